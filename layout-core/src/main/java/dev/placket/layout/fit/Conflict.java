@@ -1,0 +1,26 @@
+package dev.placket.layout.fit;
+
+import java.util.List;
+
+/**
+ * Why nothing fits: demands that cannot hold together, and what would cure it.
+ *
+ * @param requirements the demands in conflict, in the user's order of preference
+ * @param reliefs the cures known, the smallest first
+ * @param proven whether it is known that nothing fits; else the search only found nothing
+ * @param provenMinimal whether it is known that leaving out any one demand would make it fit
+ * @param steps the steps that the search took
+ */
+public record Conflict(
+    List<Requirement> requirements,
+    List<Relief> reliefs,
+    boolean proven,
+    boolean provenMinimal,
+    long steps)
+    implements Outcome {
+  /** Copies the lists. */
+  public Conflict {
+    requirements = List.copyOf(requirements);
+    reliefs = List.copyOf(reliefs);
+  }
+}

@@ -1,0 +1,31 @@
+package dev.placket.layout.fit;
+
+import java.util.List;
+
+/**
+ * A placement for every flat, with its proof and the price of its order.
+ *
+ * @param placements one for each flat, in the order of the request
+ * @param proof how good the common scale is known to be
+ * @param order what became of each wish, in the order of the request; empty where none was asked
+ */
+public record Fit(List<Placement> placements, Proof proof, List<OrderStep> order)
+    implements Outcome {
+  /** Copies the lists. */
+  public Fit {
+    placements = List.copyOf(placements);
+    order = List.copyOf(order);
+  }
+
+  /**
+   * The placement of the flat with that id.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public Placement placement(String flat) {
+    return placements.stream()
+        .filter(p -> p.flat().equals(flat))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no placement for flat '" + flat + "'"));
+  }
+}

@@ -1,0 +1,9 @@
+package dev.placket.layout.units;
+
+/**
+ * A spot in the plane; the type that holds it says in which unit.
+ *
+ * @param x to the right
+ * @param y downwards
+ */
+public record Point(double x, double y) {}

@@ -1,0 +1,21 @@
+/**
+ * Fits garment drawings onto the ruled sheets of a spec pack: sheets and flats in, placements and
+ * densities out.
+ */
+module dev.placket.layout {
+  requires static transitive org.jspecify;
+  requires static java.desktop;
+  requires static org.apache.xmlgraphics.batik.bridge;
+  requires static org.apache.xmlgraphics.batik.gvt;
+  requires static org.apache.xmlgraphics.batik.anim;
+  requires static com.twelvemonkeys.imageio.jpeg;
+  requires static org.apache.commons.imaging;
+
+  exports dev.placket.layout.check;
+  exports dev.placket.layout.density;
+  exports dev.placket.layout.fit;
+  exports dev.placket.layout.flat;
+  exports dev.placket.layout.image;
+  exports dev.placket.layout.sheet;
+  exports dev.placket.layout.units;
+}
