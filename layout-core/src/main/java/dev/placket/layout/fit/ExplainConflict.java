@@ -59,6 +59,14 @@ final class ExplainConflict {
         default -> {}
       }
     }
+    for (MovedLine line : MovedLine.of(request.sheet())) {
+      add(
+          found,
+          Relief.Kind.SHORTEN_CELL,
+          line.cells(),
+          line.most(),
+          by -> request.withSheet(line.by(by)));
+    }
     found.sort(Comparator.comparing((Relief r) -> r.unit()).thenComparingDouble(Relief::amount));
     return found;
   }
