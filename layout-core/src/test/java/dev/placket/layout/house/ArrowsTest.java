@@ -1,0 +1,103 @@
+package dev.placket.layout.house;
+
+import static com.tngtech.archunit.lang.conditions.ArchConditions.be;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaPackage;
+import dev.placket.layout.fit.ExactBox;
+import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.fit.PlacedBoxes;
+import dev.placket.layout.flat.Targets;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The arrows between the packages of the library: {@code units ← sheet ← flat ← fit ← callout},
+ * {@code units ← density ← image}, {@code check → sheet, flat, fit}.
+ */
+class ArrowsTest {
+  private static final Map<String, List<String>> MAY_USE =
+      Map.of(
+          "units", List.of(),
+          "sheet", List.of("units"),
+          "flat", List.of("units", "sheet"),
+          "fit", List.of("units", "sheet", "flat"),
+          "callout", List.of("units", "sheet", "flat", "fit"),
+          "density", List.of("units"),
+          "image", List.of("units", "density"),
+          "check", List.of("units", "sheet", "flat", "fit"));
+
+  @Test
+  void everyPackageHasItsPlaceInThePicture() {
+    Set<String> there =
+        Library.CLASSES.getPackage("dev.placket.layout").getSubpackages().stream()
+            .map(JavaPackage::getRelativeName)
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(new TreeSet<>(MAY_USE.keySet()), there);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"units", "sheet", "flat", "fit", "callout", "density", "image", "check"})
+  void dependenciesPointLeft(String name) {
+    String[] foreign =
+        MAY_USE.keySet().stream()
+            .filter(other -> !other.equals(name) && !MAY_USE.get(name).contains(other))
+            .map(other -> Library.ROOT + other + "..")
+            .toArray(String[]::new);
+    noClasses()
+        .that()
+        .resideInAPackage(Library.ROOT + name + "..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(foreign)
+        .check(Library.CLASSES);
+  }
+
+  @Test
+  void noPackagesRunInACycle() {
+    slices().matching("dev.placket.layout.(*)..").should().beFreeOfCycles().check(Library.CLASSES);
+  }
+
+  @Test
+  void theRefereeUsesValuesAndNothingThatWorksThemOut() {
+    noClasses()
+        .that()
+        .resideInAPackage(Library.ROOT + "check..")
+        .should()
+        .dependOnClassesThat()
+        .belongToAnyOf(Fitter.class, Targets.class, PlacedBoxes.class, ExactBox.class)
+        .check(Library.CLASSES);
+  }
+
+  @Test
+  void theSearchIsNobodysBusiness() {
+    // What the fit package shows is values and the one way in.
+    classes()
+        .that()
+        .resideInAPackage(Library.ROOT + "fit..")
+        .and()
+        .arePublic()
+        .should(
+            be(
+                DescribedPredicate.describe(
+                    "a record, an enum, an interface, Fitter or PlacedBoxes",
+                    (JavaClass c) ->
+                        c.isRecord()
+                            || c.isEnum()
+                            || c.isInterface()
+                            || c.isEquivalentTo(Fitter.class)
+                            || c.isEquivalentTo(PlacedBoxes.class))))
+        .check(Library.CLASSES);
+  }
+}

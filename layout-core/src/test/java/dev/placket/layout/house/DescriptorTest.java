@@ -1,0 +1,85 @@
+package dev.placket.layout.house;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.lang.module.ModuleDescriptor;
+import java.lang.module.ModuleDescriptor.Exports;
+import java.lang.module.ModuleDescriptor.Requires;
+import java.lang.module.ModuleDescriptor.Requires.Modifier;
+import java.nio.file.Files;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What the module shows and what it asks for. */
+class DescriptorTest {
+  private static ModuleDescriptor descriptor;
+
+  @BeforeAll
+  static void read() throws IOException {
+    try (InputStream in = Files.newInputStream(Library.compiled().resolve("module-info.class"))) {
+      descriptor = ModuleDescriptor.read(in);
+    }
+  }
+
+  @Test
+  void exportsWhatIsMeantToAll() {
+    Set<String> meant = new TreeSet<>();
+    for (String name : Set.of("check", "density", "fit", "flat", "image", "sheet", "units")) {
+      meant.add(Library.ROOT + name);
+    }
+    // A package without types cannot be exported; once callout has some, it is.
+    if (Library.CLASSES.stream()
+        .anyMatch(
+            c ->
+                c.getPackageName().equals(Library.ROOT + "callout")
+                    && !c.getSimpleName().equals("package-info"))) {
+      meant.add(Library.ROOT + "callout");
+    }
+    Set<String> exported =
+        descriptor.exports().stream()
+            .map(Exports::source)
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(meant, exported);
+    assertTrue(descriptor.exports().stream().noneMatch(Exports::isQualified));
+  }
+
+  @Test
+  void opensNothing() {
+    assertFalse(descriptor.isOpen());
+    assertEquals(Set.of(), descriptor.opens());
+  }
+
+  @Test
+  void asksForNothingButTheBaseAtRunTime() {
+    Set<String> atRunTime =
+        descriptor.requires().stream()
+            .filter(r -> !r.modifiers().contains(Modifier.STATIC))
+            .map(Requires::name)
+            .collect(Collectors.toSet());
+    assertEquals(Set.of("java.base"), atRunTime);
+  }
+
+  @Test
+  void thePictureLibrariesAreOptional() {
+    Set<String> optional =
+        descriptor.requires().stream()
+            .filter(r -> r.modifiers().contains(Modifier.STATIC))
+            .map(Requires::name)
+            .collect(Collectors.toSet());
+    assertTrue(
+        optional.containsAll(
+            Set.of(
+                "org.apache.xmlgraphics.batik.bridge",
+                "com.twelvemonkeys.imageio.jpeg",
+                "org.apache.commons.imaging",
+                "java.desktop")),
+        optional::toString);
+  }
+}
