@@ -1,0 +1,37 @@
+package dev.placket.benchmarks;
+
+import dev.placket.benchmarks.pages.PageException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The command of the benchmarks: measures the fitter and prints what it found. */
+@Command(
+    name = "benchmarks",
+    description = "Measures speed and quality of the fitter.",
+    subcommands = {SheetsCommand.class},
+    mixinStandardHelpOptions = true,
+    synopsisSubcommandLabel = "COMMAND")
+public final class Benchmarks implements Runnable {
+  /** Runs one benchmark; 0 measured, 1 a measured fit is wrong, 2 bad usage or input. */
+  public static void main(String[] args) {
+    System.exit(run(args));
+  }
+
+  static int run(String... args) {
+    CommandLine line = new CommandLine(new Benchmarks());
+    line.setExecutionExceptionHandler(
+        (problem, at, parsed) -> {
+          if (problem instanceof PageException) {
+            at.getErr().println(problem.getMessage());
+            return CommandLine.ExitCode.USAGE;
+          }
+          throw problem;
+        });
+    return line.execute(args);
+  }
+
+  @Override
+  public void run() {
+    CommandLine.usage(this, System.out);
+  }
+}
