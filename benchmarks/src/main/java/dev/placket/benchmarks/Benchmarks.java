@@ -1,6 +1,8 @@
 package dev.placket.benchmarks;
 
 import dev.placket.benchmarks.pages.PageException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -14,11 +16,15 @@ import picocli.CommandLine.Command;
 public final class Benchmarks implements Runnable {
   /** Runs one benchmark; 0 measured, 1 a measured fit is wrong, 2 bad usage or input. */
   public static void main(String[] args) {
-    System.exit(run(args));
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    System.exit(line(out, err).execute(args));
   }
 
-  static int run(String... args) {
+  static CommandLine line(PrintWriter out, PrintWriter err) {
     CommandLine line = new CommandLine(new Benchmarks());
+    line.setOut(out);
+    line.setErr(err);
     line.setExecutionExceptionHandler(
         (problem, at, parsed) -> {
           if (problem instanceof PageException) {
@@ -27,7 +33,7 @@ public final class Benchmarks implements Runnable {
           }
           throw problem;
         });
-    return line.execute(args);
+    return line;
   }
 
   @Override

@@ -2,7 +2,9 @@ package dev.placket.benchmarks;
 
 import dev.placket.benchmarks.pages.Page;
 import dev.placket.benchmarks.pages.Page.Expected;
+import dev.placket.layout.check.Referee;
 import dev.placket.layout.fit.Budget;
+import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +18,7 @@ import java.util.Locale;
  * @param ms1pct time of the smallest doubled budget within 1 % of the largest scale known
  * @param msBest time of the smallest doubled budget that reaches the final scale
  * @param msProof time of the smallest doubled budget that proves it
- * @param broken what the check found in the final fit
+ * @param broken what the referee found in the final fit
  */
 record SheetLine(
     Page page, Solve end, double ms1pct, double msBest, double msProof, List<String> broken) {
@@ -48,7 +50,14 @@ record SheetLine(
         msProof = Math.min(msProof, run.ms());
       }
     }
-    return new SheetLine(page, end, ms1pct, msBest, msProof, Violations.of(request, end.outcome()));
+    return new SheetLine(page, end, ms1pct, msBest, msProof, broken(request, end));
+  }
+
+  private static List<String> broken(FitRequest request, Solve end) {
+    if (!(end.outcome() instanceof Fit fit)) {
+      return List.of();
+    }
+    return Referee.check(request, fit).stream().map(b -> b.rule() + ": " + b.message()).toList();
   }
 
   /** The line in the columns of {@link #HEADER}. */

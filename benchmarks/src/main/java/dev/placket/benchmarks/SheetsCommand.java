@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
       "",
       "Columns: id flats scale bound proven ms1pct msBest msProof steps violation.",
       "The fitter has no clock, so times come from runs with budgets of 1, 2, 4, ... steps up to the",
-      "budget asked for: ms1pct is the time of the first run within 1 % of the largest scale known,",
+      "budget asked for: ms1pct is the time of the first run within 1 %% of the largest scale known,",
       "msBest of the first that reaches the final scale, msProof of the first that proves it; NaN",
       "where none does. Short runs count as the median of five. violation counts broken hard rules."
     })
