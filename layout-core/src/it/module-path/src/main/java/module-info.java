@@ -1,0 +1,4 @@
+/** A program that uses the library as a module. */
+module consumer {
+  requires dev.placket.layout;
+}
