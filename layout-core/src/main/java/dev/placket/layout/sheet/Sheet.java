@@ -33,7 +33,7 @@ public record Sheet(
    * Copies the lists and checks them.
    *
    * @throws IllegalArgumentException if the margins leave no room, lines run into the margins,
-   *     names repeat, or windows overlap
+   *     names repeat, or windows overlap or leave the grid
    */
   public Sheet {
     windows = List.copyOf(windows);
@@ -43,6 +43,7 @@ public record Sheet(
     checkInside(name, inside, lines);
     checkNames(name, windows.stream().map(Window::name).toList());
     checkNames(name, labelledCells.stream().map(LabelledCell::name).toList());
+    checkInGrid(name, lines, windows);
     checkApart(name, lines, windows);
   }
 
@@ -110,6 +111,18 @@ public record Sheet(
     for (String each : names) {
       if (!seen.add(each)) {
         throw new IllegalArgumentException("sheet " + name + " has '" + each + "' twice");
+      }
+    }
+  }
+
+  private static void checkInGrid(String name, GridLines lines, List<Window> windows) {
+    int columns = lines.columns().size() - 1;
+    int rows = lines.rows().size() - 1;
+    for (Window w : windows) {
+      if (w.area().columnEnd() > columns || w.area().rowEnd() > rows) {
+        throw new IllegalArgumentException(
+            "window '%s' of sheet %s leaves the grid of %d columns and %d rows"
+                .formatted(w.name(), name, columns, rows));
       }
     }
   }

@@ -16,11 +16,15 @@ public final class TemplateAreas {
    *
    * @param rows one string for each row, each with the same number of words
    * @return each name with its area
-   * @throws IllegalArgumentException naming row or area, if rows differ in length or an area is no
-   *     rectangle (CSS Grid 1, 7.3)
+   * @throws IllegalArgumentException naming row or area, if rows are empty or differ in length, or
+   *     an area is no rectangle (CSS Grid 1, 7.3)
    */
   public static Map<String, GridArea> parse(List<String> rows) {
     String[][] cells = rows.stream().map(r -> r.strip().split("\\s+")).toArray(String[][]::new);
+    if (rows.isEmpty() || rows.stream().anyMatch(String::isBlank)) {
+      throw new IllegalArgumentException(
+          "the areas have an empty row: draw each row, a blank cell as '.'");
+    }
     Map<String, GridArea> areas = new LinkedHashMap<>();
     for (int r = 0; r < cells.length; r++) {
       if (cells[r].length != cells[0].length) {

@@ -53,11 +53,11 @@ public sealed interface Track permits Track.Fixed, Track.Share {
   static Track parse(String text) {
     String t = text.strip();
     if (t.endsWith("fr")) {
-      try {
-        return new Share(Double.parseDouble(t.substring(0, t.length() - 2).strip()));
-      } catch (NumberFormatException e) {
-        throw new IllegalArgumentException("'" + text + "' is no share: write it like 1fr", e);
+      String number = t.substring(0, t.length() - 2).strip();
+      if (!number.matches("[+-]?[0-9]*\\.?[0-9]+")) {
+        throw new IllegalArgumentException("'" + text + "' is no share: write it like 1fr");
       }
+      return new Share(Double.parseDouble(number));
     }
     return new Fixed(Length.parse(t));
   }

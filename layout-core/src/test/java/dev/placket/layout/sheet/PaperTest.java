@@ -1,0 +1,109 @@
+package dev.placket.layout.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.placket.layout.units.Length;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Paper against ISO 216, ASME Y14.1 (from memory) and trade use. */
+class PaperTest {
+  private static final Map<String, String> OUR_NAMES =
+      Map.of(
+          "A3",
+          "A3",
+          "A4",
+          "A4",
+          "A5",
+          "A5",
+          "Letter",
+          "Letter",
+          "Legal",
+          "Legal",
+          "Tabloid/ANSI B",
+          "11x17");
+
+  @ParameterizedTest
+  @CsvSource({
+    "A3, 297, 420",
+    "A4, 210, 297",
+    "A5, 148, 210", // ISO 216
+    "Letter, 215.9, 279.4",
+    "11x17, 279.4, 431.8", // ASME Y14.1 sizes A and B, from memory
+    "Legal, 215.9, 355.6" // trade use
+  })
+  void measuresWhatTheStandardSays(String name, double width, double height) {
+    Paper paper = Paper.named(name).orElseThrow();
+    assertEquals(width, paper.width().mm(), 1e-9);
+    assertEquals(height, paper.height().mm(), 1e-9);
+  }
+
+  /**
+   * Sizes computed outside the project from 1 in = 25.4 mm = 72 pt = 96 CSS px = 1440 twip =
+   * 914,400 EMU; lengths of sizes that are no paper here are converted all the same.
+   */
+  @ParameterizedTest(name = "{0}")
+  @CsvFileSource(resources = "page_units.csv", numLinesToSkip = 1)
+  void convertsAsTheTableSays(
+      String page,
+      double widthMm,
+      double heightMm,
+      double widthPt,
+      double heightPt,
+      double widthPx,
+      double heightPx,
+      double widthTwip,
+      double heightTwip,
+      long widthEmu,
+      long heightEmu) {
+    checkLength(Length.mm(widthMm), widthPt, widthPx, widthTwip, widthEmu);
+    checkLength(Length.mm(heightMm), heightPt, heightPx, heightTwip, heightEmu);
+    String ours = OUR_NAMES.get(page);
+    Optional<Paper> paper = ours == null ? Optional.empty() : Paper.named(ours);
+    assertEquals(ours != null, paper.isPresent());
+    paper.ifPresent(
+        p -> {
+          checkLength(p.width(), widthPt, widthPx, widthTwip, widthEmu);
+          checkLength(p.height(), heightPt, heightPx, heightTwip, heightEmu);
+        });
+  }
+
+  private static void checkLength(Length length, double pt, double px, double twip, long emu) {
+    assertEquals(pt, length.pt(), 0.5e-4);
+    assertEquals(px, length.in() * 96, 0.5e-4);
+    assertEquals(twip, length.pt() * 20, 0.5e-2);
+    assertEquals(emu, length.emu());
+  }
+
+  @Test
+  void allSixAreKnownWhateverTheLetterCase() {
+    assertEquals(6, Paper.NAMED.size());
+    assertSame(Paper.A4, Paper.named("a4").orElseThrow());
+    assertSame(Paper.LETTER, Paper.named("LETTER").orElseThrow());
+    assertTrue(Paper.named("A4 ").isEmpty());
+    assertTrue(Paper.named("foolscap").isEmpty());
+  }
+
+  @Test
+  void turns() {
+    Paper wide = Paper.A4.landscape();
+    assertEquals(Paper.A4.height(), wide.width());
+    assertEquals(Paper.A4.width(), wide.height());
+    assertSame(wide, wide.landscape());
+    assertEquals(Paper.A4, wide.portrait());
+    assertSame(Paper.A4, Paper.A4.portrait());
+  }
+
+  @Test
+  void refusesPaperWithoutASize() {
+    assertThrows(IllegalArgumentException.class, () -> new Paper("x", Length.ZERO, Length.pt(1)));
+    assertThrows(IllegalArgumentException.class, () -> new Paper("x", Length.pt(1), Length.pt(-1)));
+  }
+}
