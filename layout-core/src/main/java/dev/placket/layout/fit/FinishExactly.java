@@ -1,0 +1,160 @@
+package dev.placket.layout.fit;
+
+import static dev.placket.layout.fit.Footprint.exact;
+
+import dev.placket.layout.flat.Flat;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Rounds an arrangement so that every hard rule holds in decimals without any tolerance: scales to
+ * twelve digits, positions to 1e-6 pt.
+ *
+ * <p>Rounding moves an edge by half of 1e-6 pt at most, so the common scale gives way by a hair
+ * until the spread arrangement has that much to spare everywhere.
+ */
+final class FinishExactly {
+  private static final MathContext DOWN = new MathContext(12, RoundingMode.DOWN);
+  private static final MathContext UP = new MathContext(12, RoundingMode.UP);
+  private static final MathContext NEAREST = new MathContext(12, RoundingMode.HALF_EVEN);
+  private static final int DECIMALS = 6;
+
+  /** By how much the scale may give way, one try after the other. */
+  private static final double[] HAIRS = {
+    0, 1e-11, 1e-10, 5e-10, 1e-9, 1.5e-9, 2e-9, 3e-9, 4e-9, 6e-9, 8e-9, 1.2e-8, 1.6e-8, 2.4e-8,
+    3.2e-8, 5e-8, 8e-8, 1.6e-7, 3.2e-7, 1e-6, 1e-5
+  };
+
+  private final Model model;
+  private final Plan plan;
+  private final CheckExactly check;
+
+  FinishExactly(Model model, Plan plan) {
+    this.model = model;
+    this.plan = plan;
+    this.check = new CheckExactly(model, plan);
+  }
+
+  /**
+   * The placements, in the order of the flats.
+   *
+   * @param scale the common scale they have
+   * @param placements one for each flat
+   */
+  record Finished(BigDecimal scale, List<Placement> placements) {}
+
+  /** The arrangement in decimals; null if no rounding near it keeps all rules. */
+  @Nullable Finished finish(Arrangement a) {
+    SpreadOut spread = new SpreadOut(model, plan, a);
+    BigDecimal nearest = exact(a.t()).round(NEAREST);
+    Finished done = a.t() < model.end ? tryAt(nearest, spread) : null;
+    for (int k = 0; k < HAIRS.length && done == null; k++) {
+      double t = a.t() * (1 - HAIRS[k]);
+      done = t >= model.low ? tryAt(exact(t).round(DOWN), spread) : null;
+    }
+    return done != null ? done : tryAt(exact(a.t()).round(UP), spread);
+  }
+
+  private @Nullable Finished tryAt(BigDecimal scale, SpreadOut spread) {
+    double t = scale.doubleValue();
+    BigDecimal[] commons = commons(scale);
+    Arrangement a = commons == null ? null : spread.at(t);
+    if (commons == null || a == null) {
+      return null;
+    }
+    Footprint[] boxes = new Footprint[model.n];
+    Shapes shapes = new Shapes(model, plan.anchorX(), plan.anchorY()).at(t);
+    for (int i = 0; i < model.n; i++) {
+      boxes[i] = box(i, commons, a, shapes);
+    }
+    if (!check.holds(boxes)) {
+      return null;
+    }
+    List<Placement> placements = new ArrayList<>();
+    for (int i = 0; i < model.n; i++) {
+      Footprint b = boxes[i];
+      String id = model.flats.get(i).id();
+      placements.add(new Placement(id, b.scale(), b.inkLeft(), b.inkTop(), isCapped(i, t)));
+    }
+    return new Finished(scale, placements);
+  }
+
+  private Footprint box(int i, BigDecimal[] commons, Arrangement a, Shapes shapes) {
+    Flat f = model.flats.get(i);
+    BigDecimal scale = commons[model.scales.classOf[i]].multiply(ratio(f));
+    double s = scale.doubleValue();
+    double inkLeft = a.x()[i] - plan.anchorX()[i] * s * f.ink().width();
+    double inkTop = a.y()[i] - plan.anchorY()[i] * s * f.ink().height();
+    return Footprint.of(f, scale, rounded(inkLeft), rounded(inkTop));
+  }
+
+  private static BigDecimal rounded(double at) {
+    return exact(at).setScale(DECIMALS, RoundingMode.HALF_EVEN);
+  }
+
+  private static BigDecimal ratio(Flat f) {
+    return f.group() == null ? BigDecimal.ONE : exact(f.group().ratio());
+  }
+
+  /** Whether the greatest size of its class holds it under its target. */
+  private boolean isCapped(int i, double t) {
+    Scales s = model.scales;
+    int k = s.classOf[i];
+    return s.base[k] * t > s.greatest[k] * (1 + 1e-11);
+  }
+
+  /** The common scale of each class in decimals, or null if limits and rules then disagree. */
+  private BigDecimal @Nullable [] commons(BigDecimal scale) {
+    Scales s = model.scales;
+    double t = scale.doubleValue();
+    s.at(t);
+    BigDecimal[] commons = new BigDecimal[s.base.length];
+    for (int k = 0; k < commons.length; k++) {
+      boolean least = s.value[k] <= s.least[k] && s.least[k] < s.greatest[k];
+      commons[k] = exact(s.value[k]).round(least ? UP : DOWN);
+    }
+    for (int round = 0; round <= commons.length; round++) {
+      for (Scales.Cap c : s.caps) {
+        BigDecimal most = most(c, commons);
+        commons[c.of()] = commons[c.of()].min(most);
+      }
+    }
+    return keepLimits(commons) ? commons : null;
+  }
+
+  private BigDecimal most(Scales.Cap c, BigDecimal[] commons) {
+    Flat of = model.flats.get(c.flat());
+    Flat under = model.flats.get(c.over());
+    BigDecimal room = commons[c.under()].multiply(ratio(under)).multiply(Footprint.longest(under));
+    if (c.less() > 0) {
+      room = room.subtract(new BigDecimal("0.000999"));
+    }
+    return room.divide(ratio(of).multiply(Footprint.longest(of)), DOWN);
+  }
+
+  private boolean keepLimits(BigDecimal[] commons) {
+    for (int i = 0; i < model.n; i++) {
+      Flat f = model.flats.get(i);
+      if (f.held().scale() != null) {
+        continue;
+      }
+      BigDecimal size =
+          commons[model.scales.classOf[i]].multiply(ratio(f)).multiply(Footprint.longest(f));
+      boolean under = size.compareTo(exact(f.limits().least().pt())) < 0;
+      if (size.signum() <= 0 || (under && !isFixed(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether least and greatest leave one size only, which twelve digits need not hit. */
+  private boolean isFixed(int i) {
+    int k = model.scales.classOf[i];
+    return model.scales.least[k] >= model.scales.greatest[k] * (1 - 1e-11);
+  }
+}

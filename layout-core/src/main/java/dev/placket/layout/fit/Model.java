@@ -1,0 +1,96 @@
+package dev.placket.layout.fit;
+
+import dev.placket.layout.flat.Flat;
+import java.util.List;
+
+/** A request as plain arrays, read once and never changed: what all phases of the search share. */
+final class Model {
+  /** Options of a pair (a, b), a before b in the request. */
+  static final int A_LEFT = 1;
+
+  static final int B_LEFT = 2;
+  static final int A_ABOVE = 4;
+  static final int B_ABOVE = 8;
+  static final int ANY = 15;
+
+  final FitRequest request;
+  final List<Flat> flats;
+  final int n;
+  final Scales scales;
+
+  /** The room each flat may use; flats with the same windows and clearance share one. */
+  final Space[] space;
+
+  /** The gap between two flats. */
+  final double[][] gap;
+
+  /** Which options a pair has, by {@link #pair}. */
+  final byte[] options;
+
+  /** Pairs of flats that may be swapped without any difference: the first may stand left. */
+  final int[][] twins;
+
+  /** The lowest t at which rules and limits agree. */
+  final double low;
+
+  /** The t at which every flat is at its greatest; infinite if there is none. */
+  final double end;
+
+  /** The span of the page, for tolerances. */
+  final double span;
+
+  Model(
+      FitRequest request,
+      List<Flat> flats,
+      Scales scales,
+      Space[] space,
+      double[][] gap,
+      byte[] options,
+      int[][] twins,
+      double low) {
+    this.request = request;
+    this.flats = flats;
+    this.n = flats.size();
+    this.scales = scales;
+    this.space = space;
+    this.gap = gap;
+    this.options = options;
+    this.twins = twins;
+    this.low = low;
+    this.end = scales.end();
+    this.span = request.sheet().inside().width() + request.sheet().inside().height();
+  }
+
+  /** The same with some of the flats only, in the order given (rising). */
+  Model subset(int[] kept) {
+    int m = kept.length;
+    int[] classOf = new int[m];
+    double[] ratio = new double[m];
+    Space[] rooms = new Space[m];
+    double[][] gaps = new double[m][m];
+    byte[] its = new byte[pairs(m)];
+    for (int i = 0; i < m; i++) {
+      classOf[i] = scales.classOf[kept[i]];
+      ratio[i] = scales.ratio[kept[i]];
+      rooms[i] = space[kept[i]];
+      for (int j = 0; j < m; j++) {
+        gaps[i][j] = gap[kept[i]][kept[j]];
+      }
+      for (int j = 0; j < i; j++) {
+        its[pair(j, i)] = options[pair(kept[j], kept[i])];
+      }
+    }
+    List<Flat> some = java.util.Arrays.stream(kept).mapToObj(flats::get).toList();
+    return new Model(request, some, scales.of(classOf, ratio), rooms, gaps, its, new int[0][], low);
+  }
+
+  /** The number of the pair (a, b) with {@code a < b}. */
+  static int pair(int a, int b) {
+    return b * (b - 1) / 2 + a;
+  }
+
+  /** How many pairs n flats make. */
+  static int pairs(int n) {
+    return n * (n - 1) / 2;
+  }
+}

@@ -1,0 +1,116 @@
+package dev.placket.layout.fit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The largest common scale, from first bound to proof.
+ *
+ * <p>What is done in which order depends on the request alone, never on the budget: a larger budget
+ * goes the same way and only goes further.
+ */
+final class ProveScale {
+  private final Model model;
+  private final Plan plan;
+  private final Best best;
+  private final Steps steps;
+  private boolean any;
+
+  ProveScale(Model model, Steps steps) {
+    this.model = model;
+    this.steps = steps;
+    this.plan = Plan.free(model);
+    this.best = new Best(new StretchOrder(model, plan), model.low, BoundScale.of(model));
+  }
+
+  /** Works until the best is proven or the steps end. */
+  Best run() {
+    boundByLargest(2);
+    placeGreedily();
+    SearchOrders search = new SearchOrders(model, plan, best, steps);
+    long limit = 200L * model.n;
+    while (!done()) {
+      Double proven = search.run(best.threshold(), limit);
+      if (proven != null) {
+        best.prove(proven);
+        break;
+      }
+      limit = limit * 3 / 2;
+    }
+    return best;
+  }
+
+  /** Works until anything is found, or it is known that nothing fits, or the steps end. */
+  Best findAny() {
+    any = true;
+    return run();
+  }
+
+  private boolean done() {
+    return best.proven() || steps.over() || (any && best.arrangement() != null);
+  }
+
+  /** What the largest flats can reach without the others bounds what all can reach. */
+  private void boundByLargest(int count) {
+    if (count >= model.n) {
+      return;
+    }
+    int[] kept = Arrays.copyOf(bySize(best.bound()).get(0), count);
+    Arrays.sort(kept);
+    Model some = model.subset(kept);
+    Plan free = Plan.free(some);
+    Best its = new Best(new StretchOrder(some, free), model.low, best.bound());
+    Double proven = new SearchOrders(some, free, its, steps).run(0, 2000);
+    if (proven != null) {
+      best.prove(proven);
+    }
+  }
+
+  private void placeGreedily() {
+    PlaceGreedily place = new PlaceGreedily(model, plan);
+    List<int[]> orders = bySize(best.bound());
+    double t = best.bound();
+    for (int round = 0; round < 60 && best.arrangement() == null && !steps.over(); round++) {
+      for (int k = 0; k < 16 && best.arrangement() == null && steps.take(); k++) {
+        Arrangement found = place.place(t, orders.get(k % orders.size()), k % 8);
+        if (found != null) {
+          best.offer(found);
+        }
+      }
+      t = round > 40 ? t / 2 : t * 0.93;
+    }
+    for (int k = 0; k < 8 * orders.size() && !done(); k++) {
+      climb(place, orders.get(k % orders.size()), k / orders.size());
+    }
+  }
+
+  private void climb(PlaceGreedily place, int[] order, int manner) {
+    while (!done() && steps.take()) {
+      Arrangement found = place.place(best.threshold(), order, manner);
+      if (found == null || !best.offer(found)) {
+        return;
+      }
+    }
+  }
+
+  /** The flats by falling area, height, width, longest side, and as they were given. */
+  private List<int[]> bySize(double t) {
+    Shapes s = new Shapes(model, plan.anchorX(), plan.anchorY()).at(t);
+    List<int[]> orders = new ArrayList<>();
+    orders.add(sorted(i -> s.width(i) * s.height(i)));
+    orders.add(sorted(s::height));
+    orders.add(sorted(s::width));
+    orders.add(sorted(i -> Math.max(s.width(i), s.height(i))));
+    orders.add(sorted(i -> 0));
+    return orders;
+  }
+
+  private int[] sorted(java.util.function.IntToDoubleFunction size) {
+    return java.util.stream.IntStream.range(0, model.n)
+        .boxed()
+        .sorted((a, b) -> Double.compare(size.applyAsDouble(b), size.applyAsDouble(a)))
+        .mapToInt(Integer::intValue)
+        .toArray();
+  }
+}
