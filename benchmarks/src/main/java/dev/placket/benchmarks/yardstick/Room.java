@@ -1,0 +1,64 @@
+package dev.placket.benchmarks.yardstick;
+
+import dev.placket.benchmarks.pages.Page;
+import dev.placket.layout.units.Box;
+import java.util.List;
+
+/**
+ * A sheet at one common scale with the gap made to vanish: flats, labelled cells and the container
+ * reach right and down by one gap, so that keeping the gap is not overlapping.
+ *
+ * @param inside the container, from (0, 0)
+ * @param walls labelled cells, moved with the container
+ * @param sizes of the flats at this scale, as boxes from (0, 0)
+ */
+record Room(Box inside, List<Box> walls, List<Box> sizes) {
+  static Room of(Page page, double scale) {
+    double g = page.gap();
+    Box in = page.inside();
+    List<Box> walls =
+        page.labelled().stream()
+            .map(
+                b ->
+                    new Box(
+                        b.left() - in.left(),
+                        b.top() - in.top(),
+                        b.right() - in.left() + g,
+                        b.bottom() - in.top() + g))
+            .toList();
+    List<Box> sizes =
+        page.flats().stream()
+            .map(f -> new Box(0, 0, f.width() * scale + g, f.height() * scale + g))
+            .toList();
+    return new Room(new Box(0, 0, in.width() + g, in.height() + g), walls, sizes);
+  }
+
+  /** A placed box back on the sheet, without its gap. */
+  static Box onSheet(Page page, Box placed) {
+    Box in = page.inside();
+    return new Box(
+        placed.left() + in.left(),
+        placed.top() + in.top(),
+        placed.right() + in.left() - page.gap(),
+        placed.bottom() + in.top() - page.gap());
+  }
+
+  /** The flat of that number with its top left corner there. */
+  Box at(int flat, double left, double top) {
+    return Box.ofSize(left, top, sizes.get(flat).right(), sizes.get(flat).bottom());
+  }
+
+  /** Whether the box lies inside and meets neither wall nor any of the others. */
+  boolean free(Box box, List<Box> others) {
+    return inside.contains(box) && clear(box, walls) && clear(box, others);
+  }
+
+  static boolean clear(Box box, List<Box> others) {
+    for (Box o : others) {
+      if (box.overlaps(o)) {
+        return false;
+      }
+    }
+    return true;
+  }
+}
