@@ -10,7 +10,13 @@ import picocli.CommandLine.Command;
 @Command(
     name = "benchmarks",
     description = "Measures speed and quality of the fitter.",
-    subcommands = {SheetsCommand.class},
+    subcommands = {
+      SheetsCommand.class,
+      CompareCommand.class,
+      JmhCommand.class,
+      ColdCommand.class,
+      HeapCommand.class
+    },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")
 public final class Benchmarks implements Runnable {

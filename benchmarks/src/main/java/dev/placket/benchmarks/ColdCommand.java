@@ -1,0 +1,88 @@
+package dev.placket.benchmarks;
+
+import dev.placket.benchmarks.pages.PageException;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Times the whole command, cold, against a command that does nothing. */
+@Command(
+    name = "cold",
+    description = "Two flats to PDF and preview, each in a new JVM, over an empty command.",
+    mixinStandardHelpOptions = true)
+final class ColdCommand implements Callable<Integer> {
+  private static final String FLAT =
+      """
+      <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 400 600">
+        <path d="M60 40 L160 20 Q200 60 240 20 L340 40 L390 240 L330 260 L310 180 L310 580 L90 580
+          L90 180 L70 260 L10 240 Z" fill="none" stroke="#000" stroke-width="3"/>
+        <path d="M200 50 V580" fill="none" stroke="#000" stroke-width="1.5" stroke-dasharray="6 6"/>
+      </svg>
+      """;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Option(names = "--jar", paramLabel = "JAR", description = "The command placket.")
+  private Path jar = Path.of("layout-demo/target/placket.jar");
+
+  @Option(names = "--runs", paramLabel = "N", description = "How many runs of each.")
+  private int runs = 9;
+
+  @Override
+  public Integer call() throws IOException {
+    Runs.need(jar, "build it with mvn package, or name it with --jar");
+    PrintWriter out = spec.commandLine().getOut();
+    Path work = Files.createTempDirectory("cold");
+    List<Double> whole = new ArrayList<>();
+    List<Double> empty = new ArrayList<>();
+    try {
+      Path folder = Files.createDirectory(work.resolve("flats"));
+      Files.writeString(folder.resolve("front.svg"), FLAT);
+      Files.writeString(folder.resolve("back.svg"), FLAT);
+      // In turns, so that a slow spell of the machine meets both; the first pair fills the caches.
+      for (int i = 0; i <= runs; i++) {
+        double emptyMs = empty(work);
+        double wholeMs = whole(work, folder, i);
+        if (i > 0) {
+          empty.add(emptyMs);
+          whole.add(wholeMs);
+        }
+      }
+    } finally {
+      Runs.delete(work);
+    }
+    Provenance.lines(0).forEach(l -> out.println("# " + l));
+    out.println("empty command: " + Runs.spread(empty));
+    out.println("two flats to PDF and preview: " + Runs.spread(whole));
+    out.printf(Locale.ROOT, "ratio %.2f%n", Runs.median(whole) / Runs.median(empty));
+    out.flush();
+    return 0;
+  }
+
+  private static double empty(Path work) {
+    List<String> arguments = List.of("-cp", Runs.classPath(), EmptyCommand.class.getName());
+    return Runs.java(work.resolve("empty.txt"), arguments).ms();
+  }
+
+  private double whole(Path work, Path folder, int run) throws IOException {
+    Path printed = work.resolve("whole.txt");
+    Path made = work.resolve("made" + run);
+    List<String> arguments =
+        List.of("-jar", jar.toString(), "fit", folder.toString(), "--out", made.toString());
+    Runs.Ended ended = Runs.java(printed, arguments);
+    if (!Runs.placed(ended.code())) {
+      throw new PageException(
+          jar + ": ended with " + ended.code() + ": " + Files.readString(printed).strip());
+    }
+    return ended.ms();
+  }
+}

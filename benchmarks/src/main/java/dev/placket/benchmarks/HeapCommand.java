@@ -1,0 +1,63 @@
+package dev.placket.benchmarks;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Runs the demo in a small heap. */
+@Command(
+    name = "heap",
+    description = "Runs the demo within a heap; 0 if it succeeds, 1 if not.",
+    mixinStandardHelpOptions = true)
+final class HeapCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Option(names = "--jar", paramLabel = "JAR", description = "The command placket.")
+  private Path jar = Path.of("layout-demo/target/placket.jar");
+
+  @Option(names = "--demo", paramLabel = "DIR", description = "The folder of the demo's flats.")
+  private Path demo = Path.of("layout-demo/src/demo/mg-3107");
+
+  @Option(names = "--mib", paramLabel = "N", description = "Heap in MiB.")
+  private int mib = 256;
+
+  @Override
+  public Integer call() throws IOException {
+    Runs.need(jar, "build it with mvn package, or name it with --jar");
+    Runs.need(demo, "name the folder of the demo's flats with --demo");
+    PrintWriter out = spec.commandLine().getOut();
+    Path work = Files.createTempDirectory("heap");
+    try {
+      Path printed = work.resolve("printed.txt");
+      String made = work.resolve("made").toString();
+      Runs.Ended ended =
+          Runs.java(
+              printed,
+              List.of(
+                  "-Xmx" + mib + "m",
+                  "-jar",
+                  jar.toString(),
+                  "fit",
+                  demo.toString(),
+                  "--out",
+                  made));
+      boolean right = Runs.placed(ended.code());
+      out.println(
+          "demo within " + mib + " MiB: " + (right ? "made" : "failed") + ", exit " + ended.code());
+      if (!right) {
+        out.println(Files.readString(printed).strip());
+      }
+      out.flush();
+      return right ? 0 : 1;
+    } finally {
+      Runs.delete(work);
+    }
+  }
+}
