@@ -1,0 +1,95 @@
+package dev.placket.demo;
+
+import dev.placket.layout.sheet.Paper;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code placket fit}: a folder of flats becomes a sheet. */
+@Command(
+    name = "fit",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Places the flats of a folder on a ruled flat sheet.",
+      "",
+      "Roles come from words in the file names: front, back, side, inside, detail, swatch,"
+          + " artwork, photo, step. Values for the header are read from pack.properties in the"
+          + " folder, if it is there.",
+      ""
+    },
+    footer = {
+      "",
+      "Exit codes: 0 all placed; 2 wrong usage or input, nothing written; 3 all placed, a picture is"
+          + " soft; 4 no room, nothing written.",
+      "",
+      "Example: placket fit flats --paper Letter --out sheets",
+      ""
+    })
+final class FitCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "FOLDER", description = "The folder of drawings: SVG, PNG, JPEG.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Where the sheet is written; else the folder placket in FOLDER.")
+  private @Nullable Path out;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "NAME",
+      description = "A4 (else), A3, A5, Letter, Legal or 11x17; always landscape.")
+  private String paper = "A4";
+
+  @Option(names = "--blank", description = "Writes the same sheet without its flats, too.")
+  private boolean blank;
+
+  @Option(names = "--replace", description = "Writes files anew that are there already.")
+  private boolean replace;
+
+  @Option(
+      names = "--allow-soft",
+      description = "Lets pictures grow until they look blurred, rather than holding them small.")
+  private boolean allowSoft;
+
+  private final PrintStream report;
+  private final PrintStream messages;
+
+  FitCommand(PrintStream report, PrintStream messages) {
+    this.report = report;
+    this.messages = messages;
+  }
+
+  @Override
+  public Integer call() {
+    try {
+      return run();
+    } catch (Refusal refusal) {
+      refusal.messages().forEach(m -> messages.println("placket: " + m));
+      return refusal.exitCode();
+    }
+  }
+
+  private int run() throws Refusal {
+    Paper known =
+        Paper.named(paper)
+            .orElseThrow(
+                () ->
+                    Refusal.input(
+                        "--paper "
+                            + paper
+                            + ": unknown; known are "
+                            + String.join(", ", Paper.NAMED.stream().map(Paper::name).toList())
+                            + "."));
+    Path into = out == null ? folder.resolve("placket") : out;
+    FitRun run = new FitRun(folder, into, known, blank, replace, allowSoft);
+    FitRun.Result result = run.run();
+    report.print(result.report());
+    return result.soft() ? 3 : 0;
+  }
+}

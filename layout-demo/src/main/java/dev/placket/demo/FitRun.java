@@ -1,0 +1,161 @@
+package dev.placket.demo;
+
+import dev.placket.demo.folder.FlatFolder;
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.folder.PackNotes.Field;
+import dev.placket.demo.folder.ScaleNote;
+import dev.placket.demo.pdf.Art;
+import dev.placket.demo.pdf.Inked;
+import dev.placket.demo.pdf.PdfPack;
+import dev.placket.demo.result.FitJson;
+import dev.placket.demo.result.Outputs;
+import dev.placket.demo.result.Report;
+import dev.placket.demo.sheet.FlatSheet;
+import dev.placket.demo.sheet.Lettering;
+import dev.placket.demo.sheet.Page;
+import dev.placket.demo.sheet.TextRun;
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.PrintState;
+import dev.placket.layout.image.Drawing;
+import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.units.Box;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** One run: read, fit, check, draw, write. */
+record FitRun(
+    Path folder, Path out, Paper paper, boolean blank, boolean replace, boolean allowSoft) {
+  private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
+
+  /**
+   * What a run leaves.
+   *
+   * @param report for the designer
+   * @param soft whether any picture is soft
+   */
+  record Result(String report, boolean soft) {}
+
+  Result run() throws Refusal {
+    Lettering lettering = Lettering.load();
+    FlatFolder read = FlatFolder.read(folder);
+    FlatSet set = FlatSet.of(read, TARGETS, allowSoft, lettering);
+    String name = fileName(read);
+    Outputs outputs = new Outputs(out, replace);
+    List<String> names = new ArrayList<>(List.of(name + ".pdf", name + ".png"));
+    if (blank) {
+      names.add(name + "-blank.pdf");
+    }
+    names.add("fit.json");
+    List<String> obstacles = outputs.obstacles(names);
+    if (!obstacles.isEmpty()) {
+      throw new Refusal(Refusal.INPUT, obstacles);
+    }
+    FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
+    SheetFit.Placed placed = new SheetFit(sheet, set).fit();
+    List<PlacedFlat> flats = Placing.of(set, placed, TARGETS);
+    Page page = sheet.page(placed.divide(), densityNote(flats));
+    String title = title(read);
+    outputs.write(files(name, title, page, flats, lettering, read, placed));
+    List<Path> written = names.stream().map(out::resolve).toList();
+    String report = Report.of(title, read, set, flats, placed.fit(), written);
+    return new Result(report, flats.stream().anyMatch(FitRun::soft));
+  }
+
+  private Map<String, byte[]> files(
+      String name,
+      String title,
+      Page page,
+      List<PlacedFlat> flats,
+      Lettering lettering,
+      FlatFolder read,
+      SheetFit.Placed placed) {
+    PdfPack pack = new PdfPack(title, lettering);
+    try {
+      Map<String, byte[]> files = new LinkedHashMap<>();
+      byte[] pdf = pack.pdf(page, flats.stream().map(f -> inked(f, lettering)).toList());
+      files.put(name + ".pdf", pdf);
+      files.put(name + ".png", PdfPack.preview(pdf));
+      if (blank) {
+        files.put(name + "-blank.pdf", pack.pdf(page, List.of()));
+      }
+      files.put(
+          "fit.json",
+          FitJson.bytes(title, read.notes(), placed.request(), placed.fit(), TARGETS, flats));
+      return files;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Inked inked(PlacedFlat flat, Lettering lettering) {
+    Box ink = flat.ink().toBox();
+    List<TextRun> caption = flat.item().caption().under(ink, note(flat), lettering);
+    return new Inked(art(flat), ink, alternative(flat), caption);
+  }
+
+  private static Art art(PlacedFlat flat) {
+    RasterPrint raster = flat.raster();
+    if (raster != null) {
+      return new Art.Pixels(raster.image());
+    }
+    Drawing drawing = (Drawing) flat.item().file().picture();
+    return new Art.Paths(drawing::paint, flat.flat().ink(), flat.placement().scale().doubleValue());
+  }
+
+  private static String note(PlacedFlat flat) {
+    return ScaleNote.note(flat.garmentScale(), flat.ratio());
+  }
+
+  private static String alternative(PlacedFlat flat) {
+    String what = flat.raster() == null ? "line drawing" : "picture";
+    return flat.item().file().caption() + ", " + what + ", " + note(flat);
+  }
+
+  private static String densityNote(List<PlacedFlat> flats) {
+    List<Long> densities =
+        flats.stream()
+            .flatMap(f -> Stream.ofNullable(f.raster()))
+            .map(r -> Math.round(Math.min(r.density().least(), TARGETS.heavy())))
+            .sorted()
+            .toList();
+    if (densities.isEmpty()) {
+      return "Drawn with lines, sharp at any size.";
+    }
+    long least = densities.get(0);
+    long most = densities.get(densities.size() - 1);
+    String range = least == most ? "" + least : least + " to " + most;
+    return "Pictures print at " + range + " pixels per inch; drawings are sharp at any size.";
+  }
+
+  private static boolean soft(PlacedFlat flat) {
+    RasterPrint raster = flat.raster();
+    return raster != null && raster.state() == PrintState.SOFT;
+  }
+
+  private String title(FlatFolder read) {
+    String named =
+        Stream.of(Field.LABEL, Field.STYLE_NUMBER, Field.STYLE_NAME)
+            .map(read.notes()::value)
+            .filter(v -> !v.isBlank())
+            .collect(Collectors.joining(" "));
+    return (named.isEmpty() ? folderName() : named) + ": flat sheet";
+  }
+
+  private String fileName(FlatFolder read) {
+    String number = read.notes().value(Field.STYLE_NUMBER);
+    String name = (number.isBlank() ? folderName() : number).replaceAll("[^\\p{L}\\p{N}._-]+", "-");
+    return name.replaceAll("^[-.]+|[-.]+$", "").isEmpty() ? "sheet" : name;
+  }
+
+  private String folderName() {
+    Path last = folder.toAbsolutePath().normalize().getFileName();
+    return last == null ? "sheet" : last.toString();
+  }
+}

@@ -1,0 +1,51 @@
+package dev.placket.demo;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import javax.imageio.ImageIO;
+import picocli.CommandLine;
+
+/** The command {@code placket}. */
+public final class Main {
+  /** The signs of a report beyond ASCII. */
+  private static final String SIGNS = "×–…";
+
+  private Main() {}
+
+  /** Runs the command and ends the process with its exit code. */
+  public static void main(String[] args) {
+    // No window is ever opened, and pictures are small enough to need no file of their own.
+    System.setProperty("java.awt.headless", "true");
+    ImageIO.setUseCache(false);
+    System.exit(run(args, stream(FileDescriptor.out), stream(FileDescriptor.err)));
+  }
+
+  /**
+   * Runs the command in this process.
+   *
+   * @param out takes the report
+   * @param err takes messages
+   * @return the exit code
+   */
+  public static int run(String[] args, PrintStream out, PrintStream err) {
+    CommandLine line = new CommandLine(new PlacketCommand());
+    line.addSubcommand(new FitCommand(out, err));
+    line.setOut(new PrintWriter(out, true));
+    line.setErr(new PrintWriter(err, true));
+    line.setUsageHelpAutoWidth(false);
+    return line.execute(args);
+  }
+
+  /** In the terminal's letters; where it lacks some, they are spelled with plain ones. */
+  private static PrintStream stream(FileDescriptor to) {
+    Charset charset = Charset.forName(System.getProperty("native.encoding", "UTF-8"));
+    OutputStream out = new FileOutputStream(to);
+    return charset.newEncoder().canEncode(SIGNS)
+        ? new PrintStream(out, true, charset)
+        : new PlainSigns(out);
+  }
+}

@@ -1,0 +1,48 @@
+package dev.placket.demo;
+
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.folder.ScaleNote;
+import dev.placket.layout.fit.ExactBox;
+import dev.placket.layout.fit.PlacedBoxes;
+import dev.placket.layout.fit.Placement;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.ScaleGroup;
+import dev.placket.layout.units.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A flat with its place on the sheet and what follows from it.
+ *
+ * @param item the flat and its file
+ * @param placement where it lies
+ * @param target the longest side it aims at, at the fit's common scale
+ * @param raster what its pixels come to; null for a drawing
+ */
+public record PlacedFlat(
+    FlatSet.Item item, Placement placement, Length target, @Nullable RasterPrint raster) {
+  /** The flat. */
+  public Flat flat() {
+    return item.flat();
+  }
+
+  /** Where its ink lies, exactly. */
+  public ExactBox ink() {
+    return PlacedBoxes.ink(item.flat(), placement);
+  }
+
+  /** Ink and caption. */
+  public ExactBox footprint() {
+    return PlacedBoxes.footprint(item.flat(), placement);
+  }
+
+  /** Printed length over real length; null where no real length is stated. */
+  public @Nullable Double garmentScale() {
+    return ScaleNote.garmentScale(placement.scale().doubleValue(), item.flat().unitLength());
+  }
+
+  /** Its scale against its group's; null without a group. */
+  public @Nullable Double ratio() {
+    ScaleGroup group = item.flat().group();
+    return group == null ? null : group.ratio();
+  }
+}

@@ -1,0 +1,22 @@
+package dev.placket.demo;
+
+import dev.placket.layout.density.EffectiveDensity;
+import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.density.PrintState;
+import java.awt.image.BufferedImage;
+
+/**
+ * What the pixels of a raster come to at its printed size.
+ *
+ * @param pixels the pixels of the whole picture
+ * @param density pixels per printed inch
+ * @param state what that means for the eye
+ * @param wanted the pixels to ask for, for the whole picture at the size it aims at
+ * @param image what is embedded for its ink
+ */
+public record RasterPrint(
+    PixelSize pixels,
+    EffectiveDensity density,
+    PrintState state,
+    PixelSize wanted,
+    BufferedImage image) {}

@@ -1,0 +1,163 @@
+package dev.placket.demo.folder;
+
+import dev.placket.demo.Refusal;
+import dev.placket.layout.flat.Role;
+import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.Picture;
+import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.PictureReader;
+import dev.placket.layout.image.PictureSource;
+import dev.placket.layout.image.ReadLimits;
+import dev.placket.layout.units.Length;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A folder of flats: every picture in it read, its role from its name, and what was left alone.
+ *
+ * @param path the folder
+ * @param notes what {@code pack.properties} says
+ * @param flats the pictures, views first, otherwise in the order of their names
+ * @param leftAlone names of files that are no picture this program reads
+ */
+public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<String> leftAlone) {
+  private static final Set<String> ENDINGS = Set.of("svg", "png", "jpg", "jpeg");
+
+  /** Copies the lists. */
+  public FlatFolder {
+    flats = List.copyOf(flats);
+    leftAlone = List.copyOf(leftAlone);
+  }
+
+  /**
+   * Reads a folder; subfolders and hidden files are passed over.
+   *
+   * @throws Refusal naming every file that cannot be used
+   */
+  public static FlatFolder read(Path folder) throws Refusal {
+    List<Path> files = list(folder);
+    List<Path> pictures = files.stream().filter(f -> ENDINGS.contains(ending(f))).toList();
+    if (pictures.isEmpty()) {
+      throw Refusal.input(
+          folder + ": holds no drawing; put SVG, PNG or JPEG files into it, as in front.svg.");
+    }
+    List<String> wrong = new ArrayList<>();
+    PackNotes notes = notes(folder, pictures, wrong);
+    List<Named> named = pictures.stream().map(p -> Named.of(p, pictures)).toList();
+    checkOneFront(folder, named, wrong);
+    List<FlatFile> flats = new ArrayList<>();
+    for (Named n : named) {
+      Picture picture = picture(n.path, wrong);
+      if (picture != null && notes != null) {
+        flats.add(n.file(notes, named, picture));
+      }
+    }
+    if (!wrong.isEmpty() || notes == null) {
+      throw new Refusal(Refusal.INPUT, wrong);
+    }
+    flats.sort(Comparator.comparing(f -> f.role().isView() ? f.role().ordinal() : 99));
+    List<String> other =
+        files.stream()
+            .filter(f -> !ENDINGS.contains(ending(f)))
+            .map(f -> f.getFileName().toString())
+            .filter(f -> !f.equals(PackNotes.FILE))
+            .toList();
+    return new FlatFolder(folder, notes, flats, other);
+  }
+
+  /**
+   * The real length of a unit of a picture: what its name is given, or, for drawings, what all are
+   * given.
+   */
+  public Optional<Length> unitLength(FlatFile file) {
+    return notes.unitLength(stem(file.path()), file.picture() instanceof Drawing);
+  }
+
+  private record Named(Path path, String id, String stem, RoleWords.Reading reading) {
+    static Named of(Path path, List<Path> all) {
+      String stem = FlatFolder.stem(path);
+      boolean shared = all.stream().filter(p -> FlatFolder.stem(p).equals(stem)).count() > 1;
+      String id = shared ? path.getFileName().toString() : stem;
+      return new Named(path, id, stem, RoleWords.read(stem));
+    }
+
+    FlatFile file(PackNotes notes, List<Named> all, Picture picture) {
+      String caption = notes.caption(stem).orElseGet(() -> Captions.of(reading, roles(all)));
+      return new FlatFile(path, id, reading.role(), reading.worded(), caption, picture);
+    }
+
+    private static List<Role> roles(List<Named> all) {
+      return all.stream().map(n -> n.reading.role()).toList();
+    }
+  }
+
+  private static @Nullable PackNotes notes(Path folder, List<Path> pictures, List<String> wrong) {
+    try {
+      return PackNotes.read(folder, pictures.stream().map(FlatFolder::stem).toList());
+    } catch (Refusal e) {
+      wrong.addAll(e.messages());
+      return null;
+    }
+  }
+
+  private static @Nullable Picture picture(Path file, List<String> wrong) {
+    try {
+      return PictureReader.read(PictureSource.of(file), ReadLimits.DEFAULT);
+    } catch (PictureException e) {
+      wrong.add(String.valueOf(e.getMessage()));
+      return null;
+    }
+  }
+
+  private static void checkOneFront(Path folder, List<Named> named, List<String> wrong) {
+    List<String> fronts =
+        named.stream()
+            .filter(n -> n.reading.role() == Role.FRONT)
+            .map(n -> n.path.getFileName().toString())
+            .toList();
+    if (fronts.size() > 1) {
+      wrong.add(
+          folder
+              + ": holds "
+              + fronts.size()
+              + " fronts, "
+              + String.join(", ", fronts)
+              + "; a sheet has one. Name the others for what they show, as in side or detail, or"
+              + " move them out.");
+    }
+  }
+
+  private static List<Path> list(Path folder) throws Refusal {
+    if (!Files.isDirectory(folder)) {
+      throw Refusal.input(folder + ": is no folder; name the folder that holds the drawings.");
+    }
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.filter(Files::isRegularFile)
+          .filter(f -> !f.getFileName().toString().startsWith("."))
+          .sorted(Comparator.comparing(f -> f.getFileName().toString(), NaturalOrder.NAMES))
+          .toList();
+    } catch (IOException e) {
+      throw Refusal.input(folder + ": cannot be read: " + e.getMessage() + ".");
+    }
+  }
+
+  private static String ending(Path file) {
+    String name = file.getFileName().toString();
+    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+  }
+
+  private static String stem(Path file) {
+    String name = file.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+}

@@ -1,0 +1,158 @@
+package dev.placket.demo.folder;
+
+import dev.placket.demo.Refusal;
+import dev.placket.demo.sheet.FlatCaption;
+import dev.placket.demo.sheet.FlatSheet;
+import dev.placket.demo.sheet.Lettering;
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.PixelDensity;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Grouping;
+import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.flat.Limits;
+import dev.placket.layout.flat.Role;
+import dev.placket.layout.image.Picture;
+import dev.placket.layout.image.Raster;
+import dev.placket.layout.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The flats that a folder gives: files with their sizes, limits, groups and captions.
+ *
+ * @param items one for each file, in the folder's order
+ * @param ratios the ratio of each grouped flat, by id
+ */
+public record FlatSet(List<Item> items, Map<String, Double> ratios) {
+  private static final Length VIEW_NAME = Length.mm(80);
+  private static final Length OTHER_NAME = Length.mm(40);
+
+  /**
+   * One flat with what it came from.
+   *
+   * @param file the picture
+   * @param flat what the solver sees
+   * @param caption the caption under it
+   */
+  public record Item(FlatFile file, Flat flat, FlatCaption caption) {}
+
+  /** Copies the list. */
+  public FlatSet {
+    items = List.copyOf(items);
+  }
+
+  /**
+   * The flats of a folder.
+   *
+   * @param folder the folder, read
+   * @param targets when a raster is soft
+   * @param allowSoft whether rasters may grow until they are soft
+   * @param lettering the typeface of the captions
+   * @throws Refusal naming every caption that cannot be set
+   */
+  public static FlatSet of(
+      FlatFolder folder, DensityTargets targets, boolean allowSoft, Lettering lettering)
+      throws Refusal {
+    List<Grouping.Candidate> candidates =
+        folder.flats().stream()
+            .map(f -> new Grouping.Candidate(f.id(), f.role(), ink(f).height(), unit(f.picture())))
+            .toList();
+    Map<String, Double> ratios = Grouping.views(candidates);
+    List<Item> items = new ArrayList<>();
+    List<String> wrong = new ArrayList<>();
+    for (FlatFile file : folder.flats()) {
+      try {
+        lettering.check(file.caption(), "caption of " + file.name());
+      } catch (Refusal e) {
+        wrong.addAll(e.messages());
+        continue;
+      }
+      Length unit = folder.unitLength(file).orElse(null);
+      Double ratio = ratios.get(file.id());
+      FlatCaption caption =
+          FlatCaption.of(
+              file.caption(),
+              ScaleNote.widest(unit, ratio),
+              file.role().isView() ? VIEW_NAME : OTHER_NAME,
+              lettering);
+      Limits limits = limits(file, targets, allowSoft);
+      items.add(new Item(file, flat(file, caption, limits, unit, ratio, lettering), caption));
+    }
+    if (!wrong.isEmpty()) {
+      throw new Refusal(Refusal.INPUT, wrong);
+    }
+    return new FlatSet(items, ratios);
+  }
+
+  /** The flats alone, in order. */
+  public List<Flat> flats() {
+    return items.stream().map(Item::flat).toList();
+  }
+
+  /** Whether any is a view. */
+  public boolean hasViews() {
+    return items.stream().anyMatch(i -> i.file.role().isView());
+  }
+
+  /** Whether any is no view. */
+  public boolean hasDetails() {
+    return items.stream().anyMatch(i -> !i.file.role().isView());
+  }
+
+  private static Flat flat(
+      FlatFile file,
+      FlatCaption caption,
+      Limits limits,
+      @Nullable Length unit,
+      @Nullable Double ratio,
+      Lettering lettering) {
+    String window = file.role().isView() ? FlatSheet.VIEWS : FlatSheet.DETAILS;
+    Flat flat =
+        Flat.of(file.id(), file.role(), ink(file))
+            .withSurround(caption.surround(lettering))
+            .withWindows(List.of(window))
+            .withLimits(limits);
+    flat = unit == null ? flat : flat.withUnitLength(unit);
+    return ratio == null ? flat : flat.withGroup(Grouping.VIEWS, ratio);
+  }
+
+  /** Cloth and photographs are shown with their ground, all of them. */
+  public static boolean keepsGround(Role role) {
+    return role == Role.PHOTO || role == Role.SWATCH;
+  }
+
+  private static InkedBox ink(FlatFile file) {
+    return file.picture().inkedBox();
+  }
+
+  private static @Nullable String unit(Picture picture) {
+    if (picture instanceof Raster raster) {
+      PixelDensity stated = raster.density();
+      return stated == null ? null : stated.toString();
+    }
+    return "drawing unit";
+  }
+
+  /** The sizes under which nobody reads a flat on paper (common practice), and the soft limit. */
+  private static Limits limits(FlatFile file, DensityTargets targets, boolean allowSoft) {
+    Length least = leastSize(file.role());
+    if (file.picture() instanceof Raster && !allowSoft) {
+      Length crisp = targets.greatestSide(Math.round(ink(file).longestSide()));
+      return new Limits(least, crisp.compareTo(least) < 0 ? least : crisp);
+    }
+    return new Limits(least, null);
+  }
+
+  private static Length leastSize(Role role) {
+    return Length.mm(
+        switch (role) {
+          case FRONT, BACK, SIDE, INSIDE -> 40;
+          case PHOTO -> 25;
+          case ARTWORK -> 20;
+          case DETAIL, STEP -> 15;
+          case SWATCH -> 10;
+        });
+  }
+}

@@ -1,0 +1,51 @@
+package dev.placket.demo.folder;
+
+import dev.placket.layout.units.Length;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** What is said of a flat's scale: a figure only where a real length is stated. */
+public final class ScaleNote {
+  private static final String UNKNOWN = "not to scale";
+
+  private ScaleNote() {}
+
+  /**
+   * The garment scale: printed length over real length, null where no real length is stated.
+   *
+   * @param scale points per drawing unit
+   * @param unit the real length of a drawing unit
+   */
+  public static @Nullable Double garmentScale(double scale, @Nullable Length unit) {
+    return unit == null ? null : scale / unit.pt();
+  }
+
+  /** The scale alone, as in {@code 1:8.4}, {@code 2.1:1} or {@code not to scale}. */
+  public static String scale(@Nullable Double garmentScale) {
+    if (garmentScale == null) {
+      return UNKNOWN;
+    }
+    return garmentScale <= 1 ? "1:" + number(1 / garmentScale) : number(garmentScale) + ":1";
+  }
+
+  /** The note under a flat; a reduction against the front is said. */
+  public static String note(@Nullable Double garmentScale, @Nullable Double ratio) {
+    String reduced =
+        ratio == null || ratio == 1 ? "" : ", " + trimmed(ratio) + " of the front's scale";
+    return scale(garmentScale) + reduced;
+  }
+
+  /** A note as wide as any that may come out. */
+  static String widest(@Nullable Length unit, @Nullable Double ratio) {
+    return unit == null ? note(null, ratio) : note(1 / 88.8, ratio);
+  }
+
+  private static String number(double value) {
+    return value < 1.05 ? trimmed(value) : String.format(Locale.ROOT, "%.1f", value);
+  }
+
+  private static String trimmed(double value) {
+    String text = String.format(Locale.ROOT, "%.2f", value);
+    return text.replaceAll("\\.?0+$", "");
+  }
+}

@@ -1,0 +1,5 @@
+/** The command {@code placket}. */
+@NullMarked
+package dev.placket.demo;
+
+import org.jspecify.annotations.NullMarked;

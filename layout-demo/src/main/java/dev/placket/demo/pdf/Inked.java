@@ -1,0 +1,20 @@
+package dev.placket.demo.pdf;
+
+import dev.placket.demo.sheet.TextRun;
+import dev.placket.layout.units.Box;
+import java.util.List;
+
+/**
+ * A flat as it is put on a page.
+ *
+ * @param art what is drawn
+ * @param ink where its ink lies, in points on the sheet
+ * @param alternative what it shows, for readers who do not see it
+ * @param caption the lines under it
+ */
+public record Inked(Art art, Box ink, String alternative, List<TextRun> caption) {
+  /** Copies the lines. */
+  public Inked {
+    caption = List.copyOf(caption);
+  }
+}

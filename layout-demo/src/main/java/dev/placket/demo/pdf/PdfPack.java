@@ -1,0 +1,99 @@
+package dev.placket.demo.pdf;
+
+import dev.placket.demo.sheet.Lettering;
+import dev.placket.demo.sheet.Page;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+
+/**
+ * Makes the bytes of a pack: the same pages give the same bytes, since nothing in the file comes
+ * from a clock.
+ */
+public final class PdfPack {
+  private static final float PREVIEW_PER_INCH = 110;
+  private static final double POINTS_PER_INCH = 72;
+
+  private final String title;
+  private final Lettering lettering;
+
+  /**
+   * A pack with its title.
+   *
+   * @param title what a reader shows as the document's name
+   * @param lettering its typeface, which is embedded
+   */
+  public PdfPack(String title, Lettering lettering) {
+    this.title = title;
+    this.lettering = lettering;
+  }
+
+  /** The PDF of one page with its flats. */
+  public byte[] pdf(Page page, List<Inked> flats) throws IOException {
+    try (PDDocument document = new PDDocument()) {
+      describe(document);
+      Tags tags = new Tags(document);
+      PDType0Font font = PDType0Font.load(document, lettering.font(), true);
+      new PdfPage(document, page, font, lettering, tags).draw(page, flats);
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      document.save(bytes);
+      return bytes.toByteArray();
+    }
+  }
+
+  /** The first page of a PDF as a PNG for the screen, 110 pixels to the inch. */
+  public static byte[] preview(byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      BufferedImage image =
+          new PDFRenderer(document)
+              .renderImage(0, (float) (PREVIEW_PER_INCH / POINTS_PER_INCH), ImageType.RGB);
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      ImageIO.write(image, "png", bytes);
+      return bytes.toByteArray();
+    }
+  }
+
+  private void describe(PDDocument document) throws IOException {
+    document.setVersion(1.7f);
+    document.setDocumentId((long) title.hashCode());
+    document.getDocumentInformation().setTitle(title);
+    document.getDocumentInformation().setProducer("Placket");
+    document.getDocumentCatalog().setLanguage("en");
+    PDViewerPreferences viewer = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+    viewer.setDisplayDocTitle(true);
+    viewer.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+    document.getDocumentCatalog().setViewerPreferences(viewer);
+    PDMetadata metadata = new PDMetadata(document);
+    metadata.importXMPMetadata(xmp().getBytes(StandardCharsets.UTF_8));
+    metadata.getCOSObject().removeItem(COSName.FILTER);
+    document.getDocumentCatalog().setMetadata(metadata);
+  }
+
+  private String xmp() {
+    String safe = title.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    return """
+        <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
+        <x:xmpmeta xmlns:x="adobe:ns:meta/">
+        <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+        <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
+        <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
+        <dc:language><rdf:Bag><rdf:li>en</rdf:li></rdf:Bag></dc:language>
+        </rdf:Description>
+        </rdf:RDF>
+        </x:xmpmeta>
+        <?xpacket end="r"?>
+        """
+        .formatted(safe);
+  }
+}

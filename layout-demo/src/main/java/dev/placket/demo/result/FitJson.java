@@ -1,0 +1,290 @@
+package dev.placket.demo.result;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import dev.placket.demo.PlacedFlat;
+import dev.placket.demo.RasterPrint;
+import dev.placket.demo.folder.PackNotes;
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.density.PrintState;
+import dev.placket.layout.fit.ExactBox;
+import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.OrderStep;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Held;
+import dev.placket.layout.flat.ScaleGroup;
+import dev.placket.layout.sheet.LabelledCell;
+import dev.placket.layout.sheet.Sheet;
+import dev.placket.layout.sheet.Window;
+import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Length;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes {@code fit.json}: what lies where, for other programs. Its form is {@code
+ * placket-fit-1.schema.json}; lengths are points from the sheet's top left corner, y down.
+ */
+public final class FitJson {
+  private static final int DECIMALS = 6;
+  private static final int DENSITY_DECIMALS = 3;
+
+  private final JsonGenerator json;
+
+  private FitJson(JsonGenerator json) {
+    this.json = json;
+  }
+
+  /** The file's bytes. */
+  public static byte[] bytes(
+      String title,
+      PackNotes notes,
+      FitRequest request,
+      Fit fit,
+      DensityTargets targets,
+      List<PlacedFlat> flats)
+      throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
+      DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+      json.setPrettyPrinter(
+          new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+      json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
+      new FitJson(json).write(title, notes, request, fit, targets, flats);
+    }
+    bytes.write('\n');
+    return bytes.toByteArray();
+  }
+
+  private void write(
+      String title,
+      PackNotes notes,
+      FitRequest request,
+      Fit fit,
+      DensityTargets targets,
+      List<PlacedFlat> flats)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("format", "placket-fit/1");
+    pack(title, notes);
+    densityTargets(targets);
+    json.writeArrayFieldStart("sheets");
+    json.writeStartObject();
+    sheet(request);
+    json.writeArrayFieldStart("placements");
+    for (PlacedFlat flat : flats) {
+      placement(flat);
+    }
+    json.writeEndArray();
+    proof(fit);
+    order(request, fit);
+    json.writeNullField("conflict");
+    json.writeEndObject();
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void pack(String title, PackNotes notes) throws IOException {
+    json.writeObjectFieldStart("pack");
+    json.writeStringField("title", title);
+    for (PackNotes.Field field : PackNotes.Field.values()) {
+      json.writeStringField(camel(field.key()), notes.value(field));
+    }
+    json.writeEndObject();
+  }
+
+  private void densityTargets(DensityTargets targets) throws IOException {
+    json.writeObjectFieldStart("densityTargets");
+    json.writeNumberField("soft", targets.soft());
+    json.writeNumberField("aim", targets.aim());
+    json.writeNumberField("heavy", targets.heavy());
+    json.writeEndObject();
+  }
+
+  private void sheet(FitRequest request) throws IOException {
+    Sheet sheet = request.sheet();
+    json.writeStringField("name", sheet.name());
+    json.writeObjectFieldStart("paper");
+    json.writeStringField("name", sheet.paper().name());
+    number("width", sheet.paper().width().pt());
+    number("height", sheet.paper().height().pt());
+    json.writeEndObject();
+    json.writeObjectFieldStart("margins");
+    number("top", sheet.margins().top().pt());
+    number("right", sheet.margins().right().pt());
+    number("bottom", sheet.margins().bottom().pt());
+    number("left", sheet.margins().left().pt());
+    json.writeEndObject();
+    number("gap", request.spacing().gap().pt());
+    number("clearance", request.spacing().clearance().pt());
+    json.writeArrayFieldStart("labelledCells");
+    for (LabelledCell cell : sheet.labelledCells()) {
+      namedBox(cell.name(), cell.box());
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("windows");
+    for (Window window : sheet.windows()) {
+      namedBox(window.name(), sheet.box(window));
+    }
+    json.writeEndArray();
+  }
+
+  private void placement(PlacedFlat placed) throws IOException {
+    Flat flat = placed.flat();
+    json.writeStartObject();
+    json.writeStringField("flat", flat.id());
+    json.writeStringField("role", flat.role().name().toLowerCase(Locale.ROOT));
+    json.writeStringField("caption", placed.item().file().caption());
+    json.writeStringField("source", placed.item().file().name());
+    json.writeStringField("digest", placed.item().file().picture().digest());
+    ScaleGroup group = flat.group();
+    json.writeStringField("scaleGroup", group == null ? null : group.name());
+    optional("ratio", group == null ? null : group.ratio());
+    box("inkedBox", placed.ink());
+    box("footprint", placed.footprint());
+    json.writeNumberField("scale", placed.placement().scale());
+    optional("garmentScale", placed.garmentScale());
+    number("target", placed.target().pt());
+    number("least", flat.limits().least().pt());
+    Length greatest = flat.limits().greatest();
+    optional("greatest", greatest == null ? null : greatest.pt());
+    held(flat.held());
+    json.writeBooleanField("capped", placed.placement().capped());
+    raster(placed.raster());
+    json.writeEndObject();
+  }
+
+  private void held(Held held) throws IOException {
+    if (!held.any()) {
+      json.writeNullField("held");
+      return;
+    }
+    json.writeObjectFieldStart("held");
+    Length left = held.left();
+    Length top = held.top();
+    optional("left", left == null ? null : left.pt());
+    optional("top", top == null ? null : top.pt());
+    optional("scale", held.scale());
+    json.writeEndObject();
+  }
+
+  private void raster(@Nullable RasterPrint print) throws IOException {
+    if (print == null) {
+      json.writeNullField("pixels");
+      json.writeNullField("density");
+      json.writeStringField("state", word(PrintState.SCALABLE));
+      json.writeNullField("wantedPixels");
+      json.writeNullField("embedded");
+      return;
+    }
+    pixels("pixels", print.pixels());
+    json.writeObjectFieldStart("density");
+    json.writeNumberField("x", rounded(print.density().x(), DENSITY_DECIMALS));
+    json.writeNumberField("y", rounded(print.density().y(), DENSITY_DECIMALS));
+    json.writeEndObject();
+    json.writeStringField("state", word(print.state()));
+    pixels("wantedPixels", print.wanted());
+    pixels("embedded", new PixelSize(print.image().getWidth(), print.image().getHeight()));
+  }
+
+  private void proof(Fit fit) throws IOException {
+    json.writeObjectFieldStart("proof");
+    json.writeNumberField("scale", fit.proof().scale());
+    json.writeNumberField("bound", fit.proof().bound());
+    json.writeNumberField("gap", fit.proof().gap());
+    json.writeBooleanField("proven", fit.proof().proven());
+    json.writeNumberField("steps", fit.proof().steps());
+    json.writeBooleanField("provenForOrder", fit.proof().provenForOrder());
+    json.writeEndObject();
+  }
+
+  private void order(FitRequest request, Fit fit) throws IOException {
+    json.writeObjectFieldStart("order");
+    json.writeNumberField("share", request.order().share());
+    json.writeArrayFieldStart("steps");
+    for (OrderStep step : fit.order()) {
+      json.writeStartObject();
+      json.writeStringField("wish", step.wish().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+      json.writeBooleanField("kept", step.kept());
+      json.writeNumberField("price", step.price());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void namedBox(String name, Box box) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("name", name);
+    number("left", box.left());
+    number("top", box.top());
+    number("right", box.right());
+    number("bottom", box.bottom());
+    json.writeEndObject();
+  }
+
+  private void box(String field, ExactBox box) throws IOException {
+    json.writeObjectFieldStart(field);
+    json.writeNumberField("left", rounded(box.left()));
+    json.writeNumberField("top", rounded(box.top()));
+    json.writeNumberField("right", rounded(box.right()));
+    json.writeNumberField("bottom", rounded(box.bottom()));
+    json.writeEndObject();
+  }
+
+  private void pixels(String field, PixelSize size) throws IOException {
+    json.writeObjectFieldStart(field);
+    json.writeNumberField("width", size.width());
+    json.writeNumberField("height", size.height());
+    json.writeEndObject();
+  }
+
+  private void optional(String field, @Nullable Double value) throws IOException {
+    if (value == null) {
+      json.writeNullField(field);
+    } else {
+      json.writeNumberField(field, value);
+    }
+  }
+
+  private void number(String field, double value) throws IOException {
+    json.writeNumberField(field, rounded(value, DECIMALS));
+  }
+
+  private static BigDecimal rounded(double value, int decimals) {
+    return plain(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN));
+  }
+
+  private static BigDecimal rounded(BigDecimal value) {
+    return plain(value.setScale(DECIMALS, RoundingMode.HALF_EVEN));
+  }
+
+  private static BigDecimal plain(BigDecimal value) {
+    BigDecimal stripped = value.stripTrailingZeros();
+    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+  }
+
+  private static String word(PrintState state) {
+    return state.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static String camel(String key) {
+    StringBuilder name = new StringBuilder();
+    for (String word : key.split("\\.")) {
+      name.append(
+          name.isEmpty()
+              ? word
+              : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+    }
+    return name.toString();
+  }
+}

@@ -1,0 +1,202 @@
+package dev.placket.demo.result;
+
+import dev.placket.demo.PlacedFlat;
+import dev.placket.demo.RasterPrint;
+import dev.placket.demo.folder.FlatFile;
+import dev.placket.demo.folder.FlatFolder;
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.folder.ScaleNote;
+import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.density.PrintState;
+import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.OrderStep;
+import dev.placket.layout.fit.OrderWish;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** What a designer reads after a run: at most 80 signs a line, no meaning by colour. */
+public final class Report {
+  private static final int WIDTH = 80;
+  private static final double MM_PER_POINT = 25.4 / 72;
+  private static final double LEAST_SHOWN = 0.0005;
+
+  private final StringBuilder text = new StringBuilder();
+
+  /**
+   * The report of a run.
+   *
+   * @param title what was laid out
+   * @param folder what was read
+   * @param set how it was grouped
+   * @param flats what was placed
+   * @param fit how good it is
+   * @param written where the files went
+   */
+  public static String of(
+      String title,
+      FlatFolder folder,
+      FlatSet set,
+      List<PlacedFlat> flats,
+      Fit fit,
+      List<Path> written) {
+    Report report = new Report();
+    report.line(title);
+    report.line("");
+    report.read(folder, set);
+    report.placed(flats);
+    report.quality(fit);
+    report.files(written);
+    return report.text.toString();
+  }
+
+  private void read(FlatFolder folder, FlatSet set) {
+    line("Read from " + folder.path());
+    for (FlatFile f : folder.flats()) {
+      String said = f.worded() ? "" : "  no role in its name, taken as a detail";
+      line(String.format(Locale.ROOT, "  %-26s %-8s%s", cut(f.name(), 26), role(f), said));
+      f.picture().notes().forEach(n -> wrapped("    ", n));
+    }
+    Map<String, Double> ratios = set.ratios();
+    if (!ratios.isEmpty()) {
+      List<String> parts = new ArrayList<>();
+      ratios.forEach((id, ratio) -> parts.add(id + " at " + trimmed(ratio)));
+      wrapped("  ", "Grouped at one scale, as drawn heights agree: " + String.join(", ", parts));
+    }
+    if (!folder.leftAlone().isEmpty()) {
+      wrapped(
+          "  ", "Left alone, neither SVG, PNG nor JPEG: " + String.join(", ", folder.leftAlone()));
+    }
+    line("");
+  }
+
+  private void placed(List<PlacedFlat> flats) {
+    line("Placed                     role     printed mm     scale         px/in  state");
+    for (PlacedFlat f : flats) {
+      RasterPrint raster = f.raster();
+      String size =
+          String.format(
+              Locale.ROOT,
+              "%.1f × %.1f",
+              f.ink().width().doubleValue() * MM_PER_POINT,
+              f.ink().height().doubleValue() * MM_PER_POINT);
+      PrintState state = raster == null ? PrintState.SCALABLE : raster.state();
+      line(
+          String.format(
+                  Locale.ROOT,
+                  "  %-24s %-8s %-14s %-13s %5s  %s",
+                  cut(f.item().file().caption(), 24),
+                  role(f.item().file()),
+                  size,
+                  ScaleNote.scale(f.garmentScale()),
+                  raster == null
+                      ? "-"
+                      : String.format(Locale.ROOT, "%.0f", raster.density().least()),
+                  state(state))
+              .stripTrailing());
+      if (raster != null) {
+        advice(f, raster);
+      }
+    }
+    line("");
+  }
+
+  private void advice(PlacedFlat flat, RasterPrint raster) {
+    String ask = "ask for " + pixels(raster.wanted()) + " pixels";
+    if (raster.state() == PrintState.SOFT) {
+      wrapped("    ", "it will look blurred: " + ask);
+    } else if (flat.placement().capped()) {
+      wrapped("    ", "capped: held small so that it stays crisp; to see it larger " + ask);
+    } else if (raster.state() == PrintState.HEAVY) {
+      wrapped(
+          "    ",
+          "more pixels than anybody sees, embedded with "
+              + pixels(new PixelSize(raster.image().getWidth(), raster.image().getHeight()))
+              + "; next time "
+              + ask);
+    }
+  }
+
+  private void quality(Fit fit) {
+    double gap = fit.proof().gap();
+    wrapped(
+        "",
+        fit.proof().proven() || gap < LEAST_SHOWN
+            ? "How near the largest: nothing larger goes on this sheet."
+            : String.format(
+                Locale.ROOT,
+                "How near the largest: the drawings can be at most %.1f %% larger.",
+                gap * 100));
+    List<String> steps = new ArrayList<>();
+    for (OrderStep step : fit.order()) {
+      String price =
+          !step.kept()
+              ? "not kept"
+              : step.price() < LEAST_SHOWN
+                  ? "free"
+                  : String.format(Locale.ROOT, "%.1f %% of scale", step.price() * 100);
+      steps.add(wish(step.wish()) + ": " + price);
+    }
+    if (!steps.isEmpty()) {
+      wrapped("", "Given up for order: " + String.join("; ", steps) + ".");
+    }
+  }
+
+  private void files(List<Path> written) {
+    line("");
+    written.forEach(f -> line("Written: " + f));
+  }
+
+  private static String wish(OrderWish wish) {
+    return switch (wish) {
+      case LEVEL_VIEWS -> "level views";
+      case DETAILS_IN_LINE -> "details in line";
+      case FEW_EDGES -> "few edges";
+      case BALANCE -> "balance";
+    };
+  }
+
+  private static String state(PrintState state) {
+    return switch (state) {
+      case SOFT -> "S soft";
+      case CRISP -> "C crisp";
+      case HEAVY -> "H heavy";
+      case SCALABLE -> "- scalable";
+    };
+  }
+
+  private static String role(FlatFile file) {
+    return file.role().name().toLowerCase(Locale.ROOT);
+  }
+
+  private static String pixels(PixelSize size) {
+    return String.format(Locale.ROOT, "%,d × %,d", size.width(), size.height());
+  }
+
+  private static String trimmed(double value) {
+    return String.format(Locale.ROOT, "%.2f", value).replaceAll("\\.?0+$", "");
+  }
+
+  private static String cut(String name, int width) {
+    return name.length() <= width ? name : name.substring(0, width - 1) + "…";
+  }
+
+  private void wrapped(String indent, String words) {
+    StringBuilder line = new StringBuilder(indent);
+    for (String word : words.split(" ")) {
+      if (line.length() > indent.length() && line.length() + 1 + word.length() > WIDTH) {
+        line(line.toString());
+        line = new StringBuilder(indent).append("  ").append(word);
+      } else {
+        line.append(line.length() > indent.length() ? " " : "").append(word);
+      }
+    }
+    line(line.toString());
+  }
+
+  private void line(String words) {
+    text.append(words).append(System.lineSeparator());
+  }
+}
