@@ -131,7 +131,7 @@ record FitRun(
     long least = densities.get(0);
     long most = densities.get(densities.size() - 1);
     String range = least == most ? "" + least : least + " to " + most;
-    return "Pictures print at " + range + " pixels per inch; drawings are sharp at any size.";
+    return "Pictures print at " + range + " pixels per inch, drawings are sharp.";
   }
 
   private static boolean soft(PlacedFlat flat) {

@@ -143,12 +143,12 @@ public final class FlatSheet {
     field(cells, wrong, "Factory", Field.FACTORY, box(5, 1, 8, 2), USUAL);
     field(cells, wrong, "Issued by", Field.ISSUED_BY, box(8, 1, 9, 2), USUAL);
     String cautions =
-        "Do not take measurements from the drawings. Patterns are made and checked to the measured"
-            + " table, never cut from a drawing. Print this sheet on "
-            + paper.name()
-            + " at full size (100 %).";
+        "Do not take measurements from the drawings.\n"
+            + "Patterns are made and checked to the measured table, never cut from a drawing.";
+    String print =
+        "Print on " + paper.name() + " at full size (100 %).\n" + densityNote;
     collect(cells, wrong, () -> text.plain("Cautions", cautions, box(0, 3, 6, 4), SMALL));
-    collect(cells, wrong, () -> text.plain("Print density", densityNote, box(6, 3, 9, 4), SMALL));
+    collect(cells, wrong, () -> text.plain("Print", print, box(6, 3, 9, 4), SMALL));
     if (!wrong.isEmpty()) {
       throw new Refusal(Refusal.INPUT, wrong);
     }

@@ -85,26 +85,29 @@ public final class Lettering {
   }
 
   /**
-   * Breaks a text at its blanks into lines no wider than the room, where a single word allows it.
+   * Breaks a text at its line ends, and at its blanks into lines no wider than the room where a
+   * single word allows it.
    *
    * @param room in points
    */
   public List<String> wrap(String text, Length capitalHeight, double room) {
     List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split("\\s+")) {
+    text.lines().forEach(part -> wrap(lines, part, capitalHeight, room));
+    return List.copyOf(lines);
+  }
+
+  private void wrap(List<String> lines, String part, Length capitalHeight, double room) {
+    String line = "";
+    for (String word : part.strip().split("\\s+")) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && width(longer, capitalHeight) > room) {
-        lines.add(line.toString());
-        line.setLength(0);
-        line.append(word);
+        lines.add(line);
+        line = word;
       } else {
-        line.setLength(0);
-        line.append(longer);
+        line = longer;
       }
     }
-    lines.add(line.toString());
-    return List.copyOf(lines);
+    lines.add(line);
   }
 
   /**
@@ -116,7 +119,7 @@ public final class Lettering {
    *     shaping
    */
   public void check(String text, String where) throws Refusal {
-    int[] points = text.codePoints().toArray();
+    int[] points = text.codePoints().filter(c -> c != '\n').toArray();
     for (int c : points) {
       if (!plain(c) || glyphs.getGlyphId(c) == 0) {
         throw Refusal.input(
