@@ -145,8 +145,7 @@ public final class FlatSheet {
     String cautions =
         "Do not take measurements from the drawings.\n"
             + "Patterns are made and checked to the measured table, never cut from a drawing.";
-    String print =
-        "Print on " + paper.name() + " at full size (100 %).\n" + densityNote;
+    String print = "Print on " + paper.name() + " at full size (100 %).\n" + densityNote;
     collect(cells, wrong, () -> text.plain("Cautions", cautions, box(0, 3, 6, 4), SMALL));
     collect(cells, wrong, () -> text.plain("Print", print, box(6, 3, 9, 4), SMALL));
     if (!wrong.isEmpty()) {
