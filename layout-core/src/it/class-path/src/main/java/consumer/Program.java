@@ -1,5 +1,6 @@
 package consumer;
 
+import dev.placket.layout.check.Referee;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.Fitter;
@@ -17,7 +18,7 @@ import java.util.List;
 public final class Program {
   private Program() {}
 
-  /** The scale of the front in points per drawing unit. */
+  /** The scale of the front in points per drawing unit, once the referee has found nothing. */
   public static double scale() {
     Length edge = Length.mm(10);
     Sheet sheet = Sheet.open("one", Paper.A4, Margins.all(edge), List.of());
@@ -25,7 +26,7 @@ public final class Program {
     Flat front = Flat.of("front", Role.FRONT, ink).withGroup("body", 1);
     Flat back = Flat.of("back", Role.BACK, ink).withGroup("body", 1);
     FitRequest request = FitRequest.of(sheet, List.of(front, back), Spacing.of(edge, edge));
-    if (Fitter.fit(request) instanceof Fit fit) {
+    if (Fitter.fit(request) instanceof Fit fit && Referee.check(request, fit).isEmpty()) {
       return fit.placement("front").scale().doubleValue();
     }
     throw new IllegalStateException("no fit");

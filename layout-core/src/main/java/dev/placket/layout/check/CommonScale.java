@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * instead.
  */
 final class CommonScale {
+  private static final BigDecimal UNIT_AND_NOISE = new BigDecimal("1.01");
   private static final BigDecimal VIEW_GROWTH = new BigDecimal("1.3");
 
   private final FitRequest request;
@@ -94,7 +95,7 @@ final class CommonScale {
 
   private void checkScale(Placed p, Quotient due, @Nullable Quotient most) {
     BigDecimal ratio = Placed.ratio(p.flat());
-    BigDecimal unit = Exact.unitInTwelfth(due.shown()).multiply(ratio);
+    BigDecimal unit = Exact.unitInTwelfth(due.shown()).multiply(UNIT_AND_NOISE).multiply(ratio);
     Quotient above = Quotient.of(p.scale().add(unit));
     Quotient below = Quotient.of(p.scale().subtract(unit));
     boolean low = above.compareTo(due.times(ratio)) < 0;

@@ -61,6 +61,14 @@ class RefereeScaleTest {
   }
 
   @Test
+  void aTargetThatIsAHairAboveADigitMayRoundToTheDigitBelow() {
+    // The share asks for 1.44 + 2e-16 exactly; a double of it may be 1.44 - 2e-16.
+    FitRequest hair = with(request(), DETAIL.withShare(0.30000000000000004));
+    assertBroken(hair, rescale(fit(), "detail", "1.43999999999"));
+    assertBroken(hair, rescale(fit(), "detail", "1.43999999998"), "common scale");
+  }
+
+  @Test
   void refusesAFlatLargerThanTheCommonScaleAsksForUnlessItMayGrow() {
     Fit grown = moveTo(rescale(fit(), "detail", "1.6"), "detail", "350", "65.9");
     assertBroken(request(), grown, "common scale");

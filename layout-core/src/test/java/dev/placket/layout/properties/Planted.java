@@ -1,0 +1,243 @@
+package dev.placket.layout.properties;
+
+import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.Placement;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Held;
+import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.flat.Limits;
+import dev.placket.layout.flat.Role;
+import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.flat.Surround;
+import dev.placket.layout.sheet.GridArea;
+import dev.placket.layout.sheet.GridLines;
+import dev.placket.layout.sheet.LabelledCell;
+import dev.placket.layout.sheet.Margins;
+import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.Sheet;
+import dev.placket.layout.sheet.Window;
+import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Length;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
+
+/**
+ * A random sheet drawn around an arrangement that is known to keep every hard rule at common scale
+ * {@code scale}: the room is cut into slots, flats and labelled cells fill slots, and windows,
+ * limits and held parts are chosen so that the arrangement stands.
+ *
+ * @param request the sheet with its flats; it knows nothing of the slots
+ * @param scale the planted common scale
+ * @param placements the planted arrangement, rounded as an answer is
+ */
+record Planted(FitRequest request, double scale, List<Placement> placements) {
+  private static final double GAP = 9;
+  private static final double CLEARANCE = 6;
+  private static final double CAPTION = 11;
+
+  /** The same seed gives the same sheet. */
+  static Planted of(long seed, int flats) {
+    return new Maker(new Random(seed)).make(flats);
+  }
+
+  private static final class Maker {
+    private final Random random;
+    private final List<Box> slots = new ArrayList<>();
+    private final double scale;
+    private final Box inside;
+
+    Maker(Random random) {
+      this.random = random;
+      this.scale = between(0.2, 5);
+      this.inside = new Box(30, 40, 30 + between(200, 800), 40 + between(200, 800));
+    }
+
+    Planted make(int flats) {
+      int cells = random.nextInt(4);
+      slots.add(inside);
+      while (slots.size() < flats + cells) {
+        cut();
+      }
+      slots.sort(Comparator.comparingDouble(Maker::area).reversed());
+      List<Box> taken = new ArrayList<>();
+      for (Box slot : slots.subList(0, flats)) {
+        taken.add(shrunk(slot, 0.1));
+      }
+      // Even a shrunken slot keeps what the caption, at most 11 pt, leaves.
+      taken.sort(Comparator.comparingDouble(Maker::longestInk).reversed());
+      List<LabelledCell> labelled = new ArrayList<>();
+      for (Box slot : slots.subList(flats, slots.size())) {
+        labelled.add(new LabelledCell("cell " + labelled.size(), shrunk(slot, 0.3)));
+      }
+      GridLines lines = lines();
+      List<Window> windows = windows(lines, taken);
+      Paper paper =
+          new Paper("any", Length.pt(inside.right() + 20), Length.pt(inside.bottom() + 50));
+      Margins margins = new Margins(Length.pt(40), Length.pt(20), Length.pt(50), Length.pt(30));
+      Sheet sheet = new Sheet("planted", paper, margins, lines, windows, labelled, List.of());
+      Spacing spacing = Spacing.of(Length.pt(GAP), Length.pt(CLEARANCE));
+      List<Flat> drawn = flats(taken, sheet);
+      return new Planted(FitRequest.of(sheet, drawn, spacing), scale, placements(taken, drawn));
+    }
+
+    /** Cuts the largest slot in two, a gap apart. */
+    private void cut() {
+      slots.sort(Comparator.comparingDouble(Maker::area).reversed());
+      Box s = slots.remove(0);
+      double share = between(0.3, 0.7);
+      if (s.width() > s.height()) {
+        double at = s.left() + (s.width() - GAP) * share;
+        slots.add(new Box(s.left(), s.top(), at, s.bottom()));
+        slots.add(new Box(at + GAP, s.top(), s.right(), s.bottom()));
+      } else {
+        double at = s.top() + (s.height() - GAP) * share;
+        slots.add(new Box(s.left(), s.top(), s.right(), at));
+        slots.add(new Box(s.left(), at + GAP, s.right(), s.bottom()));
+      }
+    }
+
+    private Box shrunk(Box slot, double most) {
+      // A hundredth of a point aside, so that rounding to 1e-6 finds room wherever things touch.
+      double dx = (slot.width() - 20) * between(0, most) / 2 + 0.01;
+      double dy = (slot.height() - 20) * between(0, most) / 2 + 0.01;
+      return new Box(slot.left() + dx, slot.top() + dy, slot.right() - dx, slot.bottom() - dy);
+    }
+
+    private GridLines lines() {
+      return new GridLines(
+          cuts(inside.left(), inside.right()), cuts(inside.top(), inside.bottom()));
+    }
+
+    private List<Double> cuts(double from, double to) {
+      List<Double> at = new ArrayList<>(List.of(from, to));
+      int more = random.nextInt(3);
+      for (int i = 0; i < more; i++) {
+        at.add(between(from, to));
+      }
+      at.sort(Comparator.naturalOrder());
+      return at;
+    }
+
+    /** Every grid cell that a flat stands on is a window; of the others, every other one. */
+    private List<Window> windows(GridLines lines, List<Box> taken) {
+      List<Window> windows = new ArrayList<>();
+      for (int c = 0; c + 1 < lines.columns().size(); c++) {
+        for (int r = 0; r + 1 < lines.rows().size(); r++) {
+          GridArea area = new GridArea(c, r, c + 1, r + 1);
+          Box box = lines.box(area);
+          if (taken.stream().anyMatch(box::overlaps) || random.nextBoolean()) {
+            windows.add(new Window("window " + c + " " + r, area));
+          }
+        }
+      }
+      return windows;
+    }
+
+    private List<Flat> flats(List<Box> taken, Sheet sheet) {
+      List<Flat> flats = new ArrayList<>();
+      Box front = taken.get(0);
+      for (int i = 0; i < taken.size(); i++) {
+        Box at = taken.get(i);
+        double caption = at.height() > 30 ? CAPTION : 0;
+        Box ink = new Box(at.left(), at.top(), at.right(), at.bottom() - caption);
+        InkedBox drawn = InkedBox.ofSize(ink.width() / scale, ink.height() / scale);
+        // At most what the ink keeps across once its greatest size has made it small.
+        double across = at.width() * between(0, 0.59);
+        Flat flat =
+            Flat.of("flat " + i, i == 0 ? Role.FRONT : role(front, at), drawn)
+                .withSurround(Surround.caption(Length.pt(caption), Length.pt(across)))
+                .withShare(Math.min(1, longest(ink) / longestInk(front)));
+        flats.add(bound(flat, i, at, ink, sheet));
+      }
+      Collections.shuffle(flats, random);
+      return flats;
+    }
+
+    private List<Placement> placements(List<Box> taken, List<Flat> flats) {
+      List<Placement> placements = new ArrayList<>();
+      for (Flat f : flats) {
+        Box at = taken.get(Integer.parseInt(f.id().substring("flat ".length())));
+        double most = f.limits().greatestPt() / f.ink().longestSide();
+        placements.add(
+            new Placement(
+                f.id(),
+                new BigDecimal(Math.min(most, scale)).round(new MathContext(12, RoundingMode.DOWN)),
+                BigDecimal.valueOf(at.left()).setScale(6, RoundingMode.HALF_EVEN),
+                BigDecimal.valueOf(at.top()).setScale(6, RoundingMode.HALF_EVEN),
+                most < scale));
+      }
+      return placements;
+    }
+
+    /** Never a detail, whose size views rule over; a back only where it stands behind the front. */
+    private Role role(Box front, Box at) {
+      boolean behind = at.left() >= front.right() + GAP || at.top() >= front.bottom() + GAP;
+      if (behind && random.nextInt(3) == 0) {
+        return Role.BACK;
+      }
+      return List.of(Role.SIDE, Role.INSIDE, Role.SWATCH, Role.PHOTO, Role.STEP)
+          .get(random.nextInt(5));
+    }
+
+    private Flat bound(Flat flat, int index, Box at, Box ink, Sheet sheet) {
+      Flat bound = flat;
+      double size = longest(ink);
+      boolean grouped = flat.role().isView() && random.nextInt(3) > 0;
+      if (grouped) {
+        bound = bound.withGroup("views", 1);
+      }
+      if (random.nextInt(3) == 0) {
+        boolean poor = flat.role() == Role.SWATCH;
+        Length most = Length.pt(size * (poor ? between(0.6, 1.5) : between(1.001, 2)));
+        Length least = Length.pt(size * between(0, 0.59));
+        boolean limited = random.nextBoolean() && flat.role() != Role.FRONT;
+        bound = bound.withLimits(new Limits(least, limited ? most : null));
+      }
+      if (random.nextInt(3) == 0) {
+        bound =
+            bound.withWindows(
+                sheet.windows().stream()
+                    .filter(w -> sheet.box(w).overlaps(at))
+                    .map(Window::name)
+                    .toList());
+      }
+      if (index > 0 && !grouped && bound.limits().greatest() == null && random.nextInt(8) == 0) {
+        // Without a least width: where that rules, a held left edge bars small scales and not
+        // large.
+        Length strip = bound.surround().bottom();
+        bound = bound.withSurround(Surround.caption(strip, Length.ZERO)).withHeld(held(at, ink));
+      }
+      return bound;
+    }
+
+    private Held held(Box at, Box ink) {
+      Length left = random.nextBoolean() ? Length.pt(ink.left()) : null;
+      Length top = random.nextBoolean() ? Length.pt(at.top()) : null;
+      return new Held(left, top, random.nextBoolean() ? scale : null);
+    }
+
+    private double between(double from, double to) {
+      return from + (to - from) * random.nextDouble();
+    }
+
+    private static double area(Box b) {
+      return b.width() * b.height();
+    }
+
+    private static double longest(Box b) {
+      return Math.max(b.width(), b.height());
+    }
+
+    /** The longest side of the ink that a place holds once its caption is off. */
+    private static double longestInk(Box at) {
+      double caption = at.height() > 30 ? CAPTION : 0;
+      return Math.max(at.width(), at.height() - caption);
+    }
+  }
+}
