@@ -8,6 +8,9 @@ module dev.placket.layout {
   requires static org.apache.xmlgraphics.batik.bridge;
   requires static org.apache.xmlgraphics.batik.gvt;
   requires static org.apache.xmlgraphics.batik.anim;
+  requires static org.apache.xmlgraphics.batik.awt.util;
+  requires static org.apache.xmlgraphics.batik.util;
+  requires static jdk.xml.dom;
   requires static com.twelvemonkeys.imageio.jpeg;
   requires static org.apache.commons.imaging;
 

@@ -4,21 +4,45 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.Point;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import org.apache.batik.ext.awt.RenderingHintsKeyExt;
+import org.apache.batik.gvt.GraphicsNode;
 import org.jspecify.annotations.Nullable;
 
 /** A picture drawn with paths, sharp at any size; its measures are in drawing units, y down. */
 public final class Drawing implements Picture {
   private final String name;
   private final String digest;
-  private final ViewBox viewBox;
+  private final SvgSize size;
+  private final InkedBox ink;
+  private final Map<String, Point> points;
+  private final @Nullable Double finest;
+  private final List<String> notes;
+  private final GraphicsNode node;
 
-  Drawing(String name, String digest, ViewBox viewBox) {
+  Drawing(
+      String name,
+      String digest,
+      SvgSize size,
+      InkedBox ink,
+      Map<String, Point> points,
+      @Nullable Double finest,
+      List<String> notes,
+      GraphicsNode node) {
     this.name = name;
     this.digest = digest;
-    this.viewBox = viewBox;
+    this.size = size;
+    this.ink = ink;
+    this.points = Collections.unmodifiableMap(new TreeMap<>(points));
+    this.finest = finest;
+    this.notes = List.copyOf(notes);
+    this.node = node;
   }
 
   @Override
@@ -38,19 +62,18 @@ public final class Drawing implements Picture {
 
   @Override
   public List<String> notes() {
-    return List.of();
+    return notes;
   }
 
   /** In drawing units, strokes included, clipped to the viewBox. */
   @Override
   public InkedBox inkedBox() {
-    return new InkedBox(
-        viewBox.x(), viewBox.y(), viewBox.x() + viewBox.width(), viewBox.y() + viewBox.height());
+    return ink;
   }
 
   /** The part of the plane that is shown. */
   public ViewBox viewBox() {
-    return viewBox;
+    return size.viewBox();
   }
 
   /**
@@ -58,22 +81,22 @@ public final class Drawing implements Picture {
    * page. It says nothing about the garment's size.
    */
   public @Nullable Length statedWidth() {
-    return null;
+    return size.width();
   }
 
   /** The height that the file asks to be printed at, or null likewise. */
   public @Nullable Length statedHeight() {
-    return null;
+    return size.height();
   }
 
   /** The centre of every element that has an id and is drawn, in drawing units, by id. */
   public Map<String, Point> points() {
-    return Map.of();
+    return points;
   }
 
   /** The width of the finest stroke in drawing units, or null if nothing is stroked. */
   public @Nullable Double finestStroke() {
-    return null;
+    return finest;
   }
 
   /**
@@ -82,7 +105,21 @@ public final class Drawing implements Picture {
    * strokes and fills; where parts of such a group overlap, the overlap is seen.
    */
   public void paint(Graphics2D g) {
-    g.create().dispose();
+    ViewBox v = viewBox();
+    Graphics2D own = (Graphics2D) g.create();
+    try {
+      // Clips stay paths: without this hint a curved clip becomes a layer of pixels.
+      own.setRenderingHint(
+          RenderingHintsKeyExt.KEY_TRANSCODING, RenderingHintsKeyExt.VALUE_TRANSCODING_VECTOR);
+      own.clip(new Rectangle2D.Double(v.x(), v.y(), v.width(), v.height()));
+      own.translate(v.x(), v.y());
+      // Batik keeps caches in its nodes, so one thread at a time.
+      synchronized (node) {
+        node.paint(own);
+      }
+    } finally {
+      own.dispose();
+    }
   }
 
   /**
@@ -93,7 +130,21 @@ public final class Drawing implements Picture {
    * @param part in drawing units, as a rule {@link #inkedBox()}
    */
   public BufferedImage render(int pixelWidth, InkedBox part) {
-    int height = (int) Math.max(1, Math.round(pixelWidth * part.height() / part.width()));
-    return new BufferedImage(pixelWidth, height, BufferedImage.TYPE_INT_ARGB);
+    double scale = pixelWidth / part.width();
+    int height = (int) Math.max(1, Math.round(scale * part.height()));
+    BufferedImage image = new BufferedImage(pixelWidth, height, BufferedImage.TYPE_INT_ARGB);
+    Graphics2D g = image.createGraphics();
+    try {
+      // What shape-rendering="geometricPrecision" asks for: lines where they are, not on the grid.
+      g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+      g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+      g.setRenderingHint(RenderingHints.KEY_RENDERING, RenderingHints.VALUE_RENDER_QUALITY);
+      g.scale(scale, scale);
+      g.translate(-part.left(), -part.top());
+      paint(g);
+    } finally {
+      g.dispose();
+    }
+    return image;
   }
 }

@@ -13,11 +13,21 @@ package dev.placket.layout.image;
 public record ReadLimits(
     long pixels, long bytes, int elements, int depth, int uses, long characters) {
   /**
-   * 200 million pixels (a 10,000 × 13,000 scan and more), 256 MiB, 200,000 elements, 256 deep,
-   * 500,000 with uses, 64 million characters.
+   * 80 million pixels (an A3 scan at 600 to the inch), 256 MiB, 200,000 elements, 256 deep, 500,000
+   * with uses, 64 million characters.
    */
   public static final ReadLimits DEFAULT =
-      new ReadLimits(200_000_000, 256L << 20, 200_000, 256, 500_000, 64_000_000);
+      new ReadLimits(80_000_000, 256L << 20, 200_000, 256, 500_000, 64_000_000);
+
+  /** For what has been read within limits before. */
+  static final ReadLimits UNLIMITED =
+      new ReadLimits(
+          Long.MAX_VALUE,
+          Long.MAX_VALUE,
+          Integer.MAX_VALUE,
+          Integer.MAX_VALUE,
+          Integer.MAX_VALUE,
+          Long.MAX_VALUE);
 
   /**
    * Checks that all are above zero.

@@ -1,0 +1,134 @@
+package dev.placket.layout.image;
+
+import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.units.Point;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.batik.anim.dom.SVGOMDocument;
+import org.apache.batik.bridge.BridgeContext;
+import org.apache.batik.bridge.BridgeException;
+import org.apache.batik.bridge.GVTBuilder;
+import org.apache.batik.gvt.GraphicsNode;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** From the bytes of an SVG to a drawing: checked, sized, built, folded, measured. */
+final class DrawingReader {
+  private DrawingReader() {}
+
+  static Drawing read(String name, byte[] bytes, String digest, ReadLimits limits)
+      throws PictureException {
+    SVGOMDocument document = SvgParser.parse(name, bytes, limits);
+    Element root = document.getDocumentElement();
+    SvgWeight.check(name, root, limits);
+    SvgSize size = SvgSize.of(name, root);
+    ViewBox box = size.viewBox();
+    showWhole(root, box);
+    try {
+      return build(name, digest, document, size);
+    } catch (BridgeException e) {
+      throw new PictureException(
+          name + ": the drawing is faulty (" + lastLine(e) + "); mend it and save again", e);
+    } catch (RuntimeException | StackOverflowError e) {
+      throw new PictureException(
+          name + ": the drawing cannot be drawn (" + lastLine(e) + "); save it as plain SVG", e);
+    }
+  }
+
+  /** One unit of the viewport becomes one drawing unit, whatever size the file asks for. */
+  private static void showWhole(Element root, ViewBox box) {
+    root.setAttributeNS(null, "width", Double.toString(box.width()));
+    root.setAttributeNS(null, "height", Double.toString(box.height()));
+    root.setAttributeNS(
+        null, "viewBox", box.x() + " " + box.y() + " " + box.width() + " " + box.height());
+    root.setAttributeNS(null, "preserveAspectRatio", "none");
+    root.removeAttributeNS(null, "x");
+    root.removeAttributeNS(null, "y");
+  }
+
+  private static Drawing build(String name, String digest, SVGOMDocument document, SvgSize size)
+      throws PictureException {
+    ViewBox view = size.viewBox();
+    QuietAgent agent = new QuietAgent(view);
+    BridgeContext context = new BridgeContext(agent, new QuietAgent.NoLoader(agent));
+    // Interactive only so that elements stay tied to what they became: points need it.
+    context.setDynamicState(BridgeContext.INTERACTIVE);
+    GraphicsNode node = new GVTBuilder().build(context, document);
+    OpacityFolding folding = new OpacityFolding();
+    folding.fold(node, 1);
+    DrawnBounds bounds = new DrawnBounds();
+    AffineTransform toUnits = AffineTransform.getTranslateInstance(view.x(), view.y());
+    bounds.add(
+        node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height()));
+    Rectangle2D ink = bounds.box();
+    if (ink == null) {
+      throw new PictureException(
+          name + ": draws nothing inside its viewBox; check the viewBox and the colours");
+    }
+    InkedBox inked = new InkedBox(ink.getMinX(), ink.getMinY(), ink.getMaxX(), ink.getMaxY());
+    return new Drawing(
+        name,
+        digest,
+        size,
+        inked,
+        points(document, context, toUnits),
+        bounds.finestStroke(),
+        notes(folding, document),
+        node);
+  }
+
+  private static Map<String, Point> points(
+      SVGOMDocument document, BridgeContext context, AffineTransform toUnits) {
+    Map<String, Point> points = new TreeMap<>();
+    NodeList all = document.getElementsByTagNameNS("*", "*");
+    for (int i = 0; i < all.getLength(); i++) {
+      Element e = (Element) all.item(i);
+      String id = e.getAttribute("id");
+      GraphicsNode node = id.isEmpty() ? null : context.getGraphicsNode(e);
+      Point centre = node == null ? null : centre(node, toUnits);
+      if (centre != null) {
+        points.putIfAbsent(id, centre);
+      }
+    }
+    return points;
+  }
+
+  private static @Nullable Point centre(GraphicsNode node, AffineTransform toUnits) {
+    AffineTransform at = new AffineTransform(toUnits);
+    at.concatenate(node.getGlobalTransform());
+    Rectangle2D b = node.getGeometryBounds();
+    if (b == null || !Double.isFinite(b.getWidth() + b.getHeight())) {
+      return null;
+    }
+    Rectangle2D there = PathBounds.of(at.createTransformedShape(b));
+    return there == null ? null : new Point(there.getCenterX(), there.getCenterY());
+  }
+
+  private static List<String> notes(OpacityFolding folding, SVGOMDocument document) {
+    List<String> notes = new ArrayList<>();
+    if (folding.foldedGroup()) {
+      notes.add("the opacity of a group is given to each of its parts, so overlaps show");
+    }
+    if (folding.leftOutFilter()) {
+      notes.add("filter effects are left out");
+    }
+    if (folding.keptMask()) {
+      notes.add("a mask is drawn with pixels, not with paths");
+    }
+    if (document.getElementsByTagNameNS(SvgParser.SVG, "text").getLength() > 0) {
+      notes.add("its lettering is drawn with the fonts of this machine");
+    }
+    return notes;
+  }
+
+  private static String lastLine(Throwable e) {
+    String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    String[] lines = message.strip().split("\\R");
+    return lines[lines.length - 1].strip();
+  }
+}

@@ -1,0 +1,152 @@
+package dev.placket.layout.image;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Paint;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
+import java.awt.geom.PathIterator;
+import java.awt.geom.Rectangle2D;
+import org.apache.batik.bridge.TextNode;
+import org.apache.batik.gvt.CompositeGraphicsNode;
+import org.apache.batik.gvt.CompositeShapePainter;
+import org.apache.batik.gvt.FillShapePainter;
+import org.apache.batik.gvt.GraphicsNode;
+import org.apache.batik.gvt.MarkerShapePainter;
+import org.apache.batik.gvt.ShapeNode;
+import org.apache.batik.gvt.ShapePainter;
+import org.apache.batik.gvt.StrokeShapePainter;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where the ink of a drawing lies, from its geometry: strokes included, clips applied, curves to
+ * their true extremes.
+ *
+ * <p>White ink does not count unless there is no other, so that a white sheet drawn behind a
+ * garment is ground here as it is in a raster.
+ */
+final class DrawnBounds {
+  /** Over so many path segments a shape that leaves its clip is bounded by both their boxes. */
+  private static final int CUT_SEGMENTS = 4000;
+
+  private static final int WHITE = 250;
+  private static final int FAINT = 8;
+
+  private final Rectangle2D.@Nullable Double[] boxes = new Rectangle2D.Double[2];
+  private double finest = Double.POSITIVE_INFINITY;
+
+  /** The box of all ink that is not white, else of all ink, else null. */
+  @Nullable Rectangle2D box() {
+    return boxes[0] != null ? boxes[0] : boxes[1];
+  }
+
+  /** The finest stroke in the units of the root, or null. */
+  @Nullable Double finestStroke() {
+    return Double.isInfinite(finest) ? null : finest;
+  }
+
+  /** Adds a node and all it holds. */
+  void add(GraphicsNode node, AffineTransform parent, Shape clip) {
+    if (!node.isVisible() && !(node instanceof CompositeGraphicsNode)) {
+      return;
+    }
+    AffineTransform at = new AffineTransform(parent);
+    if (node.getTransform() != null) {
+      at.concatenate(node.getTransform());
+    }
+    Shape inner = clip;
+    if (node.getClip() != null && node.getClip().getClipPath() != null) {
+      inner = cut(at.createTransformedShape(node.getClip().getClipPath()), clip);
+    }
+    if (node instanceof CompositeGraphicsNode group) {
+      for (Object child : group.getChildren()) {
+        add((GraphicsNode) child, at, inner);
+      }
+    } else if (node instanceof ShapeNode shape) {
+      add(shape.getShapePainter(), at, inner);
+    } else if (node instanceof TextNode text && text.getOutline() != null) {
+      include(text.getOutline(), at, inner, 0);
+    } else if (node.getPrimitiveBounds() != null) {
+      include(node.getPrimitiveBounds(), at, inner, 0);
+    }
+  }
+
+  private void add(@Nullable ShapePainter painter, AffineTransform at, Shape clip) {
+    if (painter instanceof CompositeShapePainter several) {
+      for (int i = 0; i < several.getShapePainterCount(); i++) {
+        add(several.getShapePainter(i), at, clip);
+      }
+    } else if (painter instanceof FillShapePainter fill) {
+      int kind = kind(fill.getPaint());
+      if (kind >= 0) {
+        include(fill.getShape(), at, clip, kind);
+      }
+    } else if (painter instanceof StrokeShapePainter stroke) {
+      int kind = kind(stroke.getPaint());
+      if (kind >= 0 && stroke.getStroke() != null) {
+        include(stroke.getStroke().createStrokedShape(stroke.getShape()), at, clip, kind);
+        if (stroke.getStroke() instanceof BasicStroke pen) {
+          double scale = Math.sqrt(Math.abs(at.getDeterminant()));
+          finest = Math.min(finest, pen.getLineWidth() * scale);
+        }
+      }
+    } else if (painter instanceof MarkerShapePainter markers
+        && markers.getPaintedBounds2D() != null) {
+      include(markers.getPaintedBounds2D(), at, clip, 0);
+    }
+  }
+
+  /** 0 for ink, 1 for white ink, -1 for none. */
+  private static int kind(@Nullable Paint paint) {
+    if (paint == null) {
+      return -1;
+    }
+    if (!(paint instanceof Color c)) {
+      return 0;
+    }
+    if (c.getAlpha() <= FAINT) {
+      return -1;
+    }
+    return Math.min(c.getRed(), Math.min(c.getGreen(), c.getBlue())) >= WHITE ? 1 : 0;
+  }
+
+  private void include(Shape shape, AffineTransform at, Shape clip, int kind) {
+    Shape there = at.createTransformedShape(shape);
+    Rectangle2D b = PathBounds.of(there);
+    if (b == null) {
+      return;
+    }
+    if (!clip.contains(b)) {
+      b = PathBounds.of(cut(there, clip));
+    }
+    if (b != null && b.getWidth() > 0 && b.getHeight() > 0) {
+      Rectangle2D.Double had = boxes[kind];
+      Rectangle2D.Double sum = new Rectangle2D.Double();
+      sum.setRect(had == null ? b : had.createUnion(b));
+      boxes[kind] = sum;
+    }
+  }
+
+  private static Shape cut(Shape shape, Shape clip) {
+    if (segments(shape) + segments(clip) <= CUT_SEGMENTS) {
+      Area area = new Area(shape);
+      area.intersect(new Area(clip));
+      return area;
+    }
+    Rectangle2D a = PathBounds.of(shape);
+    Rectangle2D b = PathBounds.of(clip);
+    if (a == null || b == null || !a.intersects(b)) {
+      return new Rectangle2D.Double();
+    }
+    return a.createIntersection(b);
+  }
+
+  private static int segments(Shape shape) {
+    int n = 0;
+    for (PathIterator i = shape.getPathIterator(null); !i.isDone(); i.next()) {
+      n++;
+    }
+    return n;
+  }
+}

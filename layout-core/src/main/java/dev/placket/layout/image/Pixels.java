@@ -1,0 +1,43 @@
+package dev.placket.layout.image;
+
+import java.awt.image.BufferedImage;
+
+/**
+ * Decoded pixels: 8-bit sRGB with alpha not multiplied in, row by row, as {@code 0xAARRGGBB}.
+ *
+ * <p>Kept as plain numbers because the colour model of a decoded image may lighten greys on the
+ * way.
+ */
+record Pixels(int width, int height, int[] argb) {
+  BufferedImage toImage(boolean alpha) {
+    int type = alpha ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB;
+    BufferedImage image = new BufferedImage(width, height, type);
+    image.setRGB(0, 0, width, height, argb, 0, width);
+    return image;
+  }
+
+  /** Turned as Exif tag 274 says: 1 to 8, of which 5 to 8 swap width and height. */
+  Pixels turned(int orientation) {
+    if (orientation < 2 || orientation > 8) {
+      return this;
+    }
+    boolean swap = orientation >= 5;
+    int w = swap ? height : width;
+    int h = swap ? width : height;
+    int[] out = new int[argb.length];
+    for (int y = 0; y < h; y++) {
+      for (int x = 0; x < w; x++) {
+        int sx = swap ? y : x;
+        int sy = swap ? x : y;
+        if (orientation == 2 || orientation == 3 || orientation == 7 || orientation == 8) {
+          sx = width - 1 - sx;
+        }
+        if (orientation == 3 || orientation == 4 || orientation == 6 || orientation == 7) {
+          sy = height - 1 - sy;
+        }
+        out[y * w + x] = argb[sy * width + sx];
+      }
+    }
+    return new Pixels(w, h, out);
+  }
+}

@@ -1,0 +1,86 @@
+package dev.placket.layout.image;
+
+import dev.placket.layout.units.Length;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+
+/**
+ * The size that the root of a drawing states: viewBox, width and height.
+ *
+ * @param viewBox what is shown
+ * @param width the stated width if absolute
+ * @param height the stated height if absolute
+ */
+record SvgSize(ViewBox viewBox, @Nullable Length width, @Nullable Length height) {
+  /** CSS Values 4, 5.2: an inch holds 96 px, 6 pc, 72 pt, and a centimetre 40 Q. */
+  private static final double POINTS_PER_PIXEL = 0.75;
+
+  private static final Pattern LENGTH =
+      Pattern.compile("\\s*\\+?([0-9]*\\.?[0-9]+(?:[eE][+-]?[0-9]+)?)(px|pt|pc|mm|cm|in|Q|)\\s*");
+
+  static SvgSize of(String name, Element root) throws PictureException {
+    Length width = length(root.getAttribute("width"));
+    Length height = length(root.getAttribute("height"));
+    String box = root.getAttribute("viewBox");
+    if (!box.isBlank()) {
+      return new SvgSize(viewBox(name, box), width, height);
+    }
+    if (width == null || height == null) {
+      throw new PictureException(
+          name + ": states neither a viewBox nor a width and height; save it with a viewBox");
+    }
+    if (!(width.pt() > 0) || !(height.pt() > 0)) {
+      throw new PictureException(
+          name + ": states a width or height of nought; save it with the size of the drawing");
+    }
+    return new SvgSize(
+        new ViewBox(0, 0, width.pt() / POINTS_PER_PIXEL, height.pt() / POINTS_PER_PIXEL),
+        width,
+        height);
+  }
+
+  private static ViewBox viewBox(String name, String text) throws PictureException {
+    String[] parts = text.strip().split("\\s*,\\s*|\\s+");
+    try {
+      if (parts.length == 4) {
+        return new ViewBox(
+            Double.parseDouble(parts[0]),
+            Double.parseDouble(parts[1]),
+            Double.parseDouble(parts[2]),
+            Double.parseDouble(parts[3]));
+      }
+    } catch (IllegalArgumentException e) {
+      throw new PictureException(badBox(name, text), e);
+    }
+    throw new PictureException(badBox(name, text));
+  }
+
+  private static String badBox(String name, String text) {
+    return name
+        + ": its viewBox is '"
+        + text
+        + "'; it takes four numbers, of which width and height are above zero";
+  }
+
+  static @Nullable Length length(String text) {
+    Matcher m = LENGTH.matcher(text);
+    if (!m.matches()) {
+      return null;
+    }
+    double n = Double.parseDouble(m.group(1));
+    if (Double.isInfinite(n)) {
+      return null;
+    }
+    return switch (m.group(2)) {
+      case "pt" -> Length.pt(n);
+      case "pc" -> Length.pt(n * 12);
+      case "mm" -> Length.mm(n);
+      case "cm" -> Length.cm(n);
+      case "in" -> Length.in(n);
+      case "Q" -> Length.mm(n / 4);
+      default -> Length.pt(n * POINTS_PER_PIXEL);
+    };
+  }
+}
