@@ -25,6 +25,7 @@ final class DrawingReader {
       throws PictureException {
     SVGOMDocument document = SvgParser.parse(name, bytes, limits);
     Element root = document.getDocumentElement();
+    PlainReferences.adopt(root);
     SvgWeight.check(name, root, limits);
     SvgSize size = SvgSize.of(name, root);
     ViewBox box = size.viewBox();
