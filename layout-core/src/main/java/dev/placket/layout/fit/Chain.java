@@ -116,7 +116,7 @@ final class Chain {
         growth[i] = 0;
       }
     }
-    for (int round = 0; round <= n + 1; round++) {
+    for (int round = 0; round <= 2 * n + 1; round++) {
       if (!pushOn()) {
         return true;
       }
@@ -154,7 +154,7 @@ final class Chain {
       latest[i] = !Double.isNaN(held[i]) ? held[i] : to[i] - far[i];
     }
     boolean moved = true;
-    for (int round = 0; moved && round <= n + 1; round++) {
+    for (int round = 0; moved && round <= 2 * n + 1; round++) {
       moved = false;
       for (int k = first.length - 1; k >= 0; k--) {
         int a = first[k];

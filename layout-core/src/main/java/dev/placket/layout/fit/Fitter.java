@@ -2,6 +2,7 @@ package dev.placket.layout.fit;
 
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 
 /** Places the flats of a request as large as they go, and says how near the largest they are. */
 public final class Fitter {
@@ -48,11 +49,33 @@ public final class Fitter {
     Arrangement largest = best.arrangement();
     FinishExactly.Finished level =
         largest == null ? null : new FinishExactly(model, Plan.free(model)).finish(largest);
+    Fit ordered = largest == null || any ? null : ordered(model, best, largest, steps, cancelled);
+    if (ordered != null) {
+      return ordered;
+    }
     if (level == null) {
       return new Conflict(List.of(), List.of(), best.refuted(), false, steps.taken());
     }
     double bound = Math.max(best.bound(), Math.nextUp(level.scale().doubleValue()));
     return new Fit(
         level.placements(), new Proof(level.scale(), bound, steps.taken(), false), List.of());
+  }
+
+  /** The fit with as much order as the request pays for; null if it pays for none. */
+  private static @Nullable Fit ordered(
+      Model model, Best best, Arrangement largest, Steps steps, BooleanSupplier cancelled) {
+    Order order = model.request.order();
+    if (order.share() == 0 || order.wishes().isEmpty()) {
+      return null;
+    }
+    LineUp lines = new LineUp(model, largest, cancelled).run();
+    FinishExactly.Finished done =
+        new FinishExactly(model, lines.plan()).finish(lines.arrangement());
+    if (done == null) {
+      return null;
+    }
+    double bound = Math.max(best.bound(), Math.nextUp(done.scale().doubleValue()));
+    long taken = steps.taken() + lines.stepsTaken();
+    return new Fit(done.placements(), new Proof(done.scale(), bound, taken, false), lines.steps());
   }
 }
