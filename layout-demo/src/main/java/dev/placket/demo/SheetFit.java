@@ -8,6 +8,9 @@ import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.fit.Order;
+import dev.placket.layout.fit.OrderStep;
+import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
@@ -60,19 +63,37 @@ final class SheetFit {
     return flats.hasViews() ? at(bestDivide(width)) : at(0);
   }
 
+  /**
+   * Where all come out largest; where they also stand in line, if that costs no more than order
+   * may.
+   */
   private double bestDivide(double width) throws Refusal {
     double best = width * 2 / 3;
     double largest = 0;
+    double bestInLine = best;
+    double largestInLine = 0;
     for (double details = LEAST_WINDOW.pt();
         details <= width - LEAST_WINDOW.pt();
         details += STEP.pt()) {
-      if (Fitter.fit(request(width - details)) instanceof Fit fit
-          && fit.proof().scale().doubleValue() > largest) {
-        largest = fit.proof().scale().doubleValue();
-        best = width - details;
+      if (Fitter.fit(request(width - details)) instanceof Fit fit) {
+        double scale = fit.proof().scale().doubleValue();
+        if (scale > largest) {
+          largest = scale;
+          best = width - details;
+        }
+        if (scale > largestInLine && inLine(fit)) {
+          largestInLine = scale;
+          bestInLine = width - details;
+        }
       }
     }
-    return best;
+    return largestInLine >= (1 - Order.DEFAULT.share()) * largest ? bestInLine : best;
+  }
+
+  private static boolean inLine(Fit fit) {
+    return fit.order().stream()
+        .filter(s -> s.wish() == OrderWish.LEVEL_VIEWS || s.wish() == OrderWish.DETAILS_IN_LINE)
+        .allMatch(OrderStep::kept);
   }
 
   private Placed at(double divide) throws Refusal {
@@ -83,7 +104,7 @@ final class SheetFit {
     }
     Fit fit = (Fit) outcome;
     List<Breach> breaches = Referee.check(request, fit);
-    if (!breaches.isEmpty() && System.getenv("XX") == null) {
+    if (!breaches.isEmpty()) {
       throw new IllegalStateException("the referee refuses the fit: " + breaches);
     }
     return new Placed(divide, request, fit);

@@ -1,0 +1,247 @@
+package dev.placket.demo;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command as it is called: what it writes, what it refuses, and with which exit code. */
+class CommandTest {
+  private static final String GOOD =
+      "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 90 100'>"
+          + "<rect x='10' y='10' width='70' height='80' fill='none' stroke='#000'/></svg>";
+
+  @TempDir Path dir;
+  private Path flats;
+  private Path out;
+  private String said = "";
+
+  @BeforeEach
+  void folders() throws IOException {
+    flats = Files.createDirectory(dir.resolve("style"));
+    out = dir.resolve("made");
+  }
+
+  @Test
+  void theDemoCoversNoLabelledCell() throws IOException {
+    Path demo = demo();
+    assertEquals(0, fit(demo, "--blank"), said);
+    BufferedImage blank = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
+    BufferedImage filled = blank;
+    for (Path pdf : made(".pdf")) {
+      try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+        // 150 per inch, as a sheet is looked at on a screen.
+        BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, 150);
+        if (pdf.getFileName().toString().contains("blank")) {
+          blank = page;
+        } else {
+          filled = page;
+        }
+      }
+    }
+    JsonNode cells = fitJson().path("sheets").get(0).path("labelledCells");
+    assertTrue(cells.size() > 10, "the header has its cells");
+    for (JsonNode cell : cells) {
+      assertSame(blank, filled, cell);
+    }
+  }
+
+  @Test
+  void theDemoHoldsOnePictureAndTheRestAsPaths() throws IOException {
+    assertEquals(0, fit(demo()));
+    try (PDDocument document = Loader.loadPDF(made(".pdf").get(0).toFile())) {
+      // The button is the only raster of the folder.
+      assertEquals(1, images(document.getPage(0).getResources()));
+      assertEquals("en", document.getDocumentCatalog().getLanguage());
+    }
+  }
+
+  @Test
+  void frontAndBackKeepTheirRatio() throws IOException {
+    assertEquals(0, fit(demo()));
+    double front = 0;
+    double back = 0;
+    for (JsonNode p : fitJson().path("sheets").get(0).path("placements")) {
+      front = p.path("role").asText().equals("front") ? p.path("scale").asDouble() : front;
+      back = p.path("role").asText().equals("back") ? p.path("scale").asDouble() : back;
+    }
+    // 0.85 is common practice.
+    assertEquals(0.85, back / front, 0.85e-4);
+  }
+
+  @Test
+  void theSameFolderGivesTheSameBytes() throws IOException {
+    put("front.svg", GOOD);
+    assertEquals(0, fit(flats));
+    byte[] pdf = Files.readAllBytes(made(".pdf").get(0));
+    byte[] json = Files.readAllBytes(out.resolve("fit.json"));
+    assertEquals(0, fit(flats, "--replace"), said);
+    assertArrayEquals(pdf, Files.readAllBytes(made(".pdf").get(0)));
+    assertArrayEquals(json, Files.readAllBytes(out.resolve("fit.json")));
+  }
+
+  @Test
+  void nothingIsOverwrittenUnasked() throws IOException {
+    put("front.svg", GOOD);
+    Files.createDirectories(out);
+    Files.writeString(out.resolve("fit.json"), "mine");
+    assertEquals(2, fit(flats));
+    assertTrue(said.contains("fit.json"), said);
+    assertEquals("mine", Files.readString(out.resolve("fit.json")));
+    assertEquals(0, made(".pdf").size());
+  }
+
+  @Test
+  void anEmptyFolderIsRefused() {
+    refused("");
+  }
+
+  @Test
+  void twoFrontsAreRefused() throws IOException {
+    put("front.svg", GOOD);
+    put("front-2.svg", GOOD);
+    refused("front-2.svg");
+  }
+
+  @Test
+  void aTextFileNamedPngIsRefused() throws IOException {
+    put("front.png", "no picture at all");
+    refused("front.png");
+  }
+
+  @Test
+  void aTruncatedPngIsRefused() throws IOException {
+    byte[] whole = Files.readAllBytes(demo().resolve("button-detail.png"));
+    Files.write(flats.resolve("front.png"), Arrays.copyOf(whole, whole.length / 2));
+    refused("front.png");
+  }
+
+  @Test
+  void aDrawingWithoutSizeIsRefused() throws IOException {
+    put("front.svg", GOOD.replace("viewBox='0 0 90 100'", ""));
+    refused("front.svg");
+  }
+
+  @Test
+  void aDrawingWithAnEmptyViewBoxIsRefused() throws IOException {
+    put("front.svg", GOOD.replace("0 0 90 100", "0 0 0 0"));
+    refused("front.svg");
+  }
+
+  @Test
+  void anExternalEntityIsRefused() throws IOException {
+    put("front.svg", "<!DOCTYPE svg [<!ENTITY e SYSTEM 'file:///etc/hostname'>]>" + GOOD);
+    refused("front.svg");
+  }
+
+  @Test
+  void aHundredMillionNestedUsesAreRefused() throws IOException {
+    StringBuilder b = new StringBuilder("<defs><path id='l0' d='M0 0h1'/>");
+    for (int level = 1; level <= 8; level++) {
+      String use = "<use href='#l" + (level - 1) + "'/>";
+      b.append("<g id='l").append(level).append("'>").append(use.repeat(10)).append("</g>");
+    }
+    put("front.svg", GOOD.replace("<rect", b + "</defs><use href='#l8'/><rect"));
+    refused("front.svg");
+  }
+
+  @Test
+  void aFileInPlaceOfTheFolderToWriteToIsRefused() throws IOException {
+    put("front.svg", GOOD);
+    Files.writeString(out, "a file");
+    assertEquals(2, fit(flats));
+    assertEquals("a file", Files.readString(out));
+  }
+
+  @Test
+  void tooManyFlatsFindNoRoomAndNothingIsWritten() throws IOException {
+    put("front.svg", GOOD);
+    for (int i = 0; i < 24; i++) {
+      put("inside-" + i + ".svg", GOOD);
+    }
+    // Twenty-five views of at least 40 mm with 5 mm between need more than the 277 by 190 mm of A4.
+    assertEquals(4, fit(flats), said);
+    assertFalse(Files.exists(out.resolve("fit.json")));
+    assertEquals(0, made(".pdf").size());
+  }
+
+  private void refused(String name) {
+    assertEquals(2, fit(flats));
+    assertTrue(said.contains(name), said);
+    assertFalse(said.contains("Exception"), said);
+    assertFalse(Files.exists(out.resolve("fit.json")));
+  }
+
+  private int fit(Path folder, String... more) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintStream stream = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    List<String> fixed = List.of("fit", folder.toString(), "--out", out.toString());
+    String[] args = Stream.concat(fixed.stream(), Stream.of(more)).toArray(String[]::new);
+    int code = Main.run(args, stream, stream);
+    said = bytes.toString(StandardCharsets.UTF_8);
+    return code;
+  }
+
+  private void put(String name, String content) throws IOException {
+    Files.writeString(flats.resolve(name), content);
+  }
+
+  private List<Path> made(String ending) throws IOException {
+    if (!Files.isDirectory(out)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(out)) {
+      return files.filter(f -> f.toString().endsWith(ending)).sorted().toList();
+    }
+  }
+
+  private JsonNode fitJson() throws IOException {
+    return new ObjectMapper().readTree(out.resolve("fit.json").toFile());
+  }
+
+  private static Path demo() {
+    return Path.of("src/demo/mg-3107").toAbsolutePath();
+  }
+
+  private static int images(PDResources resources) throws IOException {
+    int count = 0;
+    for (COSName name : resources.getXObjectNames()) {
+      count += resources.isImageXObject(name) ? 1 : 0;
+    }
+    return count;
+  }
+
+  private static void assertSame(BufferedImage blank, BufferedImage filled, JsonNode cell) {
+    double perPoint = 150 / 72.0;
+    for (int y = (int) (cell.path("top").asDouble() * perPoint);
+        y < cell.path("bottom").asDouble() * perPoint;
+        y++) {
+      for (int x = (int) (cell.path("left").asDouble() * perPoint);
+          x < cell.path("right").asDouble() * perPoint;
+          x++) {
+        assertEquals(blank.getRGB(x, y), filled.getRGB(x, y), cell.path("name").asText());
+      }
+    }
+  }
+}
