@@ -72,11 +72,13 @@ final class SheetFit {
     double largest = 0;
     double bestInLine = best;
     double largestInLine = 0;
+    double bound = 0;
     for (double details = LEAST_WINDOW.pt();
         details <= width - LEAST_WINDOW.pt();
         details += STEP.pt()) {
       if (Fitter.fit(request(width - details)) instanceof Fit fit) {
         double scale = fit.proof().scale().doubleValue();
+        bound = Math.max(bound, fit.proof().bound());
         if (scale > largest) {
           largest = scale;
           best = width - details;
@@ -87,7 +89,7 @@ final class SheetFit {
         }
       }
     }
-    return largestInLine >= (1 - Order.DEFAULT.share()) * largest ? bestInLine : best;
+    return largestInLine >= (1 - Order.DEFAULT.share()) * bound ? bestInLine : best;
   }
 
   private static boolean inLine(Fit fit) {
