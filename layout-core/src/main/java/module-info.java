@@ -19,6 +19,7 @@ module dev.placket.layout {
   exports dev.placket.layout.fit;
   exports dev.placket.layout.flat;
   exports dev.placket.layout.image;
+  exports dev.placket.layout.image.prepare;
   exports dev.placket.layout.sheet;
   exports dev.placket.layout.units;
 }

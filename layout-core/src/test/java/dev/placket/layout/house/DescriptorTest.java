@@ -31,7 +31,8 @@ class DescriptorTest {
   @Test
   void exportsWhatIsMeantToAll() {
     Set<String> meant = new TreeSet<>();
-    for (String name : Set.of("check", "density", "fit", "flat", "image", "sheet", "units")) {
+    for (String name :
+        Set.of("check", "density", "fit", "flat", "image", "image.prepare", "sheet", "units")) {
       meant.add(Library.ROOT + name);
     }
     // A package without types cannot be exported; once callout has some, it is.

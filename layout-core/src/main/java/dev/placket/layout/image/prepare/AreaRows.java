@@ -1,0 +1,98 @@
+package dev.placket.layout.image.prepare;
+
+import dev.placket.layout.image.PictureException;
+import java.util.Arrays;
+
+/**
+ * Rows scaled by the exact mean of the area that each new pixel covers, colours weighted by alpha:
+ * nothing shifts, no hidden colour bleeds in, and both axes may have any ratio. It averages the
+ * values as they are encoded (sRGB), which is also how pages blend alpha. O(pixels of the source),
+ * holding one row of it.
+ *
+ * <p>Each weight is a whole number of the finest common parts of old and new pixels, and all sums
+ * stay under 2^53, so they are exact and the only rounding is the last one.
+ */
+final class AreaRows implements PixelRows {
+  private static final int CHANNELS = 4;
+  private final PixelRows source;
+  private final int width;
+  private final int height;
+
+  /** Scales rows to a size of at least one pixel each way. */
+  AreaRows(PixelRows source, int width, int height) {
+    this.source = source;
+    this.width = width;
+    this.height = height;
+  }
+
+  @Override
+  public int width() {
+    return width;
+  }
+
+  @Override
+  public int height() {
+    return height;
+  }
+
+  @Override
+  public Cursor open() throws PictureException {
+    return new Averaging(source.open());
+  }
+
+  /** One pass: a source row is averaged across once and added to every new row that it meets. */
+  private final class Averaging implements Cursor {
+    private final Cursor in;
+    private final int[] row = new int[source.width()];
+    private final AreaShares across = new AreaShares(source.width(), width);
+    private final AreaShares down = new AreaShares(source.height(), height);
+    private final double[] part = new double[CHANNELS * width];
+    private final double[] sums = new double[CHANNELS * width];
+    private int read;
+    private int y;
+
+    Averaging(Cursor in) {
+      this.in = in;
+    }
+
+    @Override
+    public void next(int[] out) throws PictureException {
+      Arrays.fill(sums, 0);
+      int last = down.last(y);
+      for (int v = down.first(y); v <= last; v++) {
+        if (v >= read) {
+          in.next(row);
+          across.average(row, part);
+          read = v + 1;
+        }
+        double weight = down.weight(y, v);
+        for (int i = 0; i < sums.length; i++) {
+          sums[i] += weight * part[i];
+        }
+      }
+      y++;
+      double area = (double) across.whole() * down.whole();
+      for (int x = 0; x < width; x++) {
+        out[x] = pixel(sums, CHANNELS * x, area);
+      }
+    }
+
+    @Override
+    public void close() {
+      in.close();
+    }
+  }
+
+  /** Sums hold alpha, then red, green and blue times alpha. */
+  private static int pixel(double[] sums, int i, double area) {
+    double alpha = sums[i];
+    int a = (int) (alpha / area + 0.5);
+    if (a == 0) {
+      return 0;
+    }
+    return a << 24
+        | (int) (sums[i + 1] / alpha + 0.5) << 16
+        | (int) (sums[i + 2] / alpha + 0.5) << 8
+        | (int) (sums[i + 3] / alpha + 0.5);
+  }
+}

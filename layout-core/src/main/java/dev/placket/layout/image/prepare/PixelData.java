@@ -1,0 +1,54 @@
+package dev.placket.layout.image.prepare;
+
+import java.io.IOException;
+import java.util.zip.Deflater;
+
+/** Deflates packed rows and hands the result on in pieces. */
+final class PixelData implements AutoCloseable {
+  private static final int LEVEL = 6;
+  private static final int PIECE = 1 << 16;
+
+  private final Deflater deflater = new Deflater(LEVEL);
+  private final byte[] piece = new byte[PIECE];
+  private final Sink sink;
+  private int filled;
+
+  PixelData(Sink sink) {
+    this.sink = sink;
+  }
+
+  /** Takes a piece of the deflated bytes. */
+  interface Sink {
+    void take(byte[] bytes, int length) throws IOException;
+  }
+
+  void write(byte[] row) throws IOException {
+    deflater.setInput(row);
+    while (!deflater.needsInput()) {
+      drain();
+    }
+  }
+
+  private void drain() throws IOException {
+    filled += deflater.deflate(piece, filled, PIECE - filled);
+    if (filled == PIECE) {
+      sink.take(piece, filled);
+      filled = 0;
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    try {
+      deflater.finish();
+      while (!deflater.finished()) {
+        drain();
+      }
+      if (filled > 0) {
+        sink.take(piece, filled);
+      }
+    } finally {
+      deflater.end();
+    }
+  }
+}

@@ -1,0 +1,155 @@
+package dev.placket.layout.image.prepare;
+
+import dev.placket.layout.image.PictureException;
+
+/**
+ * The smallest kind of PNG that holds a picture without loss (PNG, third edition, W3C 2025,
+ * 11.2.1): grey, palette, grey with alpha, RGB or RGBA, with 1 to 8 bits a sample.
+ */
+final class PngKind {
+  static final int GREY = 0;
+  static final int RGB = 2;
+  static final int PALETTE = 3;
+  static final int GREY_ALPHA = 4;
+  static final int RGB_ALPHA = 6;
+  private static final int OPAQUE = 0xFF000000;
+
+  final int type;
+  final int depth;
+  final int channels;
+
+  /** The colours of a palette in order; empty for other kinds. */
+  final int[] palette;
+
+  private final ColourTable table;
+
+  private PngKind(int type, int depth, int[] palette, ColourTable table) {
+    this.type = type;
+    this.depth = depth;
+    this.palette = palette;
+    this.table = table;
+    this.channels =
+        switch (type) {
+          case RGB -> 3;
+          case GREY_ALPHA -> 2;
+          case RGB_ALPHA -> 4;
+          default -> 1;
+        };
+  }
+
+  /** Reads all rows once. O(pixels). */
+  static PngKind of(PixelRows rows) throws PictureException {
+    ColourTable table = new ColourTable();
+    int colour = 0;
+    int alpha = -1;
+    int[] row = new int[rows.width()];
+    try (PixelRows.Cursor in = rows.open()) {
+      for (int y = 0; y < rows.height(); y++) {
+        in.next(row);
+        int last = ~row[0];
+        for (int p : row) {
+          // Neighbours are alike most of the time.
+          if (p != last) {
+            last = p;
+            colour |= (p ^ p >> 8) & 0xFFFF;
+            alpha &= p;
+            if (table.complete()) {
+              table.add(p);
+            }
+          }
+        }
+      }
+    }
+    return choose(table, colour == 0, (alpha & OPAQUE) == OPAQUE);
+  }
+
+  private static PngKind choose(ColourTable table, boolean grey, boolean opaque) {
+    if (!table.complete()) {
+      int type = grey ? opaque ? GREY : GREY_ALPHA : opaque ? RGB : RGB_ALPHA;
+      return new PngKind(type, 8, new int[0], table);
+    }
+    int[] colours = table.inOrder();
+    int indexed = bits(colours.length);
+    int greyed = grey && opaque ? greyBits(colours) : 9;
+    return greyed <= indexed
+        ? new PngKind(GREY, greyed, new int[0], table)
+        : new PngKind(PALETTE, indexed, colours, table);
+  }
+
+  private static int bits(int colours) {
+    return colours <= 2 ? 1 : colours <= 4 ? 2 : colours <= 16 ? 4 : 8;
+  }
+
+  /** The fewest bits in which every grey is exact: samples are spread evenly over 0 to 255. */
+  private static int greyBits(int[] colours) {
+    for (int bits = 1; bits < 8; bits *= 2) {
+      int step = 255 / ((1 << bits) - 1);
+      boolean exact = true;
+      for (int c : colours) {
+        exact &= (c & 255) % step == 0;
+      }
+      if (exact) {
+        return bits;
+      }
+    }
+    return 8;
+  }
+
+  /** Bytes of a packed row. */
+  int rowBytes(int width) {
+    return (int) (((long) width * channels * depth + 7) / 8);
+  }
+
+  /** Packs a row of pixels into bytes. */
+  void pack(int[] row, int width, byte[] into) {
+    switch (type) {
+      case RGB, RGB_ALPHA -> packColours(row, width, into);
+      case GREY_ALPHA -> {
+        for (int x = 0; x < width; x++) {
+          into[2 * x] = (byte) row[x];
+          into[2 * x + 1] = (byte) (row[x] >>> 24);
+        }
+      }
+      default -> packSamples(row, width, into);
+    }
+  }
+
+  private void packColours(int[] row, int width, byte[] into) {
+    int at = 0;
+    for (int x = 0; x < width; x++) {
+      int p = row[x];
+      into[at++] = (byte) (p >> 16);
+      into[at++] = (byte) (p >> 8);
+      into[at++] = (byte) p;
+      if (type == RGB_ALPHA) {
+        into[at++] = (byte) (p >>> 24);
+      }
+    }
+  }
+
+  private void packSamples(int[] row, int width, byte[] into) {
+    int last = row[0];
+    int sample = sample(last);
+    int perByte = 8 / depth;
+    int bits = 0;
+    for (int x = 0; x < width; x++) {
+      if (row[x] != last) {
+        last = row[x];
+        sample = sample(last);
+      }
+      bits = bits << depth | sample;
+      if ((x + 1) % perByte == 0) {
+        into[x / perByte] = (byte) bits;
+        bits = 0;
+      }
+    }
+    int over = width % perByte;
+    if (over != 0) {
+      into[width / perByte] = (byte) (bits << depth * (perByte - over));
+    }
+  }
+
+  private int sample(int argb) {
+    return type == PALETTE ? table.index(argb) : (argb & 255) >> (8 - depth);
+  }
+}

@@ -1,0 +1,90 @@
+package dev.placket.layout.image.prepare;
+
+import dev.placket.layout.density.PixelDensity;
+import dev.placket.layout.image.PictureException;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes PNGs without loss, as small as grey, palette, grey with alpha, RGB or RGBA of 1 to 8 bits
+ * allow; the same rows give the same bytes on one build of Java (deflate is the JDK's own or the
+ * system's zlib, whose versions pack differently).
+ */
+public final class PngWriter {
+  /** Every so many rows, one band is packed on trial to choose the filter. */
+  private static final int BAND = 16;
+
+  private static final int BANDS_APART = 8;
+
+  private PngWriter() {}
+
+  /**
+   * The bytes of a PNG.
+   *
+   * @param density pHYs, rounded to whole pixels per metre; null writes none
+   * @throws PictureException if the rows cannot be read
+   */
+  public static byte[] encode(PixelRows rows, @Nullable PixelDensity density)
+      throws PictureException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      write(rows, density, out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  /**
+   * Writes a PNG, reading the rows two or three times and holding two of them. O(pixels).
+   *
+   * @param density pHYs, rounded to whole pixels per metre; null writes none
+   * @param out takes the bytes; stays open
+   * @throws PictureException if the rows cannot be read
+   * @throws IOException if {@code out} fails
+   */
+  public static void write(PixelRows rows, @Nullable PixelDensity density, OutputStream out)
+      throws PictureException, IOException {
+    PngKind kind = PngKind.of(rows);
+    boolean filtered = kind.palette.length == 0 && kind.depth == 8 && filtersPay(rows, kind);
+    PngChunks chunks = new PngChunks(out);
+    chunks.header(rows.width(), rows.height(), kind, density);
+    try (PixelData data = new PixelData(chunks::data)) {
+      pack(rows, kind, filtered, data, 1);
+    }
+    chunks.end();
+  }
+
+  private static boolean filtersPay(PixelRows rows, PngKind kind)
+      throws PictureException, IOException {
+    long[] bytes = new long[2];
+    for (int i = 0; i < 2; i++) {
+      int which = i;
+      try (PixelData data = new PixelData((b, n) -> bytes[which] += n)) {
+        pack(rows, kind, i == 1, data, rows.height() > BAND * BANDS_APART ? BANDS_APART : 1);
+      }
+    }
+    return bytes[1] < bytes[0];
+  }
+
+  private static void pack(
+      PixelRows rows, PngKind kind, boolean filtered, PixelData data, int apart)
+      throws PictureException, IOException {
+    int w = rows.width();
+    int[] row = new int[w];
+    byte[] packed = new byte[kind.rowBytes(w)];
+    PngFilter filter = new PngFilter(packed.length, kind.channels);
+    try (PixelRows.Cursor in = rows.open()) {
+      for (int y = 0; y < rows.height(); y++) {
+        in.next(row);
+        if (y / BAND % apart == 0) {
+          kind.pack(row, w, packed);
+          data.write(filtered ? filter.least(packed) : filter.none(packed));
+        }
+      }
+    }
+  }
+}
