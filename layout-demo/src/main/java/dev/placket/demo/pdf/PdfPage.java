@@ -7,6 +7,7 @@ import dev.placket.demo.sheet.Page;
 import dev.placket.demo.sheet.TextRun;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.units.Box;
+import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.cos.COSName;
@@ -20,6 +21,9 @@ import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 
 /** Draws one sheet: rules, the text of its cells, and its flats with their captions. */
 final class PdfPage {
+  /** Units of a drawing's form per point. */
+  private static final int FINE = 100;
+
   private final PDDocument document;
   private final PDPage page;
   private final PDType0Font font;
@@ -112,17 +116,21 @@ final class PdfPage {
   }
 
   /**
-   * The drawing in the sheet's own coordinates: its points are transformed, since five decimals of
-   * a matrix would not hold a scale.
+   * The drawing in the sheet's own coordinates, in hundredths of a point: its points are
+   * transformed, since a matrix of five decimals would not hold a scale. Hundredths, because
+   * readers exist that take the phase of a dash as a whole number.
    */
   private PDFormXObject form(Art.Paths paths, Box ink) throws IOException {
-    PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, width, height);
+    PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, width * FINE, height * FINE);
+    g.scale(FINE, FINE);
     double s = paths.scale();
     g.translate(ink.left() - paths.ink().left() * s, ink.top() - paths.ink().top() * s);
     g.scale(s, s);
     paths.painter().accept(g);
     g.dispose();
-    return g.getXFormObject();
+    PDFormXObject form = g.getXFormObject();
+    form.setMatrix(AffineTransform.getScaleInstance(1.0 / FINE, 1.0 / FINE));
+    return form;
   }
 
   private float up(double fromTop) {
