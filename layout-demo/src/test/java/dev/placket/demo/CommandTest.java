@@ -5,9 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -17,11 +14,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDResources;
-import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,53 +33,6 @@ class CommandTest {
   void folders() throws IOException {
     flats = Files.createDirectory(dir.resolve("style"));
     out = dir.resolve("made");
-  }
-
-  @Test
-  void theDemoCoversNoLabelledCell() throws IOException {
-    Path demo = demo();
-    assertEquals(0, fit(demo, "--blank"), said);
-    BufferedImage blank = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
-    BufferedImage filled = blank;
-    for (Path pdf : made(".pdf")) {
-      try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
-        // 150 per inch, as a sheet is looked at on a screen.
-        BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, 150);
-        if (pdf.getFileName().toString().contains("blank")) {
-          blank = page;
-        } else {
-          filled = page;
-        }
-      }
-    }
-    JsonNode cells = fitJson().path("sheets").get(0).path("labelledCells");
-    assertTrue(cells.size() > 10, "the header has its cells");
-    for (JsonNode cell : cells) {
-      assertSame(blank, filled, cell);
-    }
-  }
-
-  @Test
-  void theDemoHoldsOnePictureAndTheRestAsPaths() throws IOException {
-    assertEquals(0, fit(demo()));
-    try (PDDocument document = Loader.loadPDF(made(".pdf").get(0).toFile())) {
-      // The button is the only raster of the folder.
-      assertEquals(1, images(document.getPage(0).getResources()));
-      assertEquals("en", document.getDocumentCatalog().getLanguage());
-    }
-  }
-
-  @Test
-  void frontAndBackKeepTheirRatio() throws IOException {
-    assertEquals(0, fit(demo()));
-    double front = 0;
-    double back = 0;
-    for (JsonNode p : fitJson().path("sheets").get(0).path("placements")) {
-      front = p.path("role").asText().equals("front") ? p.path("scale").asDouble() : front;
-      back = p.path("role").asText().equals("back") ? p.path("scale").asDouble() : back;
-    }
-    // 0.85 is common practice.
-    assertEquals(0.85, back / front, 0.85e-4);
   }
 
   @Test
@@ -216,32 +161,7 @@ class CommandTest {
     }
   }
 
-  private JsonNode fitJson() throws IOException {
-    return new ObjectMapper().readTree(out.resolve("fit.json").toFile());
-  }
-
   private static Path demo() {
     return Path.of("src/demo/mg-3107").toAbsolutePath();
-  }
-
-  private static int images(PDResources resources) throws IOException {
-    int count = 0;
-    for (COSName name : resources.getXObjectNames()) {
-      count += resources.isImageXObject(name) ? 1 : 0;
-    }
-    return count;
-  }
-
-  private static void assertSame(BufferedImage blank, BufferedImage filled, JsonNode cell) {
-    double perPoint = 150 / 72.0;
-    for (int y = (int) (cell.path("top").asDouble() * perPoint);
-        y < cell.path("bottom").asDouble() * perPoint;
-        y++) {
-      for (int x = (int) (cell.path("left").asDouble() * perPoint);
-          x < cell.path("right").asDouble() * perPoint;
-          x++) {
-        assertEquals(blank.getRGB(x, y), filled.getRGB(x, y), cell.path("name").asText());
-      }
-    }
   }
 }
