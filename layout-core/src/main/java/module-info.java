@@ -11,7 +11,11 @@ module dev.placket.layout {
   requires static org.apache.xmlgraphics.batik.awt.util;
   requires static org.apache.xmlgraphics.batik.util;
   requires static jdk.xml.dom;
+  requires static com.twelvemonkeys.imageio.bmp;
+  requires static com.twelvemonkeys.imageio.core;
   requires static com.twelvemonkeys.imageio.jpeg;
+  requires static com.twelvemonkeys.imageio.tiff;
+  requires static com.twelvemonkeys.imageio.webp;
   requires static org.apache.commons.imaging;
 
   exports dev.placket.layout.check;

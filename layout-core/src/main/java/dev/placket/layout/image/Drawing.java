@@ -18,7 +18,9 @@ import org.jspecify.annotations.Nullable;
 /** A picture drawn with paths, sharp at any size; its measures are in drawing units, y down. */
 public final class Drawing implements Picture {
   private final String name;
+  private final String format;
   private final String digest;
+  private final Ground ground;
   private final SvgSize size;
   private final InkedBox ink;
   private final Map<String, Point> points;
@@ -28,7 +30,9 @@ public final class Drawing implements Picture {
 
   Drawing(
       String name,
+      String format,
       String digest,
+      Ground ground,
       SvgSize size,
       InkedBox ink,
       Map<String, Point> points,
@@ -36,7 +40,9 @@ public final class Drawing implements Picture {
       List<String> notes,
       GraphicsNode node) {
     this.name = name;
+    this.format = format;
     this.digest = digest;
+    this.ground = ground;
     this.size = size;
     this.ink = ink;
     this.points = Collections.unmodifiableMap(new TreeMap<>(points));
@@ -52,7 +58,7 @@ public final class Drawing implements Picture {
 
   @Override
   public String format() {
-    return "SVG";
+    return format;
   }
 
   @Override
@@ -69,6 +75,11 @@ public final class Drawing implements Picture {
   @Override
   public InkedBox inkedBox() {
     return ink;
+  }
+
+  /** What lies where nothing is drawn: a sheet of colour behind all of it, or nothing. */
+  public Ground ground() {
+    return ground;
   }
 
   /** The part of the plane that is shown. */

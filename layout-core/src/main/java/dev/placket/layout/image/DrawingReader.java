@@ -21,7 +21,13 @@ import org.w3c.dom.NodeList;
 final class DrawingReader {
   private DrawingReader() {}
 
-  static Drawing read(String name, byte[] bytes, String digest, ReadLimits limits)
+  static Drawing read(
+      String name,
+      byte[] bytes,
+      String format,
+      String digest,
+      List<String> before,
+      ReadLimits limits)
       throws PictureException {
     SVGOMDocument document = SvgParser.parse(name, bytes, limits);
     Element root = document.getDocumentElement();
@@ -31,7 +37,7 @@ final class DrawingReader {
     ViewBox box = size.viewBox();
     showWhole(root, box);
     try {
-      return build(name, digest, document, size);
+      return build(name, format, digest, before, document, size);
     } catch (BridgeException e) {
       throw new PictureException(
           name + ": the drawing is faulty (" + lastLine(e) + "); mend it and save again", e);
@@ -52,7 +58,13 @@ final class DrawingReader {
     root.removeAttributeNS(null, "y");
   }
 
-  private static Drawing build(String name, String digest, SVGOMDocument document, SvgSize size)
+  private static Drawing build(
+      String name,
+      String format,
+      String digest,
+      List<String> before,
+      SVGOMDocument document,
+      SvgSize size)
       throws PictureException {
     ViewBox view = size.viewBox();
     QuietAgent agent = new QuietAgent(view);
@@ -64,7 +76,7 @@ final class DrawingReader {
     folding.fold(node, 1);
     DrawnBounds bounds = new DrawnBounds();
     AffineTransform toUnits = AffineTransform.getTranslateInstance(view.x(), view.y());
-    bounds.add(
+    bounds.addRoot(
         node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height()));
     Rectangle2D ink = bounds.box();
     if (ink == null) {
@@ -74,12 +86,14 @@ final class DrawingReader {
     InkedBox inked = new InkedBox(ink.getMinX(), ink.getMinY(), ink.getMaxX(), ink.getMaxY());
     return new Drawing(
         name,
+        format,
         digest,
+        bounds.ground(),
         size,
         inked,
         points(document, context, toUnits),
         bounds.finestStroke(),
-        notes(folding, document),
+        notes(before, folding, document),
         node);
   }
 
@@ -110,8 +124,9 @@ final class DrawingReader {
     return there == null ? null : new Point(there.getCenterX(), there.getCenterY());
   }
 
-  private static List<String> notes(OpacityFolding folding, SVGOMDocument document) {
-    List<String> notes = new ArrayList<>();
+  private static List<String> notes(
+      List<String> before, OpacityFolding folding, SVGOMDocument document) {
+    List<String> notes = new ArrayList<>(before);
     if (folding.foldedGroup()) {
       notes.add("the opacity of a group is given to each of its parts, so overlaps show");
     }

@@ -30,10 +30,15 @@ final class DrawnBounds {
   /** Over so many path segments a shape that leaves its clip is bounded by both their boxes. */
   private static final int CUT_SEGMENTS = 4000;
 
+  /** A sheet may fall short of the edge of the view by this share. */
+  private static final double EDGE = 1e-4;
+
   private static final int WHITE = 250;
   private static final int FAINT = 8;
 
   private final Rectangle2D.@Nullable Double[] boxes = new Rectangle2D.Double[2];
+  private @Nullable Rectangle2D view;
+  private Ground ground = Ground.TRANSPARENT;
   private double finest = Double.POSITIVE_INFINITY;
 
   /** The box of all ink that is not white, else of all ink, else null. */
@@ -41,13 +46,30 @@ final class DrawnBounds {
     return boxes[0] != null ? boxes[0] : boxes[1];
   }
 
+  /** White or a colour, where the first thing drawn is a sheet over all of the view. */
+  Ground ground() {
+    return ground;
+  }
+
   /** The finest stroke in the units of the root, or null. */
   @Nullable Double finestStroke() {
     return Double.isInfinite(finest) ? null : finest;
   }
 
-  /** Adds a node and all it holds. */
-  void add(GraphicsNode node, AffineTransform parent, Shape clip) {
+  /** Adds the root and all it holds, as far as the view shows it. */
+  void addRoot(GraphicsNode node, AffineTransform toUnits, Rectangle2D shown) {
+    double x = shown.getWidth() * EDGE;
+    double y = shown.getHeight() * EDGE;
+    view =
+        new Rectangle2D.Double(
+            shown.getX() + x,
+            shown.getY() + y,
+            shown.getWidth() - 2 * x,
+            shown.getHeight() - 2 * y);
+    add(node, toUnits, shown);
+  }
+
+  private void add(GraphicsNode node, AffineTransform parent, Shape clip) {
     if (!node.isVisible() && !(node instanceof CompositeGraphicsNode)) {
       return;
     }
@@ -80,6 +102,7 @@ final class DrawnBounds {
     } else if (painter instanceof FillShapePainter fill) {
       int kind = kind(fill.getPaint());
       if (kind >= 0) {
+        behind(fill, at, kind);
         include(fill.getShape(), at, clip, kind);
       }
     } else if (painter instanceof StrokeShapePainter stroke) {
@@ -94,6 +117,16 @@ final class DrawnBounds {
     } else if (painter instanceof MarkerShapePainter markers
         && markers.getPaintedBounds2D() != null) {
       include(markers.getPaintedBounds2D(), at, clip, 0);
+    }
+  }
+
+  private void behind(FillShapePainter fill, AffineTransform at, int kind) {
+    Rectangle2D all = view;
+    if (all == null || boxes[0] != null || !(fill.getPaint() instanceof Color c)) {
+      return;
+    }
+    if (c.getAlpha() == 255 && at.createTransformedShape(fill.getShape()).contains(all)) {
+      ground = kind == 1 ? Ground.OPAQUE_WHITE : Ground.OPAQUE_OTHER;
     }
   }
 

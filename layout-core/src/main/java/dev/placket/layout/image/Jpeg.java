@@ -1,163 +1,130 @@
 package dev.placket.layout.image;
 
-import com.twelvemonkeys.imageio.plugins.jpeg.JPEGImageReaderSpi;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.Rate;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.util.List;
-import javax.imageio.ImageReader;
-import javax.imageio.spi.IIORegistry;
-import javax.imageio.spi.ImageReaderSpi;
-import javax.imageio.stream.MemoryCacheImageInputStream;
 import org.jspecify.annotations.Nullable;
 
-/** The header of a JPEG by hand, its pixels through TwelveMonkeys. */
+/** The header of a JPEG (ITU T.81, JFIF 1.02, Exif), read by hand up to its first scan. */
 final class Jpeg {
   private static final int SOS = 0xDA;
   private static final int EOI = 0xD9;
 
   private final String name;
-  private final byte[] bytes;
+  private final SourceBytes bytes;
   private int width;
   private int height;
+  private int components;
+  private int precision;
   private @Nullable PixelDensity density;
+  private double aspect = 1;
   private @Nullable Exif exif;
+  private boolean profile;
 
-  private Jpeg(String name, byte[] bytes) {
+  private Jpeg(String name, SourceBytes bytes) {
     this.name = name;
     this.bytes = bytes;
   }
 
-  static RasterHead head(String name, byte[] bytes, ReadLimits limits) throws PictureException {
+  static RasterHead head(String name, SourceBytes bytes, ReadLimits limits)
+      throws PictureException, IOException {
     Jpeg jpeg = new Jpeg(name, bytes);
     jpeg.walk();
     RasterHead.checkSize(name, jpeg.width, jpeg.height, limits);
+    if (jpeg.precision != 8) {
+      throw new PictureException(
+          name
+              + ", header: has "
+              + jpeg.precision
+              + " bits for each sample; export it as a JPEG with 8, or as a PNG");
+    }
     Exif exif = jpeg.exif;
     PixelDensity density = jpeg.density;
-    if (density == null && exif != null) {
+    double aspect = jpeg.aspect;
+    if (density == null && exif != null && exif.density() != null && aspect == 1) {
       density = exif.density();
+      aspect = density.pixelWidthToHeight();
     }
     int turn = exif == null ? 1 : exif.orientation();
-    return new RasterHead("JPEG", jpeg.width, jpeg.height, false, density, turn, List.of());
+    return new RasterHead(
+        "JPEG", jpeg.width, jpeg.height, false, density, aspect, turn, jpeg.cost(), jpeg.notes());
   }
 
-  private void walk() throws PictureException {
-    int at = 2;
-    while (true) {
-      while (at + 1 < bytes.length && u8(at) == 0xFF && u8(at + 1) == 0xFF) {
-        at++;
+  /** Printing colours and profiles are turned into sRGB beside the samples. */
+  private int cost() {
+    return components == 4 ? 12 : profile ? 10 : 3;
+  }
+
+  private List<String> notes() {
+    return components == 4
+        ? List.of("is in printing colours (CMYK), shown here as near as a screen comes")
+        : List.of();
+  }
+
+  private void walk() throws PictureException, IOException {
+    long at = 2;
+    try {
+      while (true) {
+        while (bytes.u8(at) == 0xFF && bytes.u8(at + 1) == 0xFF) {
+          at++;
+        }
+        int marker = bytes.u8(at + 1);
+        int length = bytes.u16(at + 2, false);
+        if (bytes.u8(at) != 0xFF || length < 2) {
+          throw RasterHead.damaged(name, "byte " + at, "the JPEG is damaged");
+        }
+        segment(marker, at + 4, length - 2);
+        at += 2 + length;
+        bytes.u8(at - 1);
+        if (marker == SOS) {
+          return;
+        }
       }
-      if (at + 4 > bytes.length || u8(at) != 0xFF) {
-        throw RasterHead.damaged(name, "byte " + at, "the JPEG is cut short or damaged");
-      }
-      int marker = u8(at + 1);
-      int length = u8(at + 2) << 8 | u8(at + 3);
-      if (length < 2 || at + 2 + length > bytes.length) {
-        throw RasterHead.damaged(name, "byte " + at, "the JPEG is cut short");
-      }
-      segment(marker, at + 4, length - 2);
-      at += 2 + length;
-      if (marker == SOS) {
-        checkEnd(at);
-        return;
-      }
+    } catch (EOFException e) {
+      throw RasterHead.damaged(name, "byte " + at, "the JPEG is cut short");
     }
   }
 
-  private void segment(int marker, int at, int length) {
+  private void segment(int marker, long at, int length) throws IOException {
     boolean frame =
         marker >= 0xC0 && marker <= 0xCF && marker != 0xC4 && marker != 0xC8 && marker != 0xCC;
     if (frame && length >= 6) {
-      height = u8(at + 1) << 8 | u8(at + 2);
-      width = u8(at + 3) << 8 | u8(at + 4);
-    } else if (marker == 0xE0 && length >= 12 && is(at, "JFIF\0")) {
-      int x = u8(at + 8) << 8 | u8(at + 9);
-      int y = u8(at + 10) << 8 | u8(at + 11);
-      density = jfif(u8(at + 7), x, y);
-    } else if (marker == 0xE1 && length > 6 && is(at, "Exif\0") && exif == null) {
+      precision = bytes.u8(at);
+      height = bytes.u16(at + 1, false);
+      width = bytes.u16(at + 3, false);
+      components = bytes.u8(at + 5);
+    } else if (marker == 0xE0 && length >= 12 && bytes.is(at, "JFIF\0")) {
+      jfif(bytes.u8(at + 7), bytes.u16(at + 8, false), bytes.u16(at + 10, false));
+    } else if (marker == 0xE1 && length > 6 && bytes.is(at, "Exif\0") && exif == null) {
       exif = Exif.read(bytes, at + 6, length - 6);
+    } else if (marker == 0xE2 && bytes.is(at, "ICC_PROFILE\0")) {
+      profile = true;
     }
   }
 
   /** JFIF 1.02: units 0 state an aspect only, 1 is per inch, 2 per centimetre. */
-  static @Nullable PixelDensity jfif(int units, int x, int y) {
+  private void jfif(int units, int x, int y) {
     if (x == 0 || y == 0) {
-      return null;
+      return;
     }
-    return switch (units) {
-      case 1 -> new PixelDensity(Rate.perInch(x), Rate.perInch(y));
-      case 2 -> new PixelDensity(Rate.perCentimetre(x), Rate.perCentimetre(y));
-      default -> null;
-    };
+    aspect = (double) y / x;
+    density =
+        switch (units) {
+          case 1 -> new PixelDensity(Rate.perInch(x), Rate.perInch(y));
+          case 2 -> new PixelDensity(Rate.perCentimetre(x), Rate.perCentimetre(y));
+          default -> null;
+        };
   }
 
   /** Decoders fill what is missing with grey and say nothing: the end must be there. */
-  private void checkEnd(int from) throws PictureException {
-    for (int i = bytes.length - 2; i >= from; i--) {
-      if (u8(i) == 0xFF && u8(i + 1) == EOI) {
+  static void checkEnd(String name, byte[] bytes) throws PictureException {
+    for (int i = bytes.length - 2; i >= 2; i--) {
+      if ((bytes[i] & 255) == 0xFF && (bytes[i + 1] & 255) == EOI) {
         return;
       }
     }
     throw RasterHead.damaged(name, "byte " + bytes.length, "the JPEG is cut short");
-  }
-
-  private int u8(int at) {
-    return bytes[at] & 255;
-  }
-
-  private boolean is(int at, String text) {
-    for (int i = 0; i < text.length(); i++) {
-      if (u8(at + i) != text.charAt(i)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  static Pixels pixels(String name, byte[] bytes, RasterHead head) throws PictureException {
-    ImageReader reader = null;
-    try {
-      reader = spi().createReaderInstance(null);
-      reader.setInput(new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes)), true, true);
-      BufferedImage image = reader.read(0);
-      if (image.getWidth() != head.width() || image.getHeight() != head.height()) {
-        throw new IOException("another size than its header states");
-      }
-      return new Pixels(head.width(), head.height(), argb(image)).turned(head.orientation());
-    } catch (IOException | RuntimeException e) {
-      throw new PictureException(
-          name + ", pixels: the JPEG is damaged (" + e.getMessage() + "); export it again", e);
-    } finally {
-      if (reader != null) {
-        reader.dispose();
-      }
-    }
-  }
-
-  private static ImageReaderSpi spi() {
-    IIORegistry registry = IIORegistry.getDefaultInstance();
-    ImageReaderSpi known = registry.getServiceProviderByClass(JPEGImageReaderSpi.class);
-    if (known == null) {
-      // In a merged jar or another class loader the service file may be missing.
-      known = new JPEGImageReaderSpi();
-      registry.registerServiceProvider(known, ImageReaderSpi.class);
-    }
-    return known;
-  }
-
-  private static int[] argb(BufferedImage image) {
-    int w = image.getWidth();
-    int h = image.getHeight();
-    if (image.getRaster().getNumBands() > 1) {
-      return image.getRGB(0, 0, w, h, null, 0, w);
-    }
-    // The grey colour space of Java is linear: getRGB would lighten every grey.
-    int[] out = image.getRaster().getSamples(0, 0, w, h, 0, (int[]) null);
-    for (int i = 0; i < out.length; i++) {
-      out[i] = 0xFF000000 | (out[i] & 255) * 0x010101;
-    }
-    return out;
   }
 }

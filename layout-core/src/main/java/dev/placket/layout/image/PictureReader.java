@@ -1,75 +1,136 @@
 package dev.placket.layout.image;
 
+import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.flat.InkedBox;
 import java.io.IOException;
-import java.io.InputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Reads pictures, deciding by their bytes what they are, whatever their names end with. */
 public final class PictureReader {
-  private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
-  private static final byte[] JPEG = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF};
-
   private PictureReader() {}
 
   /**
-   * Reads a picture: SVG, PNG or JPEG.
+   * Reads a picture, to be placed and prepared; its packed bytes are held.
    *
-   * @throws PictureException if it cannot be read, is no picture, is damaged, reaches outside
-   *     itself, or asks for more than the limits; its message is for the designer
+   * @throws PictureException if it cannot be read, is no picture, is blank or damaged, reaches
+   *     outside itself, or asks for more than the limits; its message is for the designer
    */
   public static Picture read(PictureSource source, ReadLimits limits) throws PictureException {
     String name = source.name();
-    byte[] bytes = bytes(source, limits);
-    if (starts(bytes, PNG) || starts(bytes, JPEG)) {
-      return Raster.read(name, digest(bytes), bytes, limits);
+    byte[] bytes = RasterFile.bytes(source, limits);
+    Format format = known(name, bytes);
+    List<String> notes = ending(format, name);
+    if (format == Format.SVG || format == Format.SVGZ) {
+      return drawing(name, bytes, format, notes, limits);
     }
-    if (looksLikeXml(bytes)) {
-      return DrawingReader.read(name, bytes, digest(bytes), limits);
-    }
-    throw new PictureException(
-        name
-            + ": "
-            + (bytes.length == 0 ? "is empty" : "is no picture that can be read here")
-            + "; export it as SVG, PNG or JPEG");
+    RasterFile file = open(format, new MemorySource(name, bytes), limits, true);
+    return Raster.read(digest(bytes), file, notes);
   }
 
-  private static byte[] bytes(PictureSource source, ReadLimits limits) throws PictureException {
-    int most = (int) Math.min(limits.bytes(), Integer.MAX_VALUE - 16);
-    byte[] bytes;
-    try (InputStream in = source.open()) {
-      bytes = in.readNBytes(most + 1);
+  /**
+   * Tells what is known of a picture; a PNG that is not interlaced streams, whatever its size.
+   *
+   * @throws PictureException as {@link #read}, but a blank picture is probed
+   */
+  public static PictureProbe probe(PictureSource source, ReadLimits limits)
+      throws PictureException {
+    String name = source.name();
+    Format format = known(name, first(source));
+    List<String> notes = ending(format, name);
+    if (format == Format.SVG || format == Format.SVGZ) {
+      Drawing d = drawing(name, RasterFile.bytes(source, limits), format, notes, limits);
+      return new PictureProbe(
+          name, d.format(), null, null, 1, d.ground(), d.inkedBox(), null, d.notes());
+    }
+    RasterFile file = open(format, source, limits, true);
+    RasterHead head = file.head();
+    InkFinder found = file.ink();
+    notes.addAll(file.notes(found));
+    if (found.box() == null) {
+      notes.add("is blank: there is no ink on its ground");
+    }
+    return new PictureProbe(
+        name,
+        head.format(),
+        new PixelSize(head.seenWidth(), head.seenHeight()),
+        head.seenDensity(),
+        head.seenAspect(),
+        found.look().ground(),
+        seen(found.box(), head),
+        seen(found.insideFrame(), head),
+        notes);
+  }
+
+  /**
+   * Reads the header of a raster and nothing else.
+   *
+   * @throws PictureException if it is no raster, or its header is damaged or beyond the limits
+   */
+  public static PictureHead head(PictureSource source, ReadLimits limits) throws PictureException {
+    Format format = known(source.name(), first(source));
+    if (format == Format.SVG || format == Format.SVGZ) {
+      throw new PictureException(
+          source.name() + ": is a drawing, which has no pixels; read it as a whole");
+    }
+    return PictureHead.of(open(format, source, limits, false).head());
+  }
+
+  private static @Nullable InkedBox seen(@Nullable InkedBox stored, RasterHead head) {
+    return stored == null
+        ? null
+        : SeenBox.turned(stored, head.width(), head.height(), head.orientation());
+  }
+
+  private static RasterFile open(
+      Format format, PictureSource source, ReadLimits limits, boolean whole)
+      throws PictureException {
+    try (SourceBytes bytes = new SourceBytes(source)) {
+      return RasterFile.open(format, source, bytes, limits, whole);
     } catch (IOException e) {
-      throw new PictureException(
-          source.name()
-              + ": cannot be opened ("
-              + e.getMessage()
-              + "); check that it is there and may be read",
-          e);
+      throw RasterFile.cannotOpen(source.name(), e);
     }
-    if (bytes.length > most) {
-      throw new PictureException(
-          source.name() + ": has more than " + most + " bytes, the limit; export it smaller");
-    }
-    return bytes;
   }
 
-  private static boolean starts(byte[] bytes, byte[] with) {
-    return bytes.length >= with.length
-        && java.util.Arrays.equals(bytes, 0, with.length, with, 0, with.length);
+  private static byte[] first(PictureSource source) throws PictureException {
+    try (SourceBytes bytes = new SourceBytes(source)) {
+      return bytes.first(Format.ENOUGH);
+    } catch (IOException e) {
+      throw RasterFile.cannotOpen(source.name(), e);
+    }
   }
 
-  /** A first {@code <} after a byte order mark and blanks, or UTF-16 with its mark. */
-  private static boolean looksLikeXml(byte[] bytes) {
-    int at = bytes.length > 2 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB ? 3 : 0;
-    if (bytes.length > 1 && (bytes[0] & 255) + (bytes[1] & 255) == 0xFE + 0xFF) {
-      return true;
+  private static Format known(String name, byte[] first) throws PictureException {
+    Format format = Format.of(first);
+    if (format == null) {
+      throw new PictureException(
+          name
+              + ": "
+              + (first.length == 0 ? "is empty" : "is no picture that can be read here")
+              + "; export it as "
+              + Format.list());
     }
-    while (at < bytes.length && (bytes[at] == ' ' || (bytes[at] >= 9 && bytes[at] <= 13))) {
-      at++;
+    return format;
+  }
+
+  private static List<String> ending(Format format, String name) {
+    List<String> notes = new ArrayList<>();
+    String wrong = format.wrongEnding(name);
+    if (wrong != null) {
+      notes.add(wrong);
     }
-    return at < bytes.length && bytes[at] == '<';
+    return notes;
+  }
+
+  private static Drawing drawing(
+      String name, byte[] bytes, Format format, List<String> notes, ReadLimits limits)
+      throws PictureException {
+    byte[] plain = format == Format.SVGZ ? Gunzip.all(name, bytes, limits) : bytes;
+    return DrawingReader.read(name, plain, format.word, digest(bytes), notes, limits);
   }
 
   private static String digest(byte[] bytes) {

@@ -2,24 +2,26 @@ package dev.placket.layout.image;
 
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.Rate;
-import java.nio.ByteBuffer;
+import java.io.EOFException;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.CRC32;
 import org.jspecify.annotations.Nullable;
 
-/** The chunks of a PNG (PNG, third edition, W3C 2025): walked once, pixels left packed. */
+/** The chunks of a PNG (PNG, third edition, W3C 2025) around its pixels. */
 final class Png {
   static final int GREY = 0;
   static final int RGB = 2;
   static final int PALETTE = 3;
   static final int GREY_ALPHA = 4;
   static final int RGB_ALPHA = 6;
-  private static final int START = 8;
+
+  /** Chunks longer than this hold nothing that is needed here. */
+  private static final int LONGEST = 1 << 16;
 
   final String name;
-  final byte[] bytes;
   int width;
   int height;
   int depth;
@@ -27,41 +29,52 @@ final class Png {
   boolean interlaced;
   byte @Nullable [] palette;
   byte @Nullable [] transparency;
-  @Nullable PixelDensity density;
-  final List<String> notes = new ArrayList<>();
 
-  /** Where each run of packed pixels starts, and its length. */
-  final List<int[]> data = new ArrayList<>();
+  /** Where the chunk with the first pixels starts. */
+  long data;
 
+  private final SourceBytes bytes;
+  private final ReadLimits limits;
+  private @Nullable PixelDensity density;
+  private double aspect = 1;
+  private int orientation = 1;
+  private final List<String> notes = new ArrayList<>();
+  private long packed;
   private boolean ended;
 
-  private Png(String name, byte[] bytes) {
+  private Png(String name, SourceBytes bytes, ReadLimits limits) {
     this.name = name;
     this.bytes = bytes;
+    this.limits = limits;
   }
 
-  static Png read(String name, byte[] bytes, ReadLimits limits) throws PictureException {
-    Png png = new Png(name, bytes);
-    ByteBuffer in = ByteBuffer.wrap(bytes);
-    int at = START;
-    while (!png.ended) {
-      if (bytes.length - at < 12) {
-        throw RasterHead.damaged(name, "byte " + at, "the PNG is cut short");
+  /** Reads up to the first pixels, or, as a whole, over them to the end. */
+  static Png read(String name, SourceBytes bytes, ReadLimits limits, boolean whole)
+      throws PictureException, IOException {
+    Png png = new Png(name, bytes, limits);
+    long at = 8;
+    try {
+      while (!png.ended && (whole || png.data == 0)) {
+        long length = bytes.u32(at, false);
+        if (length > Integer.MAX_VALUE) {
+          throw RasterHead.damaged(name, "byte " + at, "a length in the PNG is wrong");
+        }
+        png.chunk(at, (int) length);
+        at += length + 12;
       }
-      int length = in.getInt(at);
-      if (length < 0 || length > bytes.length - at - 12) {
-        throw RasterHead.damaged(name, "byte " + at, "the PNG is cut short, or a length is wrong");
-      }
-      png.chunk(at, length, limits);
-      at += length + 12;
+    } catch (EOFException e) {
+      throw RasterHead.damaged(name, "byte " + at, "the PNG is cut short, or a length is wrong");
     }
-    png.checkWhole();
+    png.checkPalette();
+    if (whole) {
+      png.checkPacked();
+    }
     return png;
   }
 
   RasterHead head() {
     boolean alpha = colour == GREY_ALPHA || colour == RGB_ALPHA || transparency != null;
-    return new RasterHead("PNG", width, height, alpha, density, 1, notes);
+    return new RasterHead("PNG", width, height, alpha, density, aspect, orientation, 4, notes);
   }
 
   int channels() {
@@ -73,52 +86,94 @@ final class Png {
     };
   }
 
-  private void chunk(int at, int length, ReadLimits limits) throws PictureException {
-    String type = new String(bytes, at + 4, 4, StandardCharsets.ISO_8859_1);
-    CRC32 crc = new CRC32();
-    crc.update(bytes, at + 4, length + 4);
-    ByteBuffer body = ByteBuffer.wrap(bytes, at + 8, length).slice();
-    boolean whole = ByteBuffer.wrap(bytes).getInt(at + 8 + length) == (int) crc.getValue();
-    boolean needed = Character.isUpperCase(type.charAt(0));
-    if (!whole) {
-      if (needed) {
-        throw RasterHead.damaged(name, "byte " + at, "the part " + type + " is damaged");
-      }
-      notes.add("the part " + type + " is damaged and passed over");
-      return;
-    }
+  int bitsPerPixel() {
+    return channels() * depth;
+  }
+
+  private void chunk(long at, int length) throws PictureException, IOException {
+    String type = type(at);
     if (width == 0 && !type.equals("IHDR")) {
       throw RasterHead.damaged(name, "byte " + at, "the PNG has no header");
     }
     switch (type) {
-      case "IHDR" -> header(body, limits);
-      case "PLTE" -> palette = rest(body);
-      case "tRNS" -> transparency = rest(body);
-      case "pHYs" -> physical(body);
+      case "IHDR" -> header(body(at, length, type));
+      case "PLTE" -> palette = body(at, length, type);
+      case "tRNS" -> transparency = extra(at, length, type, transparency);
+      case "pHYs" -> physical(extra(at, length, type, null));
+      case "eXIf" -> exif(at, length, type);
       case "iCCP" -> notes.add("its colour profile is not applied; colours are read as sRGB");
-      case "IDAT" -> data.add(new int[] {at + 8, length});
+      case "IDAT" -> {
+        data = data == 0 ? at : data;
+        packed += length;
+      }
       case "IEND" -> ended = true;
       default -> {
-        if (needed) {
+        if (Character.isUpperCase(type.charAt(0))) {
           throw RasterHead.damaged(name, "byte " + at, "the part " + type + " is unknown");
         }
       }
     }
+    // The end of the chunk must be there, be it read or not.
+    bytes.u8(at + 11 + length);
   }
 
-  private void header(ByteBuffer body, ReadLimits limits) throws PictureException {
-    if (body.remaining() != 13 || width != 0) {
+  private String type(long at) throws PictureException, IOException {
+    byte[] letters = new byte[4];
+    for (int i = 0; i < 4; i++) {
+      int c = bytes.u8(at + 4 + i);
+      if (!((c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'))) {
+        throw RasterHead.damaged(name, "byte " + at, "no part of a PNG begins there");
+      }
+      letters[i] = (byte) c;
+    }
+    return new String(letters, StandardCharsets.US_ASCII);
+  }
+
+  /** What a needed chunk holds. */
+  private byte[] body(long at, int length, String type) throws PictureException, IOException {
+    byte[] body = checked(at, length);
+    if (body == null) {
+      throw RasterHead.damaged(name, "byte " + at, "the part " + type + " is damaged");
+    }
+    return body;
+  }
+
+  /** What a chunk holds that may be done without. */
+  private byte @Nullable [] extra(long at, int length, String type, byte @Nullable [] else_)
+      throws IOException {
+    byte[] body = checked(at, length);
+    if (body == null) {
+      notes.add("the part " + type + " is damaged and passed over");
+      return else_;
+    }
+    return body;
+  }
+
+  private byte @Nullable [] checked(long at, int length) throws IOException {
+    if (length > LONGEST) {
+      return null;
+    }
+    byte[] all = new byte[length + 4];
+    for (int i = 0; i < all.length; i++) {
+      all[i] = (byte) bytes.u8(at + 4 + i);
+    }
+    CRC32 crc = new CRC32();
+    crc.update(all);
+    boolean whole = bytes.u32(at + 8 + length, false) == crc.getValue();
+    return whole ? java.util.Arrays.copyOfRange(all, 4, all.length) : null;
+  }
+
+  private void header(byte[] b) throws PictureException {
+    if (b.length != 13 || width != 0) {
       throw RasterHead.damaged(name, "header", "the PNG header is wrong");
     }
-    int w = body.getInt();
-    int h = body.getInt();
+    long w = number(b, 0);
+    long h = number(b, 4);
     RasterHead.checkSize(name, w, h, limits);
-    width = w;
-    height = h;
-    depth = body.get();
-    colour = body.get();
-    int packing = body.get() + body.get();
-    int interlace = body.get();
+    width = (int) w;
+    height = (int) h;
+    depth = b[8];
+    colour = b[9];
     boolean known =
         switch (colour) {
           case GREY -> depth == 1 || depth == 2 || depth == 4 || depth == 8 || depth == 16;
@@ -126,36 +181,49 @@ final class Png {
           case RGB, GREY_ALPHA, RGB_ALPHA -> depth == 8 || depth == 16;
           default -> false;
         };
-    if (!known || packing != 0 || interlace < 0 || interlace > 1) {
+    if (!known || b[10] != 0 || b[11] != 0 || b[12] < 0 || b[12] > 1) {
       throw RasterHead.damaged(
           name, "header", "colour type " + colour + " with depth " + depth + " is no PNG");
     }
-    interlaced = interlace == 1;
+    interlaced = b[12] == 1;
   }
 
-  private void physical(ByteBuffer body) {
-    if (body.remaining() != 9) {
+  /** PNG, 11.3.4.3: without a unit the two numbers state the shape of a pixel only. */
+  private void physical(byte @Nullable [] b) {
+    if (b == null || b.length != 9 || data != 0) {
       return;
     }
-    int x = body.getInt();
-    int y = body.getInt();
-    if (x <= 0 || y <= 0) {
+    long x = number(b, 0);
+    long y = number(b, 4);
+    if (x == 0 || y == 0) {
       return;
     }
-    if (body.get() == 1) {
-      density = new PixelDensity(Rate.perMetre(x), Rate.perMetre(y));
-    } else if (x != y) {
-      notes.add("its pixels are not square: " + x + " across to " + y + " down");
+    aspect = (double) y / x;
+    density = b[8] == 1 ? new PixelDensity(Rate.perMetre(x), Rate.perMetre(y)) : null;
+  }
+
+  private void exif(long at, int length, String type) throws IOException {
+    if (extra(at, length, type, null) == null) {
+      return;
+    }
+    Exif exif = Exif.read(bytes, at + 8, length);
+    orientation = exif.orientation();
+    PixelDensity stated = exif.density();
+    if (density == null && stated != null && aspect == 1) {
+      density = stated;
+      aspect = stated.pixelWidthToHeight();
     }
   }
 
-  private static byte[] rest(ByteBuffer body) {
-    byte[] b = new byte[body.remaining()];
-    body.get(b);
-    return b;
+  private static long number(byte[] b, int at) {
+    long n = 0;
+    for (int i = 0; i < 4; i++) {
+      n = n << 8 | (b[at + i] & 255);
+    }
+    return n;
   }
 
-  private void checkWhole() throws PictureException {
+  private void checkPalette() throws PictureException {
     byte[] p = palette;
     byte[] t = transparency;
     if (colour == PALETTE && (p == null || p.length == 0 || p.length % 3 != 0 || p.length > 768)) {
@@ -165,12 +233,11 @@ final class Png {
     if (keyed || (colour == RGB && t != null && t.length != 6)) {
       throw RasterHead.damaged(name, "tRNS", "the transparent colour is wrong");
     }
-    long packed = 0;
-    for (int[] run : data) {
-      packed += run[1];
-    }
-    long needs = ((long) width * channels() * depth + 7) / 8 * height;
-    // Deflate packs at most about 1032 to 1: a header that promises more is lying.
+  }
+
+  /** Deflate packs at most about 1032 to 1: a header that promises more is lying. */
+  private void checkPacked() throws PictureException {
+    long needs = ((long) width * bitsPerPixel() + 7) / 8 * height;
     if (packed * 1040 + 4096 < needs) {
       throw RasterHead.damaged(
           name, "header", "states more pixels than its " + packed + " packed bytes can hold");

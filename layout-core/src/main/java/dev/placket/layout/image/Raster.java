@@ -3,61 +3,73 @@ package dev.placket.layout.image;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.flat.InkedBox;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A picture made of pixels, turned as its file says it is to be seen. */
+/**
+ * A picture made of pixels, turned as its file says it is to be seen, and with square pixels: where
+ * the file states pixels of another shape, the shorter way is stretched.
+ */
 public final class Raster implements Picture {
-  /** Compression leaves noise beside the lines of a JPEG; a PNG has none. */
-  private static final int JPEG_TOLERANCE = 24;
-
-  private static final int TOLERANCE = 16;
-
-  private final String name;
   private final String digest;
+  private final RasterFile file;
   private final RasterHead head;
-  private final byte[] bytes;
+  private final List<String> notes;
   private final int width;
   private final int height;
-  private final Ground ground;
+  private final GroundLook look;
   private final InkedBox ink;
+  private final @Nullable InkedBox insideFrame;
 
-  private Raster(String name, String digest, RasterHead head, byte[] bytes, Pixels pixels)
-      throws PictureException {
-    this.name = name;
+  private Raster(
+      String digest, RasterFile file, List<String> notes, InkFinder found, InkedBox box) {
     this.digest = digest;
-    this.head = head;
-    this.bytes = bytes;
-    this.width = pixels.width();
-    this.height = pixels.height();
-    GroundFinder finder = finder(pixels);
-    InkedBox box = finder.box();
+    this.file = file;
+    this.head = file.head();
+    this.notes = List.copyOf(notes);
+    this.width = SquareRows.stretched(head.seenWidth(), head.seenAspect());
+    this.height = SquareRows.stretched(head.seenHeight(), 1 / head.seenAspect());
+    this.look = found.look();
+    this.ink = squared(box);
+    InkedBox inside = found.insideFrame();
+    this.insideFrame = inside == null ? null : squared(inside);
+  }
+
+  /** Looks at all rows of a file, without keeping any. */
+  static Raster read(String digest, RasterFile file, List<String> notes) throws PictureException {
+    InkFinder found = file.ink();
+    InkedBox box = found.box();
     if (box == null) {
-      throw new PictureException(name + ": is blank; export the picture again");
+      throw new PictureException(file.name() + ": is blank; export the picture again");
     }
-    this.ground = finder.ground();
-    this.ink = box;
+    List<String> all = new ArrayList<>(notes);
+    all.addAll(file.notes(found));
+    return new Raster(digest, file, all, found, box);
   }
 
-  static Raster read(String name, String digest, byte[] bytes, ReadLimits limits)
-      throws PictureException {
-    if (bytes[0] == (byte) 0x89) {
-      Png png = Png.read(name, bytes, limits);
-      return new Raster(name, digest, png.head(), bytes, PngPixels.read(png));
-    }
-    RasterHead head = Jpeg.head(name, bytes, limits);
-    return new Raster(name, digest, head, bytes, Jpeg.pixels(name, bytes, head));
+  private InkedBox squared(InkedBox stored) {
+    InkedBox seen = SeenBox.turned(stored, head.width(), head.height(), head.orientation());
+    return SeenBox.stretched(seen, head.seenWidth(), head.seenHeight(), width, height);
   }
 
-  private GroundFinder finder(Pixels pixels) {
-    return new GroundFinder(pixels, format().equals("JPEG") ? JPEG_TOLERANCE : TOLERANCE);
+  /** All rows from the top, as often as they are asked for: turned, and with square pixels. */
+  PixelRows rows() {
+    try {
+      return file.square();
+    } catch (PictureException e) {
+      throw new IllegalStateException("was read before: " + e.getMessage(), e);
+    }
+  }
+
+  /** What counts as ground. */
+  GroundLook look() {
+    return look;
   }
 
   private Pixels decode() {
-    try {
-      return head.format().equals("PNG")
-          ? PngPixels.read(Png.read(name, bytes, ReadLimits.UNLIMITED))
-          : Jpeg.pixels(name, bytes, head);
+    try (PixelRows rows = rows()) {
+      return rows.all();
     } catch (PictureException e) {
       throw new IllegalStateException("was read before: " + e.getMessage(), e);
     }
@@ -65,7 +77,7 @@ public final class Raster implements Picture {
 
   @Override
   public String name() {
-    return name;
+    return file.name();
   }
 
   @Override
@@ -80,7 +92,7 @@ public final class Raster implements Picture {
 
   @Override
   public List<String> notes() {
-    return head.notes();
+    return notes;
   }
 
   /** In pixels from the top left; the whole picture where its ground is neither clear nor white. */
@@ -101,7 +113,7 @@ public final class Raster implements Picture {
 
   /** The density that the file states, exactly, or null if it states none. */
   public @Nullable PixelDensity density() {
-    return head.density();
+    return head.seenDensity();
   }
 
   /** Whether the pixels carry alpha. */
@@ -111,7 +123,12 @@ public final class Raster implements Picture {
 
   /** What lies where nothing is drawn. */
   public Ground ground() {
-    return ground;
+    return look.ground();
+  }
+
+  /** Where the ink is inside a frame line drawn round the picture, or null without such a line. */
+  public @Nullable InkedBox insideFrame() {
+    return insideFrame;
   }
 
   /** All pixels, decoded anew by each call: 8-bit sRGB, with alpha that is not multiplied in. */
@@ -134,9 +151,9 @@ public final class Raster implements Picture {
           "a picture has at least one pixel, not " + wantedWidth + " by " + wantedHeight);
     }
     Pixels pixels = decode();
-    boolean cleared = clearGround && ground == Ground.OPAQUE_WHITE;
+    boolean cleared = clearGround && ground() == Ground.OPAQUE_WHITE;
     if (cleared) {
-      pixels = GroundClearing.clear(pixels, finder(pixels));
+      pixels = GroundClearing.clear(pixels, new GroundFinder(pixels, file.tolerance()));
     }
     double scale = Math.min(1, Math.min(wantedWidth / ink.width(), wantedHeight / ink.height()));
     int w = (int) Math.max(1, Math.round(ink.width() * scale));

@@ -5,28 +5,40 @@ package dev.placket.layout.image;
  *
  * @param pixels most pixels of a raster, checked from its header before any is decoded
  * @param bytes most bytes of a picture file
+ * @param memory most bytes of memory that reading one picture may take, reckoned from its header
  * @param elements most elements of a drawing
  * @param depth most elements of a drawing inside one another
  * @param uses most elements of a drawing once every {@code use} stands for what it points to
  * @param characters most characters of path data, lists and text in a drawing, uses counted
+ * @param dashes most dashes that the lines of a drawing come to
  */
 public record ReadLimits(
-    long pixels, long bytes, int elements, int depth, int uses, long characters) {
+    long pixels,
+    long bytes,
+    long memory,
+    int elements,
+    int depth,
+    int uses,
+    long characters,
+    long dashes) {
   /**
-   * 80 million pixels (an A3 scan at 600 to the inch), 256 MiB, 200,000 elements, 256 deep, 500,000
-   * with uses, 64 million characters.
+   * 200 million pixels (an A2 scan at 600 to the inch), files of 256 MiB, 160 MiB of memory,
+   * 200,000 elements, 256 deep, 500,000 with uses, 64 million characters, 2 million dashes.
    */
   public static final ReadLimits DEFAULT =
-      new ReadLimits(80_000_000, 256L << 20, 200_000, 256, 500_000, 64_000_000);
+      new ReadLimits(
+          200_000_000, 256L << 20, 160L << 20, 200_000, 256, 500_000, 64_000_000, 2_000_000);
 
   /** For what has been read within limits before. */
   static final ReadLimits UNLIMITED =
       new ReadLimits(
           Long.MAX_VALUE,
           Long.MAX_VALUE,
+          Long.MAX_VALUE,
           Integer.MAX_VALUE,
           Integer.MAX_VALUE,
           Integer.MAX_VALUE,
+          Long.MAX_VALUE,
           Long.MAX_VALUE);
 
   /**
@@ -35,12 +47,15 @@ public record ReadLimits(
    * @throws IllegalArgumentException naming the limits, if one is not
    */
   public ReadLimits {
-    if (pixels < 1 || bytes < 1 || elements < 1 || depth < 1 || uses < 1 || characters < 1) {
+    boolean counts = elements >= 1 && depth >= 1 && uses >= 1 && characters >= 1 && dashes >= 1;
+    if (pixels < 1 || bytes < 1 || memory < 1 || !counts) {
       throw new IllegalArgumentException(
           "limits are above zero: pixels "
               + pixels
               + ", bytes "
               + bytes
+              + ", memory "
+              + memory
               + ", elements "
               + elements
               + ", depth "
@@ -48,7 +63,37 @@ public record ReadLimits(
               + ", uses "
               + uses
               + ", characters "
-              + characters);
+              + characters
+              + ", dashes "
+              + dashes);
+    }
+  }
+
+  /** The same limits with another number of pixels. */
+  public ReadLimits withPixels(long most) {
+    return new ReadLimits(most, bytes, memory, elements, depth, uses, characters, dashes);
+  }
+
+  /** The same limits with another size of file. */
+  public ReadLimits withBytes(long most) {
+    return new ReadLimits(pixels, most, memory, elements, depth, uses, characters, dashes);
+  }
+
+  /** The same limits with another amount of memory. */
+  public ReadLimits withMemory(long most) {
+    return new ReadLimits(pixels, bytes, most, elements, depth, uses, characters, dashes);
+  }
+
+  /** Refuses what would take more memory than the limit. */
+  void checkMemory(String name, long needed) throws PictureException {
+    if (needed > memory) {
+      throw new PictureException(
+          name
+              + ": reading it takes some "
+              + ((needed >> 20) + 1)
+              + " MiB of memory, more than the limit of "
+              + (memory >> 20)
+              + "; export it smaller, or as a PNG that is not interlaced");
     }
   }
 }

@@ -1,0 +1,90 @@
+package dev.placket.layout.image;
+
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Rows from a decoder that hands out whole images: asked for one band of rows after another, so
+ * that a large picture never stands in memory as a whole.
+ */
+final class BandRows implements PixelRows {
+  private final String name;
+  private final ImageReader reader;
+  private final RasterHead head;
+  private final int bandHeight;
+  private @Nullable SampleRows band;
+  private int y;
+
+  /** Takes over the reader, whose input is set. */
+  BandRows(String name, ImageReader reader, RasterHead head, int bandHeight) {
+    this.name = name;
+    this.reader = reader;
+    this.head = head;
+    this.bandHeight = bandHeight;
+  }
+
+  @Override
+  public int width() {
+    return head.width();
+  }
+
+  @Override
+  public int height() {
+    return head.height();
+  }
+
+  @Override
+  public void next(int[] row) throws PictureException {
+    if (y == height()) {
+      throw new IllegalStateException("there are only " + y + " rows");
+    }
+    SampleRows b = band;
+    try {
+      if (b == null || y % bandHeight == 0) {
+        band = null;
+        b = new SampleRows(read());
+        band = b;
+      }
+      b.row(y % bandHeight, row);
+    } catch (IOException | RuntimeException | StackOverflowError e) {
+      throw damaged(name, head.format(), e);
+    }
+    y++;
+  }
+
+  static PictureException damaged(String name, String format, Throwable e) {
+    String said = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    return new PictureException(
+        name
+            + ", pixels: this "
+            + format
+            + " is damaged or of a kind that is not read ("
+            + said.strip().replaceAll("\\s+", " ")
+            + "); export it again as PNG",
+        e);
+  }
+
+  private BufferedImage read() throws IOException {
+    ImageReadParam param = reader.getDefaultReadParam();
+    int rows = Math.min(bandHeight, height() - y);
+    boolean all = rows == height();
+    if (!all) {
+      param.setSourceRegion(new Rectangle(0, y, width(), rows));
+    }
+    BufferedImage image = reader.read(0, param);
+    if (image.getWidth() != width() || image.getHeight() != rows) {
+      throw new IOException("another size than its header states");
+    }
+    return image;
+  }
+
+  @Override
+  public void close() {
+    band = null;
+    reader.dispose();
+  }
+}

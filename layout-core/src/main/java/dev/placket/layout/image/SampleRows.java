@@ -1,0 +1,89 @@
+package dev.placket.layout.image;
+
+import java.awt.color.ColorSpace;
+import java.awt.image.BufferedImage;
+import java.awt.image.ColorConvertOp;
+import java.awt.image.ColorModel;
+import java.awt.image.DataBuffer;
+import java.awt.image.IndexColorModel;
+import java.awt.image.Raster;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The rows of a decoded image as 8-bit sRGB, read from its samples: the colour models of Java
+ * lighten greys on the way, because they take them for linear.
+ */
+final class SampleRows {
+  private final Raster raster;
+  private final int bands;
+  private final int @Nullable [] palette;
+  private final int[] most;
+  private int[] samples = new int[0];
+
+  SampleRows(BufferedImage image) {
+    BufferedImage plain = plain(image);
+    this.raster = plain.getRaster();
+    this.bands = raster.getNumBands();
+    ColorModel model = plain.getColorModel();
+    this.most = new int[bands];
+    for (int i = 0; i < bands; i++) {
+      most[i] = (1 << Math.min(16, raster.getSampleModel().getSampleSize(i))) - 1;
+    }
+    if (model instanceof IndexColorModel index) {
+      palette = new int[index.getMapSize()];
+      index.getRGBs(palette);
+    } else {
+      palette = null;
+    }
+  }
+
+  /** The image itself where its samples are plain greys, palette places or sRGB, else converted. */
+  private static BufferedImage plain(BufferedImage image) {
+    ColorModel model = image.getColorModel();
+    ColorSpace space = model.getColorSpace();
+    int type = image.getRaster().getTransferType();
+    boolean whole = type == DataBuffer.TYPE_BYTE || type == DataBuffer.TYPE_USHORT;
+    boolean ints = type == DataBuffer.TYPE_INT && space.isCS_sRGB();
+    boolean grey = space.getType() == ColorSpace.TYPE_GRAY && image.getRaster().getNumBands() <= 2;
+    boolean known = model instanceof IndexColorModel || grey || space.isCS_sRGB();
+    if (known && (whole || ints) && !model.isAlphaPremultiplied()) {
+      return image;
+    }
+    BufferedImage converted =
+        new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_ARGB);
+    new ColorConvertOp(null).filter(image, converted);
+    return converted;
+  }
+
+  void row(int y, int[] argb) {
+    int w = raster.getWidth();
+    samples = raster.getPixels(raster.getMinX(), raster.getMinY() + y, w, 1, enough(w * bands));
+    for (int x = 0; x < w; x++) {
+      argb[x] = pixel(x * bands);
+    }
+  }
+
+  private int[] enough(int length) {
+    return samples.length == length ? samples : new int[length];
+  }
+
+  private int pixel(int i) {
+    int[] p = palette;
+    if (p != null) {
+      return samples[i] < p.length ? p[samples[i]] : 0;
+    }
+    int first = level(i, 0);
+    return switch (bands) {
+      case 1 -> 0xFF000000 | first * 0x010101;
+      case 2 -> level(i, 1) << 24 | first * 0x010101;
+      case 3 -> 0xFF000000 | first << 16 | level(i, 1) << 8 | level(i, 2);
+      default -> level(i, 3) << 24 | first << 16 | level(i, 1) << 8 | level(i, 2);
+    };
+  }
+
+  private int level(int i, int band) {
+    int value = samples[i + band];
+    int m = most[band];
+    return m == 255 ? value : (int) ((value * 255L + m / 2) / m);
+  }
+}

@@ -1,0 +1,144 @@
+package dev.placket.layout.image;
+
+import dev.placket.layout.density.PixelDensity;
+import dev.placket.layout.density.Rate;
+import java.io.EOFException;
+import java.io.IOException;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The numbers of a TIFF 6.0 directory, as TIFF files and Exif blocks hold it: only the tags asked
+ * for below are kept, so nothing of place, author or software is ever read.
+ */
+final class TiffDirectory {
+  static final int WIDTH = 256;
+  static final int HEIGHT = 257;
+  static final int BITS = 258;
+  static final int PACKING = 259;
+  static final int PHOTOMETRIC = 262;
+  static final int ORIENTATION = 274;
+  static final int SAMPLES = 277;
+  static final int X_RATE = 282;
+  static final int Y_RATE = 283;
+  static final int UNIT = 296;
+  static final int TILE_WIDTH = 322;
+  static final int TILE_HEIGHT = 323;
+  static final int EXTRA = 338;
+
+  private static final int SHORT = 3;
+  private static final int LONG = 4;
+  private static final int RATIONAL = 5;
+
+  /** First value of each tag; of a rational numerator and denominator. */
+  private final Map<Integer, long[]> values = new TreeMap<>();
+
+  /** Where the next directory is, from the start of the block; 0 if there is none. */
+  long next;
+
+  private TiffDirectory() {}
+
+  /**
+   * Reads the first directory of the block from {@code base}, never past {@code end}.
+   *
+   * @throws EOFException naming the place, if it is cut short
+   */
+  static TiffDirectory read(SourceBytes bytes, long base, long end, boolean little)
+      throws IOException {
+    return at(bytes, base, base + bytes.u32(base + 4, little), end, little);
+  }
+
+  static TiffDirectory at(SourceBytes bytes, long base, long at, long end, boolean little)
+      throws IOException {
+    TiffDirectory d = new TiffDirectory();
+    int entries = bytes.u16(inside(at, end), little);
+    for (int i = 0; i < entries; i++) {
+      long e = inside(at + 2 + 12L * i, end);
+      int tag = bytes.u16(e, little);
+      int type = bytes.u16(e + 2, little);
+      long count = bytes.u32(e + 4, little);
+      if (!wanted(tag) || count == 0) {
+        continue;
+      }
+      long value = bytes.u32(e + 8, little);
+      if (type == SHORT) {
+        long from = count <= 2 ? e + 8 : inside(base + value, end);
+        d.values.put(tag, new long[] {bytes.u16(from, little)});
+      } else if (type == LONG) {
+        long from = count == 1 ? e + 8 : inside(base + value, end);
+        d.values.put(tag, new long[] {bytes.u32(from, little)});
+      } else if (type == RATIONAL) {
+        long from = inside(base + value, end);
+        d.values.put(tag, new long[] {bytes.u32(from, little), bytes.u32(from + 4, little)});
+      }
+    }
+    d.next = bytes.u32(inside(at + 2 + 12L * entries, end), little);
+    return d;
+  }
+
+  private static long inside(long at, long end) throws IOException {
+    if (at >= end) {
+      throw new EOFException("byte " + at);
+    }
+    return at;
+  }
+
+  private static boolean wanted(int tag) {
+    return switch (tag) {
+      case WIDTH,
+          HEIGHT,
+          BITS,
+          PACKING,
+          PHOTOMETRIC,
+          ORIENTATION,
+          SAMPLES,
+          X_RATE,
+          Y_RATE,
+          UNIT,
+          TILE_WIDTH,
+          TILE_HEIGHT,
+          EXTRA ->
+          true;
+      default -> false;
+    };
+  }
+
+  /** The first value of a tag, or what stands for its absence. */
+  long number(int tag, long absent) {
+    long[] v = values.get(tag);
+    return v == null || v.length != 1 ? absent : v[0];
+  }
+
+  boolean has(int tag) {
+    return values.containsKey(tag);
+  }
+
+  int orientation() {
+    return (int) number(ORIENTATION, 1);
+  }
+
+  /** TIFF 6.0, tag 296: 1 states an aspect only, 2 (if absent, too) is per inch, 3 per cm. */
+  @Nullable PixelDensity density() {
+    long unit = number(UNIT, 2);
+    long[] x = rate(X_RATE);
+    long[] y = rate(Y_RATE);
+    if (unit < 2 || unit > 3 || x == null || y == null) {
+      return null;
+    }
+    Rate.Unit u = unit == 2 ? Rate.Unit.INCH : Rate.Unit.CENTIMETRE;
+    return new PixelDensity(new Rate(x[0], x[1], u), new Rate(y[0], y[1], u));
+  }
+
+  /** How wide a pixel is for its height, whether or not a unit of length is stated. */
+  double aspect() {
+    long[] x = rate(X_RATE);
+    long[] y = rate(Y_RATE);
+    return x == null || y == null ? 1 : (double) y[0] / y[1] * x[1] / x[0];
+  }
+
+  private long @Nullable [] rate(int tag) {
+    long[] v = values.get(tag);
+    return v == null || v.length != 2 || v[0] == 0 || v[1] == 0 ? null : v;
+  }
+}
