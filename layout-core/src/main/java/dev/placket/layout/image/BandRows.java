@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * Rows from a decoder that hands out whole images: asked for one band of rows after another, so
  * that a large picture never stands in memory as a whole.
  */
-final class BandRows implements PixelRows {
+final class BandRows implements RowReader {
   private final String name;
   private final ImageReader reader;
   private final RasterHead head;

@@ -25,7 +25,7 @@ final class FrameLine {
     this.inked = new int[4][most];
   }
 
-  void read(PixelRows rows) throws PictureException {
+  void read(RowReader rows) throws PictureException {
     int[] row = new int[rows.width()];
     for (int y = 0; y < top + height; y++) {
       rows.next(row);

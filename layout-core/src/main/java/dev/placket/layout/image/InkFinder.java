@@ -15,7 +15,7 @@ record InkFinder(GroundLook look, @Nullable InkedBox box, @Nullable InkedBox ins
   /** Opens the rows of a picture anew. */
   @FunctionalInterface
   interface Opener {
-    PixelRows open() throws PictureException;
+    RowReader open() throws PictureException;
   }
 
   /**
@@ -26,12 +26,12 @@ record InkFinder(GroundLook look, @Nullable InkedBox box, @Nullable InkedBox ins
   static InkFinder find(Opener opener, int tolerance) throws PictureException {
     InkPass pass;
     GroundLook look;
-    try (PixelRows rows = opener.open()) {
+    try (RowReader rows = opener.open()) {
       pass = InkPass.guessing(rows, tolerance);
       look = pass.judged(tolerance);
     }
     if (!look.equals(pass.look())) {
-      try (PixelRows rows = opener.open()) {
+      try (RowReader rows = opener.open()) {
         pass = InkPass.knowing(rows, look, null);
       }
     }
@@ -46,14 +46,14 @@ record InkFinder(GroundLook look, @Nullable InkedBox box, @Nullable InkedBox ins
   private static @Nullable InkedBox insideFrame(Opener opener, GroundLook look, InkedBox box)
       throws PictureException {
     FrameLine line = new FrameLine(look, box);
-    try (PixelRows rows = opener.open()) {
+    try (RowReader rows = opener.open()) {
       line.read(rows);
     }
     InkedBox inner = line.inner();
     if (inner == null) {
       return null;
     }
-    try (PixelRows rows = opener.open()) {
+    try (RowReader rows = opener.open()) {
       return InkPass.knowing(rows, look, inner).box();
     }
   }

@@ -22,7 +22,7 @@ final class InkPass {
   private boolean firstFull;
   private boolean lastFull;
 
-  private InkPass(PixelRows rows, GroundLook look, @Nullable Rings rings, @Nullable InkedBox part) {
+  private InkPass(RowReader rows, GroundLook look, @Nullable Rings rings, @Nullable InkedBox part) {
     this.rings = rings;
     this.look = look;
     this.scan = new InkScan(look, rows.width());
@@ -35,7 +35,7 @@ final class InkPass {
   }
 
   /** A pass that takes the first row's ground for that of all. */
-  static InkPass guessing(PixelRows rows, int tolerance) throws PictureException {
+  static InkPass guessing(RowReader rows, int tolerance) throws PictureException {
     int[] row = new int[rows.width()];
     Rings rings = new Rings(rows.width(), rows.height());
     rows.next(row);
@@ -46,14 +46,14 @@ final class InkPass {
   }
 
   /** A pass over a part, or all, of a picture whose ground is known. */
-  static InkPass knowing(PixelRows rows, GroundLook look, @Nullable InkedBox part)
+  static InkPass knowing(RowReader rows, GroundLook look, @Nullable InkedBox part)
       throws PictureException {
     InkPass pass = new InkPass(rows, look, null, part);
     pass.rest(rows, new int[rows.width()], 0);
     return pass;
   }
 
-  private void rest(PixelRows rows, int[] row, int from) throws PictureException {
+  private void rest(RowReader rows, int[] row, int from) throws PictureException {
     for (int y = from; y < rows.height(); y++) {
       rows.next(row);
       add(y, row);

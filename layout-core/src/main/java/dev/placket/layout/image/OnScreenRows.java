@@ -3,9 +3,9 @@ package dev.placket.layout.image;
 import java.util.Arrays;
 
 /** A frame where it stands on a larger clear screen, cut to that screen. */
-record OnScreenRows(PixelRows frame, int width, int height, int left, int top, int[] row, int[] at)
-    implements PixelRows {
-  static PixelRows of(PixelRows frame, Gif gif) {
+record OnScreenRows(RowReader frame, int width, int height, int left, int top, int[] row, int[] at)
+    implements RowReader {
+  static RowReader of(RowReader frame, Gif gif) {
     RasterHead screen = gif.head();
     boolean fills =
         gif.left() == 0

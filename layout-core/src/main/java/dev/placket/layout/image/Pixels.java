@@ -9,6 +9,17 @@ import java.awt.image.BufferedImage;
  * way.
  */
 record Pixels(int width, int height, int[] argb) {
+  /** All rows that a reader has left: 4 bytes of memory for each pixel. */
+  static Pixels of(RowReader rows) throws PictureException {
+    int[] argb = new int[Math.multiplyExact(rows.width(), rows.height())];
+    int[] row = new int[rows.width()];
+    for (int y = 0; y < rows.height(); y++) {
+      rows.next(row);
+      System.arraycopy(row, 0, argb, y * row.length, row.length);
+    }
+    return new Pixels(rows.width(), rows.height(), argb);
+  }
+
   BufferedImage toImage(boolean alpha) {
     int type = alpha ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB;
     BufferedImage image = new BufferedImage(width, height, type);

@@ -7,7 +7,7 @@ import java.util.zip.Inflater;
 import java.util.zip.InflaterInputStream;
 
 /** Unpacks the pixels of a PNG row by row; only an interlaced one has to stand in memory. */
-final class PngRows implements PixelRows {
+final class PngRows implements RowReader {
   /** Left, top, step across, step down of the seven passes (PNG, 8.1). */
   private static final int[][] PASSES = {
     {0, 0, 8, 8}, {4, 0, 8, 8}, {0, 4, 4, 8}, {2, 0, 4, 4}, {0, 2, 2, 4}, {1, 0, 2, 2}, {0, 1, 1, 2}
@@ -30,7 +30,7 @@ final class PngRows implements PixelRows {
   }
 
   /** Opens the source anew; the caller closes what it gets. */
-  static PixelRows open(Png png, PictureSource source, ReadLimits limits) throws PictureException {
+  static RowReader open(Png png, PictureSource source, ReadLimits limits) throws PictureException {
     limits.checkMemory(png.name, memory(png));
     InputStream stream = null;
     try {
@@ -78,7 +78,7 @@ final class PngRows implements PixelRows {
     }
   }
 
-  private PixelRows interlaced() throws PictureException {
+  private RowReader interlaced() throws PictureException {
     int[] argb = new int[png.width * png.height];
     try (this) {
       for (int[] pass : PASSES) {

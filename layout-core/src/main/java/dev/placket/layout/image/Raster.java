@@ -53,8 +53,8 @@ public final class Raster implements Picture {
     return SeenBox.stretched(seen, head.seenWidth(), head.seenHeight(), width, height);
   }
 
-  /** All rows from the top, as often as they are asked for: turned, and with square pixels. */
-  PixelRows rows() {
+  /** Reads all rows from the top, anew by each call: turned, and with square pixels. */
+  public RowReader rows() {
     try {
       return file.square();
     } catch (PictureException e) {
@@ -68,8 +68,8 @@ public final class Raster implements Picture {
   }
 
   private Pixels decode() {
-    try (PixelRows rows = rows()) {
-      return rows.all();
+    try (RowReader rows = rows()) {
+      return Pixels.of(rows);
     } catch (PictureException e) {
       throw new IllegalStateException("was read before: " + e.getMessage(), e);
     }

@@ -116,7 +116,7 @@ final class RasterFile {
   }
 
   /** The rows as the file holds them. */
-  PixelRows stored() throws PictureException {
+  RowReader stored() throws PictureException {
     if (png != null) {
       return PngRows.open(png, source, limits);
     }
@@ -129,17 +129,17 @@ final class RasterFile {
     } catch (IOException | RuntimeException e) {
       throw BandRows.damaged(name, head.format(), e);
     }
-    PixelRows bands = new BandRows(name, reader, decoded, rows);
+    RowReader bands = new BandRows(name, reader, decoded, rows);
     return gif == null ? bands : OnScreenRows.of(bands, gif);
   }
 
   /** The rows turned as the file says it is to be seen. */
-  PixelRows seen() throws PictureException {
+  RowReader seen() throws PictureException {
     return TurnedRows.turned(stored(), head.orientation(), name, limits);
   }
 
   /** The rows turned, and with square pixels. */
-  PixelRows square() throws PictureException {
+  RowReader square() throws PictureException {
     return SquareRows.of(seen(), head.seenAspect());
   }
 

@@ -4,10 +4,10 @@ package dev.placket.layout.image;
  * Rows with square pixels, from pixels that are wider or higher: the axis with too few is
  * stretched, so nothing is lost, mixing neighbours weighted by alpha.
  */
-final class SquareRows implements PixelRows {
+final class SquareRows implements RowReader {
   private static final int ONE = 1 << 12;
 
-  private final PixelRows rows;
+  private final RowReader rows;
   private final int width;
   private final int height;
   private int[] above;
@@ -15,7 +15,7 @@ final class SquareRows implements PixelRows {
   private int have = -1;
   private int y;
 
-  private SquareRows(PixelRows rows, int width, int height) {
+  private SquareRows(RowReader rows, int width, int height) {
     this.rows = rows;
     this.width = width;
     this.height = height;
@@ -28,7 +28,7 @@ final class SquareRows implements PixelRows {
     return by <= 1 ? pixels : (int) Math.max(1, Math.round(pixels * by));
   }
 
-  static PixelRows of(PixelRows rows, double aspect) {
+  static RowReader of(RowReader rows, double aspect) {
     int w = stretched(rows.width(), aspect);
     int h = stretched(rows.height(), 1 / aspect);
     return w == rows.width() && h == rows.height() ? rows : new SquareRows(rows, w, h);

@@ -1,7 +1,7 @@
 package dev.placket.layout.image;
 
 /** Rows of a picture that stands in memory. */
-final class StoredRows implements PixelRows {
+final class StoredRows implements RowReader {
   private final Pixels pixels;
   private int y;
 

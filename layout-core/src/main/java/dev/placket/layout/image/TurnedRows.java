@@ -9,7 +9,7 @@ final class TurnedRows {
    *
    * @param rows closed where the result does not go on with them
    */
-  static PixelRows turned(PixelRows rows, int orientation, String name, ReadLimits limits)
+  static RowReader turned(RowReader rows, int orientation, String name, ReadLimits limits)
       throws PictureException {
     if (orientation < 2 || orientation > 8) {
       return rows;
@@ -19,12 +19,12 @@ final class TurnedRows {
     }
     try (rows) {
       limits.checkMemory(name, 8L * rows.width() * rows.height());
-      return new StoredRows(rows.all().turned(orientation));
+      return new StoredRows(Pixels.of(rows).turned(orientation));
     }
   }
 
   /** Left and right changed over, row by row. */
-  private record MirroredRows(PixelRows rows) implements PixelRows {
+  private record MirroredRows(RowReader rows) implements RowReader {
     @Override
     public int width() {
       return rows.width();

@@ -201,8 +201,8 @@ class JpegTest {
   private static int[] pixels(byte[] jpeg, ReadLimits limits) throws Exception {
     PictureSource source = new MemorySource("a.jpg", jpeg);
     try (SourceBytes bytes = new SourceBytes(source);
-        PixelRows rows = RasterFile.open(Format.JPEG, source, bytes, limits, true).stored()) {
-      return rows.all().argb();
+        RowReader rows = RasterFile.open(Format.JPEG, source, bytes, limits, true).stored()) {
+      return Pixels.of(rows).argb();
     }
   }
 }

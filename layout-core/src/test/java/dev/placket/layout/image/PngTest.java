@@ -104,8 +104,8 @@ class PngTest {
     PictureSource source = PictureSource.of("try.png", png);
     try (SourceBytes bytes = new SourceBytes(source)) {
       RasterFile file = RasterFile.open(Format.PNG, source, bytes, ReadLimits.DEFAULT, true);
-      try (PixelRows rows = file.stored()) {
-        return rows.all();
+      try (RowReader rows = file.stored()) {
+        return Pixels.of(rows);
       }
     }
   }
