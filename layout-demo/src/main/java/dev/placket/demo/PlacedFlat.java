@@ -40,6 +40,14 @@ public record PlacedFlat(
     return ScaleNote.garmentScale(placement.scale().doubleValue(), item.flat().unitLength());
   }
 
+  /** Its longest side over what the common scale alone asks for; 1 where it did not grow. */
+  public double growth() {
+    double asked = Math.max(target.pt(), item.flat().limits().least().pt());
+    ExactBox ink = ink();
+    double size = Math.max(ink.width().doubleValue(), ink.height().doubleValue());
+    return placement.capped() ? 1 : Math.max(1, size / asked);
+  }
+
   /** Its scale against its group's; null without a group. */
   public @Nullable Double ratio() {
     ScaleGroup group = item.flat().group();

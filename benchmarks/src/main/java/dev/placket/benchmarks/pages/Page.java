@@ -84,6 +84,7 @@ public record Page(
     Sheet sheet = Sheet.open(id, paper, Margins.all(Length.pt(margin)), cells);
     return FitRequest.of(sheet, all, Spacing.of(Length.pt(gap), Length.pt(gap)))
         .withRules(Rules.NONE)
-        .withOrder(Order.NONE);
+        .withOrder(Order.NONE)
+        .withGrowth(false);
   }
 }

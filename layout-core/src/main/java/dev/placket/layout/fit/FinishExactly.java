@@ -44,8 +44,11 @@ final class FinishExactly {
    *
    * @param scale the common scale they have
    * @param placements one for each flat
+   * @param commons the common scale of each class
+   * @param spread where the anchors stand
    */
-  record Finished(BigDecimal scale, List<Placement> placements) {}
+  record Finished(
+      BigDecimal scale, List<Placement> placements, BigDecimal[] commons, Arrangement spread) {}
 
   /** The arrangement in decimals; null if no rounding near it keeps all rules. */
   @Nullable Finished finish(Arrangement a) {
@@ -80,7 +83,7 @@ final class FinishExactly {
       String id = model.flats.get(i).id();
       placements.add(new Placement(id, b.scale(), b.inkLeft(), b.inkTop(), isCapped(i, t)));
     }
-    return new Finished(scale, placements);
+    return new Finished(scale, placements, commons, a);
   }
 
   private Footprint box(int i, BigDecimal[] commons, Arrangement a, Shapes shapes) {

@@ -46,9 +46,13 @@ public record FitRequest(
     }
   }
 
-  /** A request with all rules, the default order and budget, and no growth. */
+  /**
+   * A request with all rules, the default order, growth and the default budget.
+   *
+   * <p>{@code withOrder(Order.NONE).withGrowth(false)} asks for the largest common scale alone.
+   */
   public static FitRequest of(Sheet sheet, List<Flat> flats, Spacing spacing) {
-    return new FitRequest(sheet, flats, spacing, Rules.ALL, Order.DEFAULT, false, Budget.DEFAULT);
+    return new FitRequest(sheet, flats, spacing, Rules.ALL, Order.DEFAULT, true, Budget.DEFAULT);
   }
 
   /** This request under other rules. */

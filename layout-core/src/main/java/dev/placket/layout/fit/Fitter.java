@@ -1,5 +1,6 @@
 package dev.placket.layout.fit;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -47,18 +48,18 @@ public final class Fitter {
     ProveScale prove = new ProveScale(model, steps);
     Best best = any ? prove.findAny() : prove.run();
     Arrangement largest = best.arrangement();
-    FinishExactly.Finished level =
-        largest == null ? null : new FinishExactly(model, Plan.free(model)).finish(largest);
-    Fit ordered = largest == null || any ? null : ordered(model, best, largest, steps, cancelled);
+    if (largest == null) {
+      return new Conflict(List.of(), List.of(), best.refuted(), false, steps.taken());
+    }
+    Plan free = Plan.free(model);
+    FinishExactly.Finished level = new FinishExactly(model, free).finish(largest);
+    Fit ordered = any ? null : ordered(model, best, largest, steps, cancelled);
     if (ordered != null) {
       return ordered;
     }
-    if (level == null) {
-      return new Conflict(List.of(), List.of(), best.refuted(), false, steps.taken());
-    }
-    double bound = Math.max(best.bound(), Math.nextUp(level.scale().doubleValue()));
-    return new Fit(
-        level.placements(), new Proof(level.scale(), bound, steps.taken(), false), List.of());
+    return level == null
+        ? new Conflict(List.of(), List.of(), false, false, steps.taken())
+        : fit(model, free, level, best, steps.taken(), List.of());
   }
 
   /** The fit with as much order as the request pays for; null if it pays for none. */
@@ -69,13 +70,27 @@ public final class Fitter {
       return null;
     }
     LineUp lines = new LineUp(model, largest, cancelled).run();
-    FinishExactly.Finished done =
-        new FinishExactly(model, lines.plan()).finish(lines.arrangement());
-    if (done == null) {
-      return null;
-    }
-    double bound = Math.max(best.bound(), Math.nextUp(done.scale().doubleValue()));
+    Plan plan = lines.plan();
+    FinishExactly.Finished done = new FinishExactly(model, plan).finish(lines.arrangement());
     long taken = steps.taken() + lines.stepsTaken();
-    return new Fit(done.placements(), new Proof(done.scale(), bound, taken, false), lines.steps());
+    return done == null ? null : fit(model, plan, done, best, taken, lines.steps());
+  }
+
+  /** The fit of a finished arrangement, grown on where that is asked for. */
+  private static Fit fit(
+      Model model,
+      Plan plan,
+      FinishExactly.Finished done,
+      Best best,
+      long steps,
+      List<OrderStep> order) {
+    BigDecimal scale = done.scale();
+    double bound = Math.max(best.bound(), Math.nextUp(scale.doubleValue()));
+    if (!model.request.growth()) {
+      return new Fit(done.placements(), new Proof(scale, bound, steps, false), order);
+    }
+    GrowOn growth = new GrowOn(model, plan, done);
+    List<Placement> grown = growth.placements();
+    return new Fit(grown, new Proof(scale, bound, steps, growth.exact()), order);
   }
 }

@@ -84,6 +84,11 @@ final class Model {
     return new Model(request, some, scales.of(classOf, ratio), rooms, gaps, its, new int[0][], low);
   }
 
+  /** The same flats and rooms with other scales, from their t = low on. */
+  Model withScales(Scales other, double from) {
+    return new Model(request, flats, other, space, gap, options, twins, from);
+  }
+
   /** The number of the pair (a, b) with {@code a < b}. */
   static int pair(int a, int b) {
     return b * (b - 1) / 2 + a;

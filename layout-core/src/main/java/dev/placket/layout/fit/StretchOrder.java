@@ -56,6 +56,20 @@ final class StretchOrder {
     return best;
   }
 
+  /**
+   * The largest t for an order that stays as it is.
+   *
+   * @param order the order
+   * @param guess anchors near those sought
+   * @param known a t that the order allows
+   * @param upper no t above this is tried
+   */
+  double largest(Relations order, Arrangement guess, double known, double upper) {
+    Chain x = Chain.onX(model, plan, shapes, order, guess.x());
+    Chain y = Chain.onY(model, plan, shapes, order, guess.y());
+    return largest(x, y, known, upper);
+  }
+
   private boolean settled(Chain x, Chain y, double t) {
     shapes.at(t);
     return x.settleEarliest() && y.settleEarliest() && x.shrinkTo(t) == t && y.shrinkTo(t) == t;

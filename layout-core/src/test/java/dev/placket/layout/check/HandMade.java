@@ -90,7 +90,7 @@ final class HandMade {
   }
 
   static FitRequest request() {
-    return FitRequest.of(sheet(), List.of(FRONT, BACK, DETAIL, SWATCH), SPACING);
+    return FitRequest.of(sheet(), List.of(FRONT, BACK, DETAIL, SWATCH), SPACING).withGrowth(false);
   }
 
   static Fit fit() {

@@ -144,6 +144,6 @@ class RefereeFrontTest {
   private static FitRequest open(Flat... flats) {
     Paper paper = new Paper("test", Length.pt(1000), Length.pt(1000));
     Sheet sheet = Sheet.open("plain", paper, Margins.all(Length.ZERO), List.of());
-    return FitRequest.of(sheet, List.of(flats), HandMade.SPACING);
+    return FitRequest.of(sheet, List.of(flats), HandMade.SPACING).withGrowth(false);
   }
 }

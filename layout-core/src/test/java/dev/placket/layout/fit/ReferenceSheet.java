@@ -62,7 +62,8 @@ record ReferenceSheet(
     FitRequest request =
         FitRequest.of(sheet, flats, Spacing.of(gap, gap))
             .withRules(Rules.NONE)
-            .withOrder(Order.NONE);
+            .withOrder(Order.NONE)
+            .withGrowth(false);
     return new ReferenceSheet(
         page.get("id").asText(),
         request,

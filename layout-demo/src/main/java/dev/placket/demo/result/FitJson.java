@@ -154,6 +154,7 @@ public final class FitJson {
     json.writeNumberField("scale", placed.placement().scale());
     optional("garmentScale", placed.garmentScale());
     number("target", placed.target().pt());
+    number("growth", placed.growth());
     number("least", flat.limits().least().pt());
     Length greatest = flat.limits().greatest();
     optional("greatest", greatest == null ? null : greatest.pt());

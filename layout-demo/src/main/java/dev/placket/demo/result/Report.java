@@ -48,6 +48,7 @@ public final class Report {
     report.read(folder, set);
     report.placed(flats);
     report.quality(fit);
+    report.growth(flats, fit);
     report.files(written);
     return report.text.toString();
   }
@@ -141,6 +142,20 @@ public final class Report {
     }
     if (!steps.isEmpty()) {
       wrapped("", "Given up for order: " + String.join("; ", steps) + ".");
+    }
+  }
+
+  private void growth(List<PlacedFlat> flats, Fit fit) {
+    List<String> grown = new ArrayList<>();
+    for (PlacedFlat f : flats) {
+      if (f.growth() > 1 + LEAST_SHOWN) {
+        String by = String.format(Locale.ROOT, "%.2f", f.growth());
+        grown.add(f.item().file().caption() + " " + by + " times");
+      }
+    }
+    if (!grown.isEmpty()) {
+      String most = fit.proof().provenForOrder() ? ", which is the most in this order." : ".";
+      wrapped("", "Grown into free room: " + String.join("; ", grown) + most);
     }
   }
 
