@@ -222,4 +222,37 @@ final class Chain {
     int b = second[arc];
     return latest[b] - near[b] - gap[arc] - far[a] - earliest[a];
   }
+
+  /**
+   * How far some flats can move as one, the way wanted, until a space at their outside is as small
+   * as the least space that any of them has.
+   *
+   * @param moves which flats move
+   * @param at where the anchors stand
+   * @param wanted how far to go at most, by its sign before or after
+   */
+  double freeMove(boolean[] moves, double[] at, double wanted) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = Math.abs(wanted);
+    for (int k = 0; k < first.length; k++) {
+      int a = first[k];
+      int b = second[k];
+      double spare = at[b] - near[b] - gap[k] - far[a] - at[a];
+      least = moves[a] || moves[b] ? Math.min(least, spare) : least;
+      boolean closes = wanted > 0 ? moves[a] && !moves[b] : moves[b] && !moves[a];
+      most = closes ? Math.min(most, spare) : most;
+    }
+    for (int i = 0; i < n; i++) {
+      if (moves[i]) {
+        double before = at[i] - near[i] - from[i];
+        double after = to[i] - far[i] - at[i];
+        least = Math.min(least, Math.min(before, after));
+        most = Math.min(most, !Double.isNaN(held[i]) ? 0 : wanted > 0 ? after : before);
+      }
+    }
+    for (int[] tie : ties) {
+      most = moves[tie[0]] == moves[tie[1]] ? most : 0;
+    }
+    return Math.signum(wanted) * Math.min(Math.abs(wanted), Math.max(0, most - Math.max(0, least)));
+  }
 }

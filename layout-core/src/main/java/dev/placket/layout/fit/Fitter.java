@@ -52,11 +52,11 @@ public final class Fitter {
       return new Conflict(List.of(), List.of(), best.refuted(), false, steps.taken());
     }
     Plan free = Plan.free(model);
-    FinishExactly.Finished level = new FinishExactly(model, free).finish(largest);
     Fit ordered = any ? null : ordered(model, best, largest, steps, cancelled);
     if (ordered != null) {
       return ordered;
     }
+    FinishExactly.Finished level = new FinishExactly(model, free).finish(largest);
     return level == null
         ? new Conflict(List.of(), List.of(), false, false, steps.taken())
         : fit(model, free, level, best, steps.taken(), List.of());
@@ -87,10 +87,24 @@ public final class Fitter {
     BigDecimal scale = done.scale();
     double bound = Math.max(best.bound(), Math.nextUp(scale.doubleValue()));
     if (!model.request.growth()) {
-      return new Fit(done.placements(), new Proof(scale, bound, steps, false), order);
+      List<OrderStep> taken = balanced(model, done.placements(), order);
+      return new Fit(done.placements(), new Proof(scale, bound, steps, false), taken);
     }
     GrowOn growth = new GrowOn(model, plan, done);
     List<Placement> grown = growth.placements();
-    return new Fit(grown, new Proof(scale, bound, steps, growth.exact()), order);
+    List<OrderStep> taken = balanced(model, grown, order);
+    return new Fit(grown, new Proof(scale, bound, steps, growth.exact()), taken);
+  }
+
+  /** Whether balance came about shows in the finished placements only. */
+  private static List<OrderStep> balanced(
+      Model model, List<Placement> placements, List<OrderStep> order) {
+    return order.stream()
+        .map(
+            s ->
+                s.wish() == OrderWish.BALANCE
+                    ? new OrderStep(s.wish(), Balance.holds(model, placements), 0)
+                    : s)
+        .toList();
   }
 }

@@ -2,37 +2,48 @@ package dev.placket.layout.fit;
 
 import dev.placket.layout.flat.Flat;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BooleanSupplier;
+import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Gives up some of the largest scale for order: views level, details in rows and columns.
+ * Gives up some of the largest scale for order: views level, details in rows and columns, few
+ * edges.
  *
  * <p>Each wish is a few candidate plans with equalities between anchors; the search that proves the
  * largest scale finds the largest scale of each, and the best is taken if the share allows it.
  */
 final class LineUp {
-  private static final long STEPS_PER_PLAN = 1500;
+  private static final long STEPS_PER_PLAN = 1000;
+  private static final long STEPS = 20_000;
 
   /** A later candidate has to be better by this share of the scale. */
-  private static final double BETTER = 0.002;
+  private static final double BETTER = 0.01;
+
+  /** One that is less tidy as well, by this: growth makes up for some of what tidiness costs. */
+  private static final double TIDIER = 0.04;
 
   private final Model model;
   private final double largest;
   private final double floor;
   private final Steps steps;
   private final List<OrderStep> taken = new ArrayList<>();
+  private final Map<List<Integer>, DetailBlock> blocks = new LinkedHashMap<>();
   private Plan plan;
   private Arrangement arrangement;
+
+  /** The candidate last taken. */
+  private int chosen;
 
   LineUp(Model model, Arrangement largest, BooleanSupplier cancelled) {
     this.model = model;
     Order order = model.request.order();
     this.largest = largest.t();
     this.floor = Math.max(model.low, largest.t() * (1 - order.share()));
-    this.steps = new Steps(40 * STEPS_PER_PLAN, cancelled);
+    this.steps = new Steps(STEPS, cancelled);
     this.plan = Plan.free(model).withOptions(model.options);
     this.arrangement = largest;
   }
@@ -44,9 +55,9 @@ final class LineUp {
       boolean kept =
           switch (wish) {
             case LEVEL_VIEWS -> levelViews();
-            case DETAILS_IN_LINE -> lineUpDetails(false);
-            case FEW_EDGES -> lineUpDetails(true);
-            case BALANCE -> false; // nothing balances yet
+            case DETAILS_IN_LINE -> lineUpDetails();
+            case FEW_EDGES -> shareEdges();
+            case BALANCE -> false; // a matter of the finished fit: Balance tells
           };
       double price = kept ? Math.max(0, (before - arrangement.t()) / largest) : 0;
       taken.add(new OrderStep(wish, kept, price));
@@ -70,40 +81,96 @@ final class LineUp {
     return steps.taken();
   }
 
-  /** All views of the same windows side by side, level on the heights they name. */
+  /**
+   * All views of the same windows side by side, level on the heights they name; where that is too
+   * dear for three or more, in two such rows.
+   */
   private boolean levelViews() {
-    Lines lines = new Lines(plan);
-    for (List<Integer> row : groups(true)) {
-      for (int i : row) {
-        Flat f = model.flats.get(i);
-        lines.anchorY(i, (f.levelHeight() - f.ink().top()) / f.ink().height());
-      }
-      lines.row(row, false);
-    }
-    return lines.none() || take(lines.plan());
-  }
-
-  /** The details of each window in a grid, in the order given. */
-  private boolean lineUpDetails(boolean columnsToo) {
     boolean all = true;
-    for (List<Integer> group : groups(false)) {
-      all &= lineUp(group, columnsToo);
+    for (List<Integer> row : groups(true)) {
+      boolean level = takeFirst(viewRows(row));
+      all &= level;
     }
     return all;
   }
 
-  private boolean lineUp(List<Integer> group, boolean columnsToo) {
+  private List<PlanLines> viewRows(List<Integer> views) {
+    List<PlanLines> rows = new ArrayList<>();
+    for (int first = views.size(); first >= 2; first--) {
+      PlanLines lines = new PlanLines(model, plan);
+      for (int i : views) {
+        Flat f = model.flats.get(i);
+        lines.anchorY(i, (f.levelHeight() - f.ink().top()) / f.ink().height());
+      }
+      List<Integer> upper = views.subList(0, first);
+      List<Integer> lower = views.subList(first, views.size());
+      lines.row(upper);
+      lines.row(lower);
+      upper.forEach(u -> lower.forEach(l -> lines.allow(u, l, Model.A_ABOVE)));
+      rows.add(lines);
+    }
+    return rows;
+  }
+
+  /** The details of each window in rows or columns, in the order given. */
+  private boolean lineUpDetails() {
+    boolean all = true;
+    for (List<Integer> group : groups(false)) {
+      Shapes s = new Shapes(model, plan.anchorX(), plan.anchorY()).at(arrangement.t());
+      double[] width = new double[model.n];
+      double[] height = new double[model.n];
+      for (int i : group) {
+        width[i] = s.width(i) + model.gap[i][i];
+        height[i] = s.height(i) + model.gap[i][i];
+      }
+      List<DetailBlock> candidates = DetailBlock.of(group, width, height);
+      List<PlanLines> plans = new ArrayList<>();
+      for (DetailBlock block : candidates) {
+        PlanLines lines = new PlanLines(model, plan);
+        lines.block(block);
+        plans.add(lines);
+      }
+      boolean lined = takeBest(plans, c -> untidy(candidates, c));
+      if (lined) {
+        blocks.put(group, candidates.get(chosen));
+      }
+      all &= lined;
+    }
+    return all;
+  }
+
+  /** How much better than the best so far a candidate has to be. */
+  private static double untidy(List<DetailBlock> candidates, int c) {
+    DetailBlock block = candidates.get(c);
+    return block.isGrid() && !block.upright() ? BETTER : TIDIER;
+  }
+
+  /** The first candidate that the share allows. */
+  private boolean takeFirst(List<PlanLines> candidates) {
+    return takeBest(candidates, c -> Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The candidate that costs least; false if all cost too much.
+   *
+   * @param better by which share of the scale a candidate has to better those before it
+   */
+  private boolean takeBest(List<PlanLines> candidates, IntToDoubleFunction better) {
     Plan bestPlan = null;
     Arrangement best = null;
-    for (int columns = 1; columns <= group.size(); columns++) {
-      Lines lines = new Lines(plan);
-      lines.grid(group, columns, columnsToo);
+    for (int c = 0; c < candidates.size(); c++) {
+      PlanLines lines = candidates.get(c);
+      double wanted =
+          best == null ? floor : Math.max(floor, best.t() * (1 + better.applyAsDouble(c)));
+      if (lines.broken() || wanted > arrangement.t()) {
+        continue;
+      }
       Plan candidate = lines.plan();
-      double wanted = best == null ? floor : Math.max(floor, best.t() * (1 + BETTER));
-      Arrangement found = lines.broken ? null : solve(candidate, wanted);
+      Arrangement found = solve(candidate, wanted);
       if (found != null) {
         best = found;
         bestPlan = candidate;
+        chosen = c;
       }
     }
     if (best == null || bestPlan == null) {
@@ -114,18 +181,21 @@ final class LineUp {
     return true;
   }
 
-  private boolean take(Plan candidate) {
-    Arrangement found = solve(candidate, floor);
-    if (found == null) {
-      return false;
+  /** Details in line share edges across their lines, and their last row the level of the views. */
+  private boolean shareEdges() {
+    boolean all = true;
+    for (Map.Entry<List<Integer>, DetailBlock> e : blocks.entrySet()) {
+      boolean shared = takeFirst(SharedEdges.across(model, plan, e.getValue()));
+      all &= shared || e.getValue().lines().size() == 1;
     }
-    plan = candidate;
-    arrangement = found;
-    return true;
+    for (DetailBlock block : blocks.values()) {
+      takeFirst(SharedEdges.withViews(model, plan, block));
+    }
+    return all && blocks.size() == groups(false).size();
   }
 
   private @Nullable Arrangement solve(Plan candidate, double wanted) {
-    Best best = new Best(new StretchOrder(model, candidate), wanted, largest);
+    Best best = new Best(new StretchOrder(model, candidate), wanted, arrangement.t());
     var unused = new SearchOrders(model, candidate, best, steps).run(wanted, STEPS_PER_PLAN);
     return best.arrangement();
   }
@@ -150,80 +220,5 @@ final class LineUp {
       }
     }
     groups.add(new ArrayList<>(List.of(i)));
-  }
-
-  /** A plan in the making. */
-  private final class Lines {
-    private final double[] x;
-    private final double[] y;
-    private final List<int[]> tiesX;
-    private final List<int[]> tiesY;
-    private final byte[] options;
-    private boolean broken;
-
-    Lines(Plan from) {
-      x = from.anchorX().clone();
-      y = from.anchorY().clone();
-      tiesX = new ArrayList<>(Arrays.asList(from.tiesX()));
-      tiesY = new ArrayList<>(Arrays.asList(from.tiesY()));
-      options = from.options().clone();
-    }
-
-    boolean none() {
-      return tiesX.isEmpty() && tiesY.isEmpty() && !broken;
-    }
-
-    void anchorY(int i, double share) {
-      broken |= model.flats.get(i).held().top() != null;
-      y[i] = share;
-    }
-
-    /** Side by side and level; in the order given or in any. */
-    void row(List<Integer> row, boolean inOrder) {
-      for (int k = 1; k < row.size(); k++) {
-        tie(tiesY, row.get(k - 1), row.get(k));
-        for (int j = 0; j < k; j++) {
-          int any = inOrder ? Model.A_LEFT : Model.A_LEFT | Model.B_LEFT;
-          allow(row.get(j), row.get(k), any);
-        }
-      }
-    }
-
-    /** Rows of so many columns under one another; the columns centred on one line where asked. */
-    void grid(List<Integer> group, int columns, boolean centred) {
-      for (int k = 0; k < group.size(); k++) {
-        anchorY(group.get(k), 1);
-        for (int j = 0; j < k; j++) {
-          boolean sameRow = j / columns == k / columns;
-          allow(group.get(j), group.get(k), sameRow ? Model.A_LEFT : Model.A_ABOVE);
-        }
-        if (k % columns > 0) {
-          tie(tiesY, group.get(k - 1), group.get(k));
-        }
-        if (centred && k >= columns) {
-          broken |= model.flats.get(group.get(k)).held().left() != null;
-          broken |= model.flats.get(group.get(k - columns)).held().left() != null;
-          tie(tiesX, group.get(k - columns), group.get(k));
-        }
-      }
-    }
-
-    private void tie(List<int[]> ties, int a, int b) {
-      if (ties.stream().noneMatch(t -> t[0] == a && t[1] == b)) {
-        ties.add(new int[] {a, b});
-      }
-    }
-
-    private void allow(int a, int b, int these) {
-      int at = Model.pair(a, b);
-      options[at] &= (byte) these;
-      broken |= options[at] == 0;
-    }
-
-    Plan plan() {
-      int[][] none = new int[0][];
-      byte[] its = broken ? new byte[options.length] : options;
-      return new Plan(x, y, tiesX.toArray(none), tiesY.toArray(none), its, none);
-    }
   }
 }

@@ -35,6 +35,10 @@ final class SpreadOut {
     Relations own = relations.copy();
     double[] x = spread(Chain.onX(model, plan, shapes, own, start.x()), t);
     double[] y = spread(Chain.onY(model, plan, shapes, own, start.y()), t);
+    if (x != null && y != null && Balance.wanted(model)) {
+      Balance.move(model, Chain.onX(model, plan, shapes, relations, start.x()), x, plan, true);
+      Balance.move(model, Chain.onY(model, plan, shapes, relations, start.y()), y, plan, false);
+    }
     return x == null || y == null ? null : new Arrangement(t, x, y);
   }
 
