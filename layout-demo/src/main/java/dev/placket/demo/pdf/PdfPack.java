@@ -46,6 +46,7 @@ public final class PdfPack {
       Tags tags = new Tags(document);
       PDType0Font font = PDType0Font.load(document, lettering.font(), true);
       new PdfPage(document, page, font, lettering, tags).draw(page, flats);
+      document.setDocumentId(ContentId.of(document, title));
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       document.save(bytes);
       return bytes.toByteArray();
@@ -66,7 +67,6 @@ public final class PdfPack {
 
   private void describe(PDDocument document) throws IOException {
     document.setVersion(1.7f);
-    document.setDocumentId((long) title.hashCode());
     document.getDocumentInformation().setTitle(title);
     document.getDocumentInformation().setProducer("Placket");
     document.getDocumentCatalog().setLanguage("en");

@@ -1,0 +1,61 @@
+package dev.placket.demo.pdf;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
+
+/**
+ * The number that a document's id grows from: pages with the same content share it, and no two
+ * others do. A clock would make every run another file.
+ */
+final class ContentId {
+  private final MessageDigest digest;
+
+  private ContentId(MessageDigest digest) {
+    this.digest = digest;
+  }
+
+  /**
+   * Digests the pages, their drawings and their pictures.
+   *
+   * @param title of the document, which the file holds too
+   */
+  static long of(PDDocument document, String title) throws IOException {
+    try {
+      ContentId id = new ContentId(MessageDigest.getInstance("SHA-256"));
+      id.digest.update(title.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+      for (PDPage page : document.getPages()) {
+        try (InputStream in = page.getContents()) {
+          id.add(in);
+        }
+        id.add(page.getResources());
+      }
+      return ByteBuffer.wrap(id.digest.digest()).getLong();
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private void add(PDResources resources) throws IOException {
+    for (COSName name : resources.getXObjectNames()) {
+      COSStream stream = resources.getXObject(name).getCOSObject();
+      try (InputStream in = stream.createRawInputStream()) {
+        add(in);
+      }
+    }
+  }
+
+  private void add(InputStream in) throws IOException {
+    try (DigestInputStream through = new DigestInputStream(in, digest)) {
+      through.transferTo(java.io.OutputStream.nullOutputStream());
+    }
+  }
+}
