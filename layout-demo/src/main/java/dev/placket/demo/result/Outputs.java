@@ -69,7 +69,8 @@ public final class Outputs {
     try {
       Files.createDirectories(folder);
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
-        Path beside = Files.createTempFile(folder, ".placket-", ".part");
+        // Not a file of Files.createTempFile, which nobody but its owner may read.
+        Path beside = folder.resolve(".placket-" + file.getKey() + ".part");
         moves.put(beside, folder.resolve(file.getKey()));
         Files.write(beside, file.getValue());
       }
