@@ -14,6 +14,9 @@ public final class Main {
   /** The signs of a report beyond ASCII. */
   private static final String SIGNS = "×–…";
 
+  /** Exit code for a fault of the program. */
+  private static final int UNFORESEEN = 1;
+
   private Main() {}
 
   /** Runs the command and ends the process with its exit code. */
@@ -32,12 +35,36 @@ public final class Main {
    * @return the exit code
    */
   public static int run(String[] args, PrintStream out, PrintStream err) {
+    CommandLine line = line(out, err);
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError e) {
+      err.println(
+          "placket: the pictures need more memory; give Java more, as in java -Xmx2g -jar …");
+      return UNFORESEEN;
+    } catch (StackOverflowError e) {
+      return unforeseen(e, err);
+    }
+  }
+
+  static CommandLine line(PrintStream out, PrintStream err) {
     CommandLine line = new CommandLine(new PlacketCommand());
     line.addSubcommand(new FitCommand(out, err));
     line.setOut(new PrintWriter(out, true));
     line.setErr(new PrintWriter(err, true));
     line.setUsageHelpAutoWidth(false);
-    return line.execute(args);
+    line.setExecutionExceptionHandler((problem, at, parsed) -> unforeseen(problem, err));
+    return line;
+  }
+
+  /** One line that tells what to report and where it arose, in place of pages of them. */
+  private static int unforeseen(Throwable problem, PrintStream err) {
+    StackTraceElement[] trace = problem.getStackTrace();
+    err.println(
+        "placket: a fault of the program, not of the drawings; please report it with the drawings: "
+            + problem
+            + (trace.length == 0 ? "" : " at " + trace[0]));
+    return UNFORESEEN;
   }
 
   /** In the terminal's letters; where it lacks some, they are spelled with plain ones. */

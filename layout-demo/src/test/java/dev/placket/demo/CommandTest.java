@@ -3,20 +3,27 @@ package dev.placket.demo;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
 
 /** The command as it is called: what it writes, what it refuses, and with which exit code. */
 class CommandTest {
@@ -44,6 +51,45 @@ class CommandTest {
     assertEquals(0, fit(flats, "--replace"), said);
     assertArrayEquals(pdf, Files.readAllBytes(made(".pdf").get(0)));
     assertArrayEquals(json, Files.readAllBytes(out.resolve("fit.json")));
+  }
+
+  @Test
+  void anotherDrawingGivesTheDocumentAnotherId() throws IOException {
+    put("front.svg", GOOD);
+    assertEquals(0, fit(flats));
+    String first = id(made(".pdf").get(0));
+    put("front.svg", GOOD.replace("rect x='10'", "rect x='11'"));
+    assertEquals(0, fit(flats, "--replace"));
+    assertNotEquals(first, id(made(".pdf").get(0)));
+  }
+
+  @Test
+  void whoMayReadTheFolderMayReadTheSheet() throws IOException {
+    assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
+    put("front.svg", GOOD);
+    assertEquals(0, fit(flats));
+    Path usual = Files.writeString(out.resolve("usual.txt"), "a file as any program makes it");
+    assertEquals(
+        Files.getPosixFilePermissions(usual), Files.getPosixFilePermissions(made(".pdf").get(0)));
+  }
+
+  @Test
+  void aFaultOfTheProgramTakesOneLine() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintStream stream = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    CommandLine line = Main.line(stream, stream).addSubcommand("broken", new Broken());
+    assertEquals(1, line.execute("broken"));
+    String message = bytes.toString(StandardCharsets.UTF_8);
+    assertEquals(1, message.lines().count(), message);
+    assertTrue(message.contains("broken on purpose"), message);
+  }
+
+  @Command(name = "broken")
+  private static final class Broken implements Runnable {
+    @Override
+    public void run() {
+      throw new IllegalStateException("broken on purpose");
+    }
   }
 
   @Test
@@ -158,6 +204,12 @@ class CommandTest {
     }
     try (Stream<Path> files = Files.list(out)) {
       return files.filter(f -> f.toString().endsWith(ending)).sorted().toList();
+    }
+  }
+
+  private static String id(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return document.getDocument().getDocumentID().toString();
     }
   }
 
