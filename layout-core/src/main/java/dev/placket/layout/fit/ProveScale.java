@@ -1,7 +1,6 @@
 package dev.placket.layout.fit;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -11,6 +10,9 @@ import java.util.List;
  * goes the same way and only goes further.
  */
 final class ProveScale {
+  /** Steps for the bound before anything is placed: a few times what two flats take. */
+  private static final long FIRST = 200;
+
   private final Model model;
   private final Plan plan;
   private final Best best;
@@ -26,9 +28,11 @@ final class ProveScale {
 
   /** Works until the best is proven or the steps end. */
   Best run() {
-    boundByLargest(2);
+    BoundByLargest largest = new BoundByLargest(model, best, steps, bySize(best.bound()).get(0));
+    largest.run(FIRST);
     placeGreedily();
     SearchOrders search = new SearchOrders(model, plan, best, steps);
+    LookAround around = new LookAround(model, plan, best, steps);
     long limit = 200L * model.n;
     while (!done()) {
       Double proven = search.run(best.threshold(), limit);
@@ -36,6 +40,8 @@ final class ProveScale {
         best.prove(proven);
         break;
       }
+      largest.run(limit);
+      around.run(limit);
       limit = limit * 3 / 2;
     }
     return best;
@@ -49,22 +55,6 @@ final class ProveScale {
 
   private boolean done() {
     return best.proven() || steps.over() || (any && best.arrangement() != null);
-  }
-
-  /** What the largest flats can reach without the others bounds what all can reach. */
-  private void boundByLargest(int count) {
-    if (count >= model.n) {
-      return;
-    }
-    int[] kept = Arrays.copyOf(bySize(best.bound()).get(0), count);
-    Arrays.sort(kept);
-    Model some = model.subset(kept);
-    Plan free = Plan.free(some);
-    Best its = new Best(new StretchOrder(some, free), model.low, best.bound());
-    Double proven = new SearchOrders(some, free, its, steps).run(0, 2000);
-    if (proven != null) {
-      best.prove(proven);
-    }
   }
 
   private void placeGreedily() {
