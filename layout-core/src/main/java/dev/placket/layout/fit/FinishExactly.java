@@ -126,7 +126,19 @@ final class FinishExactly {
         commons[c.of()] = commons[c.of()].min(most);
       }
     }
-    return keepLimits(commons) ? commons : null;
+    return keepLimits(commons) && areNear(commons) ? commons : null;
+  }
+
+  /** Whether rounding, and what a rule took after it, lowered none by more than a unit. */
+  private boolean areNear(BigDecimal[] commons) {
+    for (int k = 0; k < commons.length; k++) {
+      BigDecimal due = exact(model.scales.value[k]);
+      BigDecimal unit = BigDecimal.ONE.scaleByPowerOfTen(due.precision() - due.scale() - 12);
+      if (due.subtract(commons[k]).compareTo(unit) > 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private BigDecimal most(Scales.Cap c, BigDecimal[] commons) {

@@ -1,6 +1,5 @@
 package dev.placket.layout.fit;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -34,66 +33,79 @@ public final class Fitter {
   }
 
   /**
-   * The search from reading to rounding.
+   * The search from reading to rounding, range by range of the common scale; mostly there is one.
    *
    * @param any whether any arrangement will do
    */
   private static Outcome solve(FitRequest request, BooleanSupplier cancelled, boolean any) {
     ReadRequest reading = new ReadRequest(request);
-    Model model = reading.read();
-    if (!reading.contradictions().isEmpty()) {
+    List<Model> ranges = reading.read();
+    if (ranges.isEmpty()) {
       return new Conflict(reading.contradictions(), List.of(), true, false, 0);
     }
-    Steps steps = new Steps(request.budget().steps(), cancelled);
+    Steps all = new Steps(request.budget().steps(), cancelled);
+    double unsettled = 0;
+    for (Model model : ranges) {
+      boolean last = model == ranges.get(ranges.size() - 1);
+      Best best = prove(model, last ? all : all.half(), any);
+      unsettled = Math.max(unsettled, boundOf(model, best));
+      Fit fit = finish(model, best, unsettled, all, any);
+      if (fit != null) {
+        return fit;
+      }
+    }
+    return new Conflict(List.of(), List.of(), unsettled == 0, false, all.taken());
+  }
+
+  private static Best prove(Model model, Steps steps, boolean any) {
     ProveScale prove = new ProveScale(model, steps);
-    Best best = any ? prove.findAny() : prove.run();
+    return any ? prove.findAny() : prove.run();
+  }
+
+  /** What may still be reached in this range; 0 if it is known to hold nothing. */
+  private static double boundOf(Model model, Best best) {
+    if (!model.exact) {
+      return model.end;
+    }
+    return best.refuted() ? 0 : best.bound();
+  }
+
+  /** The fit, with as much order as the request pays for; null if this range holds none. */
+  private static @Nullable Fit finish(
+      Model model, Best best, double bound, Steps steps, boolean any) {
     Arrangement largest = best.arrangement();
     if (largest == null) {
-      return new Conflict(List.of(), List.of(), best.refuted(), false, steps.taken());
-    }
-    Plan free = Plan.free(model);
-    Fit ordered = any ? null : ordered(model, best, largest, steps, cancelled);
-    if (ordered != null) {
-      return ordered;
-    }
-    FinishExactly.Finished level = new FinishExactly(model, free).finish(largest);
-    return level == null
-        ? new Conflict(List.of(), List.of(), false, false, steps.taken())
-        : fit(model, free, level, best, steps.taken(), List.of());
-  }
-
-  /** The fit with as much order as the request pays for; null if it pays for none. */
-  private static @Nullable Fit ordered(
-      Model model, Best best, Arrangement largest, Steps steps, BooleanSupplier cancelled) {
-    Order order = model.request.order();
-    if (order.share() == 0 || order.wishes().isEmpty()) {
       return null;
     }
-    LineUp lines = new LineUp(model, largest, cancelled).run();
-    Plan plan = lines.plan();
-    FinishExactly.Finished done = new FinishExactly(model, plan).finish(lines.arrangement());
-    long taken = steps.taken() + lines.stepsTaken();
-    return done == null ? null : fit(model, plan, done, best, taken, lines.steps());
+    Order order = model.request.order();
+    if (!any && order.share() > 0 && !order.wishes().isEmpty()) {
+      LineUp lines = new LineUp(model, largest, steps.cancelled()).run();
+      long taken = steps.taken() + lines.stepsTaken();
+      Plan plan = lines.plan();
+      Fit fit = finish(model, plan, lines.arrangement(), bound, taken, lines.steps());
+      if (fit != null) {
+        return fit;
+      }
+    }
+    return finish(model, Plan.free(model), largest, bound, steps.taken(), List.of());
   }
 
-  /** The fit of a finished arrangement, grown on where that is asked for. */
-  private static Fit fit(
-      Model model,
-      Plan plan,
-      FinishExactly.Finished done,
-      Best best,
-      long steps,
-      List<OrderStep> order) {
-    BigDecimal scale = done.scale();
-    double bound = Math.max(best.bound(), Math.nextUp(scale.doubleValue()));
+  /** The arrangement rounded, and grown on where that is asked for. */
+  private static @Nullable Fit finish(
+      Model model, Plan plan, Arrangement chosen, double bound, long steps, List<OrderStep> order) {
+    FinishExactly.Finished done = new FinishExactly(model, plan).finish(chosen);
+    if (done == null) {
+      return null;
+    }
+    double above = Math.max(bound, Math.nextUp(done.scale().doubleValue()));
     if (!model.request.growth()) {
       List<OrderStep> taken = balanced(model, done.placements(), order);
-      return new Fit(done.placements(), new Proof(scale, bound, steps, false), taken);
+      return new Fit(done.placements(), new Proof(done.scale(), above, steps, false), taken);
     }
     GrowOn growth = new GrowOn(model, plan, done);
     List<Placement> grown = growth.placements();
     List<OrderStep> taken = balanced(model, grown, order);
-    return new Fit(grown, new Proof(scale, bound, steps, growth.exact()), taken);
+    return new Fit(grown, new Proof(done.scale(), above, steps, growth.exact()), taken);
   }
 
   /** Whether balance came about shows in the finished placements only. */

@@ -120,9 +120,7 @@ final class GrowOn {
       keepBlocked();
     }
     exact &= !active();
-    Scales s = model.scales;
-    Scales up = new Scales(s.classOf, s.ratio, value, start, value, s.floor, s.caps);
-    return model.withScales(up, 0);
+    return model.withScales(model.scales.following(value, start, value), 0);
   }
 
   private boolean active() {
@@ -211,7 +209,6 @@ final class GrowOn {
 
   /** Classes that stand at {@code least} where t is 1 and grow with t up to {@code most}. */
   private Scales scales(double[] least, double[] most) {
-    Scales s = model.scales;
-    return new Scales(s.classOf, s.ratio, least, least, most, s.floor, s.caps);
+    return model.scales.following(least, least, most);
   }
 }

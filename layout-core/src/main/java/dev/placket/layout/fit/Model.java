@@ -30,11 +30,20 @@ final class Model {
   /** Pairs of flats that may be swapped without any difference: the first may stand left. */
   final int[][] twins;
 
-  /** The lowest t at which rules and limits agree. */
+  /** The lowest t of this range. */
   final double low;
 
-  /** The t at which every flat is at its greatest; infinite if there is none. */
+  /** The highest t of this range, at most where every flat is at its greatest; may be infinite. */
   final double end;
+
+  /**
+   * How much wider than ink and sides a footprint is on either side, for a flat of which that must
+   * not depend on t; NaN for all others. See {@link HeldUnderCaption}.
+   */
+  final double[] aside;
+
+  /** Whether footprints are as the rules say; else they are larger here and there. */
+  final boolean exact;
 
   /** The span of the page, for tolerances. */
   final double span;
@@ -47,7 +56,21 @@ final class Model {
       double[][] gap,
       byte[] options,
       int[][] twins,
-      double low) {
+      double[] range) {
+    this(request, flats, scales, space, gap, options, twins, range, anywhere(flats.size()), true);
+  }
+
+  private Model(
+      FitRequest request,
+      List<Flat> flats,
+      Scales scales,
+      Space[] space,
+      double[][] gap,
+      byte[] options,
+      int[][] twins,
+      double[] range,
+      double[] aside,
+      boolean exact) {
     this.request = request;
     this.flats = flats;
     this.n = flats.size();
@@ -56,9 +79,22 @@ final class Model {
     this.gap = gap;
     this.options = options;
     this.twins = twins;
-    this.low = low;
-    this.end = scales.end();
+    this.low = range[0];
+    this.end = range[1];
+    this.aside = aside;
+    this.exact = exact;
     this.span = request.sheet().inside().width() + request.sheet().inside().height();
+  }
+
+  private static double[] anywhere(int n) {
+    double[] aside = new double[n];
+    java.util.Arrays.fill(aside, Double.NaN);
+    return aside;
+  }
+
+  /** The same for another range of t. */
+  Model within(double[] range, double[] asides, boolean isExact) {
+    return new Model(request, flats, scales, space, gap, options, twins, range, asides, isExact);
   }
 
   /** The same with some of the flats only, in the order given (rising). */
@@ -69,10 +105,12 @@ final class Model {
     Space[] rooms = new Space[m];
     double[][] gaps = new double[m][m];
     byte[] its = new byte[pairs(m)];
+    double[] asides = new double[m];
     for (int i = 0; i < m; i++) {
       classOf[i] = scales.classOf[kept[i]];
       ratio[i] = scales.ratio[kept[i]];
       rooms[i] = space[kept[i]];
+      asides[i] = aside[kept[i]];
       for (int j = 0; j < m; j++) {
         gaps[i][j] = gap[kept[i]][kept[j]];
       }
@@ -81,12 +119,23 @@ final class Model {
       }
     }
     List<Flat> some = java.util.Arrays.stream(kept).mapToObj(flats::get).toList();
-    return new Model(request, some, scales.of(classOf, ratio), rooms, gaps, its, new int[0][], low);
+    return new Model(
+        request,
+        some,
+        scales.of(classOf, ratio),
+        rooms,
+        gaps,
+        its,
+        new int[0][],
+        new double[] {low, end},
+        asides,
+        exact);
   }
 
   /** The same flats and rooms with other scales, from their t = low on. */
   Model withScales(Scales other, double from) {
-    return new Model(request, flats, other, space, gap, options, twins, from);
+    double[] range = {from, other.end()};
+    return new Model(request, flats, other, space, gap, options, twins, range, aside, exact);
   }
 
   /** The number of the pair (a, b) with {@code a < b}. */

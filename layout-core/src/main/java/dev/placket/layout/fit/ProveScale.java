@@ -61,14 +61,16 @@ final class ProveScale {
     PlaceGreedily place = new PlaceGreedily(model, plan);
     List<int[]> orders = bySize(best.bound());
     double t = best.bound();
-    for (int round = 0; round < 60 && best.arrangement() == null && !steps.over(); round++) {
+    int rounds = t < model.low ? 0 : 60;
+    for (int round = 0; round < rounds && best.arrangement() == null && !steps.over(); round++) {
       for (int k = 0; k < 16 && best.arrangement() == null && steps.take(); k++) {
         Arrangement found = place.place(t, orders.get(k % orders.size()), k % 8);
         if (found != null) {
           best.offer(found);
         }
       }
-      t = round > 40 ? t / 2 : t * 0.93;
+      rounds = t > model.low ? rounds : 0;
+      t = Math.max(model.low, round > 40 ? t / 2 : t * 0.93);
     }
     for (int k = 0; k < 8 * orders.size() && !done(); k++) {
       climb(place, orders.get(k % orders.size()), k / orders.size());

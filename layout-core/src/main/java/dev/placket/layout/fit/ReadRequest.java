@@ -34,11 +34,20 @@ final class ReadRequest {
     return contradictions;
   }
 
-  /** The request as arrays. */
-  Model read() {
+  /**
+   * The request as arrays, once for each range of t that limits and rules allow, the highest first;
+   * empty if they contradict one another.
+   */
+  List<Model> read() {
     Scales scales = scales();
-    double low = contradictions.isEmpty() ? low(scales) : 0;
-    return new Model(request, flats, scales, spaces(), gaps(), options(), twins(), low);
+    List<double[]> ranges = contradictions.isEmpty() ? scales.allowed() : List.of();
+    if (ranges.isEmpty()) {
+      contradictIn(scales);
+      return List.of();
+    }
+    Model whole =
+        new Model(request, flats, scales, spaces(), gaps(), options(), twins(), ranges.get(0));
+    return new HeldUnderCaption(whole).split(ranges);
   }
 
   private int[] classes() {
@@ -166,31 +175,27 @@ final class ReadRequest {
     contradictions.add(new Requirement(kind, ids));
   }
 
-  /** Where limits and the rules for the front begin to agree: what is allowed stays so above. */
-  private double low(Scales scales) {
-    double tiny = 1e-9;
-    if (scales.allowedAt(tiny)) {
-      return 0;
+  /** Names what no t allows, if nothing has been named yet. */
+  private void contradictIn(Scales scales) {
+    if (!contradictions.isEmpty()) {
+      return;
     }
-    double high = Math.min(1e9, scales.end());
-    if (!scales.allowedAt(high)) {
-      contradict(Requirement.Kind.LEAST_SIZE, java.util.stream.IntStream.range(0, n).toArray());
-      contradict(Requirement.Kind.FRONT_LARGEST, java.util.stream.IntStream.range(0, n).toArray());
-      return high;
-    }
-    double below = tiny;
-    while (high - below > 1e-12 * high) {
-      double mid = high > 4 * below ? Math.sqrt(high * below) : (high + below) / 2;
-      if (mid <= below || mid >= high) {
-        break;
-      }
-      if (scales.allowedAt(mid)) {
-        high = mid;
-      } else {
-        below = mid;
+    // Where the leading sizes are largest most is allowed; what fails there is at fault.
+    scales.at(Math.min(1e9, scales.end()));
+    for (Scales.Cap c : scales.caps) {
+      if (scales.breaks(c)) {
+        boolean detail = c.less() > 0;
+        contradict(
+            detail ? Requirement.Kind.DETAILS_UNDER_VIEWS : Requirement.Kind.FRONT_LARGEST,
+            c.flat(),
+            c.over());
       }
     }
-    return high;
+    if (contradictions.isEmpty()) {
+      int[] all = java.util.stream.IntStream.range(0, n).toArray();
+      contradict(Requirement.Kind.LEAST_SIZE, all);
+      contradict(Requirement.Kind.FRONT_LARGEST, all);
+    }
   }
 
   private Space[] spaces() {

@@ -1,10 +1,13 @@
 package dev.placket.layout.fit;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
 
 /**
  * The scale of every class of flats as a function of the common scale t: its target clamped by its
- * limits, and held under other classes where the front has to lead.
+ * limits; and the t at which the rules for front and details allow those scales.
  *
  * <p>A class is a scale group, or a flat that is in none. Every function is continuous, made of
  * straight pieces, and never falls as t grows; that is what the search relies on.
@@ -31,6 +34,12 @@ final class Scales {
   /** The least common scale of each class at which its own details stay under its own views. */
   final double[] floor;
 
+  /**
+   * Whether a class that reaches the one it has to stay under follows it, as in growth; else the
+   * common scale ends there.
+   */
+  private final boolean follows;
+
   /** Common scales at the t last asked for, and how fast they grow just below it. */
   final double[] value;
 
@@ -44,6 +53,18 @@ final class Scales {
       double[] greatest,
       double[] floor,
       Cap[] caps) {
+    this(classOf, ratio, base, least, greatest, floor, caps, false);
+  }
+
+  private Scales(
+      int[] classOf,
+      double[] ratio,
+      double[] base,
+      double[] least,
+      double[] greatest,
+      double[] floor,
+      Cap[] caps,
+      boolean follows) {
     this.classOf = classOf;
     this.ratio = ratio;
     this.base = base;
@@ -51,16 +72,24 @@ final class Scales {
     this.greatest = greatest;
     this.floor = floor;
     this.caps = caps;
+    this.follows = follows;
     this.value = new double[base.length];
     this.slope = new double[base.length];
   }
 
   /** The same classes for other flats. */
   Scales of(int[] classes, double[] ratios) {
-    return new Scales(classes, ratios, base, least, greatest, floor, caps);
+    return new Scales(classes, ratios, base, least, greatest, floor, caps, follows);
   }
 
-  /** Works out all classes at t. O(classes + caps), repeated while caps hand on what they lower. */
+  /**
+   * The same rules between classes of other sizes, where one follows another that it stays under.
+   */
+  Scales following(double[] from, double[] least, double[] greatest) {
+    return new Scales(classOf, ratio, from, least, greatest, floor, caps, true);
+  }
+
+  /** Works out all classes at t. O(classes), and caps where they follow. */
   void at(double t) {
     for (int k = 0; k < base.length; k++) {
       double aim = base[k] * t;
@@ -69,7 +98,7 @@ final class Scales {
       value[k] = high ? greatest[k] : low ? least[k] : aim;
       slope[k] = high || low ? 0 : base[k];
     }
-    boolean changed = caps.length > 0;
+    boolean changed = follows;
     for (int round = 0; changed && round <= base.length; round++) {
       changed = lower();
     }
@@ -88,7 +117,16 @@ final class Scales {
     return changed;
   }
 
-  /** Whether every class has a scale that its limits and the rules for the front allow at t. */
+  /** Whether some scale may grow more slowly from some t on. */
+  boolean bendsDown() {
+    boolean bends = follows && caps.length > 0;
+    for (double g : greatest) {
+      bends |= g < Double.POSITIVE_INFINITY;
+    }
+    return bends;
+  }
+
+  /** Whether every class has a scale at t that its limits and the rules allow. */
   boolean allowedAt(double t) {
     at(t);
     for (int k = 0; k < base.length; k++) {
@@ -97,7 +135,74 @@ final class Scales {
         return false;
       }
     }
+    for (Cap c : caps) {
+      if (breaks(c)) {
+        return false;
+      }
+    }
     return true;
+  }
+
+  /** Whether the scales last worked out break a rule. */
+  boolean breaks(Cap c) {
+    return value[c.of] > (c.factor * value[c.under] - c.less) * (1 + SLACK);
+  }
+
+  /**
+   * All t that limits and rules allow, as ranges from low to high, the highest first; none above
+   * {@link #end}. Between two neighbouring corners all scales are straight in t, so there a rule
+   * holds throughout or not at all. O(corners × (classes + caps)).
+   */
+  List<double[]> allowed() {
+    List<double[]> ranges = new ArrayList<>();
+    double[] at = corners();
+    for (int k = at.length - 1; k > 0; k--) {
+      if (!allowedAt(between(at[k - 1], at[k]))) {
+        continue;
+      }
+      double[] above = ranges.isEmpty() ? null : ranges.get(ranges.size() - 1);
+      if (above != null && above[0] == at[k]) {
+        above[0] = at[k - 1];
+      } else {
+        ranges.add(new double[] {at[k - 1], at[k]});
+      }
+    }
+    return ranges;
+  }
+
+  private static double between(double low, double high) {
+    return high == Double.POSITIVE_INFINITY ? 2 * low + 1 : (low + high) / 2;
+  }
+
+  /** Where a class meets a limit or a rule begins or ceases to hold, from 0 to the end, sorted. */
+  private double[] corners() {
+    double end = end();
+    TreeSet<Double> corners = new TreeSet<>(List.of(0.0, end));
+    for (int k = 0; k < base.length; k++) {
+      add(corners, least[k] / base[k], end);
+      add(corners, floor[k] / base[k], end);
+      add(corners, greatest[k] / base[k], end);
+    }
+    List<Double> bends = List.copyOf(corners);
+    for (int k = 0; k + 1 < bends.size(); k++) {
+      // Between two bends all scales are straight, and so is what a rule leaves: it has one zero.
+      double between = between(bends.get(k), bends.get(k + 1));
+      at(between);
+      for (Cap c : caps) {
+        double over = value[c.of] - (c.factor * value[c.under] - c.less);
+        double zero = between - over / (slope[c.of] - c.factor * slope[c.under]);
+        if (zero > bends.get(k) && zero < bends.get(k + 1)) {
+          corners.add(zero);
+        }
+      }
+    }
+    return corners.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  private static void add(TreeSet<Double> corners, double t, double end) {
+    if (t > 0 && t < end) {
+      corners.add(t);
+    }
   }
 
   /** The t at which every class is at its greatest; infinite where one always grows on. */

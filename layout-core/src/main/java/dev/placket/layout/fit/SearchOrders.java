@@ -19,6 +19,7 @@ final class SearchOrders {
   private final Shapes shapes;
   private final TightenBounds node;
   private final double[] areaWeight;
+  private final byte[] allowed;
   private double[][] bounds = new double[64][];
   private byte[][] options = new byte[64][];
   private double threshold;
@@ -31,6 +32,7 @@ final class SearchOrders {
     this.steps = steps;
     this.shapes = new Shapes(model, plan.anchorX(), plan.anchorY());
     this.node = new TightenBounds(model, plan, shapes);
+    this.allowed = plan.options();
     this.areaWeight = new double[node.optionCount];
   }
 
@@ -75,7 +77,7 @@ final class SearchOrders {
   /** True once the tree below is empty, false if the steps ended. */
   private boolean dive(int depth) {
     int seen = version;
-    while (true) {
+    while (threshold <= best.bound()) {
       if (left-- <= 0 || !steps.take()) {
         return false;
       }
@@ -89,9 +91,6 @@ final class SearchOrders {
       int at = collision();
       if (at < 0) {
         found();
-        if (threshold > best.bound()) {
-          return true;
-        }
         continue;
       }
       int option = option(at);
@@ -105,6 +104,7 @@ final class SearchOrders {
       node.refuse(at, option);
       touch(at);
     }
+    return true;
   }
 
   private void found() {
@@ -192,12 +192,16 @@ final class SearchOrders {
     return (areaWeight[at] + node.weight[at]) / node.left(at);
   }
 
+  /** Whether none of the options that the plan leaves to the pair holds at the earliest anchors. */
   private boolean collide(int a, int b) {
+    int may = allowed[Model.pair(a, b)];
     double gap = model.gap[a][b] - node.slack;
-    return node.lowX[a] + shapes.right[a] + shapes.left[b] + gap > node.lowX[b]
-        && node.lowX[b] + shapes.right[b] + shapes.left[a] + gap > node.lowX[a]
-        && node.lowY[a] + shapes.down[a] + shapes.up[b] + gap > node.lowY[b]
-        && node.lowY[b] + shapes.down[b] + shapes.up[a] + gap > node.lowY[a];
+    double dx = node.lowX[b] - node.lowX[a];
+    double dy = node.lowY[b] - node.lowY[a];
+    return ((may & Model.A_LEFT) == 0 || shapes.right[a] + shapes.left[b] + gap > dx)
+        && ((may & Model.B_LEFT) == 0 || shapes.right[b] + shapes.left[a] + gap > -dx)
+        && ((may & Model.A_ABOVE) == 0 || shapes.down[a] + shapes.up[b] + gap > dy)
+        && ((may & Model.B_ABOVE) == 0 || shapes.down[b] + shapes.up[a] + gap > -dy);
   }
 
   private boolean onWall(int i, double[] w) {

@@ -8,8 +8,8 @@ import dev.placket.layout.flat.Surround;
  *
  * <p>The anchor is a spot of the ink, given as a share of its width and height; equalities between
  * placements tie anchors. From an anchor inside the ink a footprint only ever grows outwards, so an
- * arrangement at some t stays one at any smaller t with the anchors where they are. (The one
- * exception: a held left edge under a caption wider than the ink.)
+ * arrangement at some t stays one at any smaller t with the anchors where they are. (A held left
+ * edge under a caption wider than the ink is the exception that {@link HeldUnderCaption} mends.)
  */
 final class Shapes {
   final double[] left;
@@ -58,8 +58,9 @@ final class Shapes {
     double ink = scale * f.ink().width();
     double inkSlope = slope * f.ink().width();
     double spare = s.leastWidth().pt() - ink - s.left().pt() - s.right().pt();
-    double aside = spare > 0 ? spare / 2 : 0;
-    double asideSlope = spare > 0 ? -inkSlope / 2 : 0;
+    boolean fixed = !Double.isNaN(model.aside[i]);
+    double aside = fixed ? model.aside[i] : Math.max(0, spare / 2);
+    double asideSlope = !fixed && spare > 0 ? -inkSlope / 2 : 0;
     left[i] = anchorX[i] * ink + s.left().pt() + aside;
     leftSlope[i] = anchorX[i] * inkSlope + asideSlope;
     right[i] = (1 - anchorX[i]) * ink + s.right().pt() + aside;

@@ -1,6 +1,7 @@
 package dev.placket.layout.fit;
 
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 
 /** Counts the steps of a search against its budget, and asks now and then whether to go on. */
 final class Steps {
@@ -8,12 +9,23 @@ final class Steps {
 
   private final long most;
   private final BooleanSupplier cancelled;
+  private final @Nullable Steps whole;
   private long taken;
   private boolean stopped;
 
   Steps(long most, BooleanSupplier cancelled) {
+    this(most, cancelled, null);
+  }
+
+  private Steps(long most, BooleanSupplier cancelled, @Nullable Steps whole) {
     this.most = most;
     this.cancelled = cancelled;
+    this.whole = whole;
+  }
+
+  /** Half of what is left, to be taken from here as well. */
+  Steps half() {
+    return new Steps((most - taken) / 2, cancelled, this);
   }
 
   /** Takes one step; false if there is none left. */
@@ -22,7 +34,11 @@ final class Steps {
       stopped = true;
       return false;
     }
-    if (taken % ASK_EVERY == 0 && cancelled.getAsBoolean()) {
+    if (whole == null && taken % ASK_EVERY == 0 && cancelled.getAsBoolean()) {
+      stopped = true;
+      return false;
+    }
+    if (whole != null && !whole.take()) {
       stopped = true;
       return false;
     }
@@ -36,5 +52,9 @@ final class Steps {
 
   long taken() {
     return taken;
+  }
+
+  BooleanSupplier cancelled() {
+    return cancelled;
   }
 }

@@ -23,11 +23,8 @@ final class StretchOrder {
     this.model = model;
     this.plan = plan;
     this.shapes = new Shapes(model, plan.anchorX(), plan.anchorY());
-    boolean bends = model.scales.caps.length > 0 || plan.tiesX().length + plan.tiesY().length > 0;
-    for (double g : model.scales.greatest) {
-      bends |= g < Double.POSITIVE_INFINITY;
-    }
-    this.bendsDown = bends;
+    boolean ties = plan.tiesX().length + plan.tiesY().length > 0;
+    this.bendsDown = ties || model.scales.bendsDown();
   }
 
   /**

@@ -8,19 +8,12 @@ package dev.placket.layout.fit;
  * and the refusals made above it. A refused option that would still have room says how far apart
  * the two stand at most.
  */
-final class TightenBounds {
+final class TightenBounds extends AnchorBounds {
   /**
    * The bits that tell which options were refused because their tree was empty. An option that is
    * merely not taken is not refused: both may hold.
    */
   static final int REFUSED = Model.ANY << 4;
-
-  /** Bounds of the anchors at the current node. */
-  double[] lowX;
-
-  double[] highX;
-  double[] lowY;
-  double[] highY;
 
   /**
    * Options left to pairs, then to flats against walls, at the current node; refused ones above.
@@ -32,7 +25,6 @@ final class TightenBounds {
 
   final int optionCount;
   final Shapes shapes;
-  final double slack;
 
   /** How often each constraint refused a node: where the trouble is. */
   final double[] weight;
@@ -40,24 +32,18 @@ final class TightenBounds {
   private final Model model;
   private final Plan plan;
   private final double coarse;
-  private final int[] queue;
-  private final boolean[] queued;
-  private int head;
-  private int count;
   private int rounds;
 
   /** After so many rounds refusals are left aside: two that nearly agree may creep for long. */
   private final int patience;
 
   TightenBounds(Model model, Plan plan, Shapes shapes) {
+    super(model.n, model.span * 1e-12);
     this.model = model;
     this.plan = plan;
     this.shapes = shapes;
-    slack = model.span * 1e-12;
     coarse = model.span * 1e-7;
     patience = 30 * model.n;
-    queue = new int[model.n];
-    queued = new boolean[model.n];
     wallBase = new int[model.n];
     int next = Model.pairs(model.n);
     for (int i = 0; i < model.n; i++) {
@@ -66,10 +52,6 @@ final class TightenBounds {
     }
     optionCount = next;
     weight = new double[next];
-    lowX = new double[model.n];
-    highX = new double[model.n];
-    lowY = new double[model.n];
-    highY = new double[model.n];
     options = new byte[next];
   }
 
@@ -91,19 +73,6 @@ final class TightenBounds {
     touchAll();
   }
 
-  void touchAll() {
-    for (int i = 0; i < model.n; i++) {
-      touch(i);
-    }
-  }
-
-  void touch(int i) {
-    if (!queued[i]) {
-      queued[i] = true;
-      queue[(head + count++) % queue.length] = i;
-    }
-  }
-
   /** How many options are left. */
   int left(int at) {
     return Integer.bitCount(options[at] & Model.ANY);
@@ -122,11 +91,7 @@ final class TightenBounds {
   /** Draws all conclusions; false if the node holds no arrangement. */
   boolean tighten() {
     rounds = 0;
-    while (count > 0) {
-      int i = queue[head];
-      head = (head + 1) % queue.length;
-      count--;
-      queued[i] = false;
+    for (int i = next(); i >= 0; i = next()) {
       if (!tighten(i)) {
         clear();
         return false;
@@ -134,14 +99,6 @@ final class TightenBounds {
       rounds++;
     }
     return true;
-  }
-
-  private void clear() {
-    while (count > 0) {
-      queued[queue[head]] = false;
-      head = (head + 1) % queue.length;
-      count--;
-    }
   }
 
   private boolean tighten(int i) {
@@ -312,42 +269,6 @@ final class TightenBounds {
       if ((t[0] == i || t[1] == i) && !(raiseX(t[1], lowX[t[0]]) && lowerX(t[0], highX[t[1]]))) {
         return false;
       }
-    }
-    return true;
-  }
-
-  private boolean raiseX(int i, double to) {
-    if (to > lowX[i] + slack / 8) {
-      lowX[i] = to;
-      touch(i);
-      return to <= highX[i] + slack;
-    }
-    return true;
-  }
-
-  private boolean lowerX(int i, double to) {
-    if (to < highX[i] - slack / 8) {
-      highX[i] = to;
-      touch(i);
-      return to >= lowX[i] - slack;
-    }
-    return true;
-  }
-
-  private boolean raiseY(int i, double to) {
-    if (to > lowY[i] + slack / 8) {
-      lowY[i] = to;
-      touch(i);
-      return to <= highY[i] + slack;
-    }
-    return true;
-  }
-
-  private boolean lowerY(int i, double to) {
-    if (to < highY[i] - slack / 8) {
-      highY[i] = to;
-      touch(i);
-      return to >= lowY[i] - slack;
     }
     return true;
   }

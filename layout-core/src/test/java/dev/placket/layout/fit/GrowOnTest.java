@@ -43,7 +43,7 @@ class GrowOnTest {
 
   private static void check(long seed, int n) {
     FitRequest request = random(new Random(seed * 1000 + n), n);
-    Model model = new ReadRequest(request).read();
+    Model model = new ReadRequest(request).read().get(0);
     Plan plan = Plan.free(model);
     Best best = new ProveScale(model, new Steps(3000, () -> false)).run();
     FinishExactly.Finished done =

@@ -208,10 +208,7 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
                     .toList());
       }
       if (index > 0 && !grouped && bound.limits().greatest() == null && random.nextInt(8) == 0) {
-        // Without a least width: where that rules, a held left edge bars small scales and not
-        // large.
-        Length strip = bound.surround().bottom();
-        bound = bound.withSurround(Surround.caption(strip, Length.ZERO)).withHeld(held(at, ink));
+        bound = bound.withHeld(held(at, ink));
       }
       return bound;
     }
