@@ -1,5 +1,6 @@
 package dev.placket.demo;
 
+import dev.placket.demo.probe.ProbeCommand;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -50,6 +51,7 @@ public final class Main {
   static CommandLine line(PrintStream out, PrintStream err) {
     CommandLine line = new CommandLine(new PlacketCommand());
     line.addSubcommand(new FitCommand(out, err));
+    line.addSubcommand(new ProbeCommand(out, err));
     line.setOut(new PrintWriter(out, true));
     line.setErr(new PrintWriter(err, true));
     line.setUsageHelpAutoWidth(false);

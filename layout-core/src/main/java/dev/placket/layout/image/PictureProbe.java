@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param name what its source is called
  * @param format what its bytes are, as {@link Picture#format()} has it
  * @param pixels its size turned as it is to be seen, or null of a drawing
+ * @param viewBox the part of a drawing that is shown, or null of a raster
  * @param density as the file states it, turned likewise, or null if it states none
  * @param pixelAspect how wide a pixel is for its height; 1 of a drawing
  * @param ground what lies where nothing is drawn
@@ -23,6 +24,7 @@ public record PictureProbe(
     String name,
     String format,
     @Nullable PixelSize pixels,
+    @Nullable ViewBox viewBox,
     @Nullable PixelDensity density,
     double pixelAspect,
     Ground ground,
@@ -32,10 +34,5 @@ public record PictureProbe(
   /** Copies the list. */
   public PictureProbe {
     notes = List.copyOf(notes);
-  }
-
-  /** The inked box's width for its height once pixels are square, or 0 if the picture is blank. */
-  public double shape() {
-    return inkedBox == null ? 0 : inkedBox.width() * pixelAspect / inkedBox.height();
   }
 }

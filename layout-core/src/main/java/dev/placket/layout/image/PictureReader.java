@@ -45,7 +45,7 @@ public final class PictureReader {
     if (format == Format.SVG || format == Format.SVGZ) {
       Drawing d = drawing(name, RasterFile.bytes(source, limits), format, notes, limits);
       return new PictureProbe(
-          name, d.format(), null, null, 1, d.ground(), d.inkedBox(), null, d.notes());
+          name, d.format(), null, d.viewBox(), null, 1, d.ground(), d.inkedBox(), null, d.notes());
     }
     RasterFile file = open(format, source, limits, true);
     RasterHead head = file.head();
@@ -58,6 +58,7 @@ public final class PictureReader {
         name,
         head.format(),
         new PixelSize(head.seenWidth(), head.seenHeight()),
+        null,
         head.seenDensity(),
         head.seenAspect(),
         found.look().ground(),

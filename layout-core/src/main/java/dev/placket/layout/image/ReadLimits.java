@@ -1,5 +1,7 @@
 package dev.placket.layout.image;
 
+import java.util.List;
+
 /**
  * How much a picture may ask for before it is refused; all counts, none of them time.
  *
@@ -82,6 +84,39 @@ public record ReadLimits(
   /** The same limits with another amount of memory. */
   public ReadLimits withMemory(long most) {
     return new ReadLimits(pixels, bytes, most, elements, depth, uses, characters, dashes);
+  }
+
+  /**
+   * The same limits with one changed, by its name.
+   *
+   * @throws IllegalArgumentException if there is no such limit, or the number is not above zero or
+   *     too large
+   */
+  public ReadLimits with(String limit, long most) {
+    if (most < 1) {
+      throw new IllegalArgumentException("a limit is above zero");
+    }
+    boolean few = List.of("elements", "depth", "uses").contains(limit);
+    if (few && most > Integer.MAX_VALUE) {
+      throw new IllegalArgumentException("a limit of " + limit + " is at most 2147483647");
+    }
+    int n = (int) Math.min(most, Integer.MAX_VALUE);
+    return switch (limit) {
+      case "pixels" -> withPixels(most);
+      case "bytes" -> withBytes(most);
+      case "memory" -> withMemory(most);
+      case "elements" -> new ReadLimits(pixels, bytes, memory, n, depth, uses, characters, dashes);
+      case "depth" -> new ReadLimits(pixels, bytes, memory, elements, n, uses, characters, dashes);
+      case "uses" -> new ReadLimits(pixels, bytes, memory, elements, depth, n, characters, dashes);
+      case "characters" ->
+          new ReadLimits(pixels, bytes, memory, elements, depth, uses, most, dashes);
+      case "dashes" ->
+          new ReadLimits(pixels, bytes, memory, elements, depth, uses, characters, most);
+      default ->
+          throw new IllegalArgumentException(
+              "no such limit; there are pixels, bytes, memory, elements, depth, uses, characters"
+                  + " and dashes");
+    };
   }
 
   /** Refuses what would take more memory than the limit. */

@@ -1,13 +1,11 @@
 package dev.placket.layout.image;
 
-import dev.placket.layout.density.PixelDensity;
 import java.io.EOFException;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** The header of a TIFF (TIFF 6.0): its first directory, and how many follow. */
 final class Tiff {
@@ -45,34 +43,20 @@ final class Tiff {
     if (inks) {
       notes.add("is in printing colours (CMYK), shown here as near as a screen comes");
     }
-    PixelDensity density = believed(d.density(), notes);
+    if (d.perMillimetre()) {
+      notes.add(
+          "states one pixel to the millimetre, which stands for an unknown density; taken so");
+    }
     return new RasterHead(
         "TIFF",
         (int) width,
         (int) height,
         d.has(TiffDirectory.EXTRA) || samples == 2 || (samples == 4 && !inks),
-        density,
+        d.density(),
         d.aspect(),
         d.orientation(),
         (int) (samples * ((bits + 7) / 8)) + 8,
         notes);
-  }
-
-  /**
-   * One pixel to the millimetre is what some programs write for want of a density; no picture is
-   * meant so.
-   */
-  private static @Nullable PixelDensity believed(@Nullable PixelDensity d, List<String> notes) {
-    if (d != null && perMillimetre(d.x().perMetre()) && perMillimetre(d.y().perMetre())) {
-      notes.add(
-          "states one pixel to the millimetre, which stands for an unknown density; taken so");
-      return null;
-    }
-    return d;
-  }
-
-  private static boolean perMillimetre(double perMetre) {
-    return Math.abs(perMetre - 1000) < 0.5;
   }
 
   private static int pages(SourceBytes bytes, long next, boolean little) throws IOException {

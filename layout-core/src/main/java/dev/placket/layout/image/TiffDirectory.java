@@ -118,8 +118,24 @@ final class TiffDirectory {
     return (int) number(ORIENTATION, 1);
   }
 
-  /** TIFF 6.0, tag 296: 1 states an aspect only, 2 (if absent, too) is per inch, 3 per cm. */
+  /**
+   * The density, or null where none is stated or what stands for none.
+   *
+   * <p>TIFF 6.0, tag 296: 1 states an aspect only, 2 (if absent, too) is per inch, 3 per cm.
+   */
   @Nullable PixelDensity density() {
+    return perMillimetre() ? null : stated();
+  }
+
+  /** Whether it states what some programs write for want of a density; no picture is meant so. */
+  boolean perMillimetre() {
+    PixelDensity d = stated();
+    return d != null
+        && Math.abs(d.x().perMetre() - 1000) < 0.5
+        && Math.abs(d.y().perMetre() - 1000) < 0.5;
+  }
+
+  private @Nullable PixelDensity stated() {
     long unit = number(UNIT, 2);
     long[] x = rate(X_RATE);
     long[] y = rate(Y_RATE);

@@ -123,7 +123,11 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
     return role == Role.PHOTO || role == Role.SWATCH;
   }
 
+  /** What is placed of a picture: its ink, or all of it where its ground is kept. */
   private static InkedBox ink(FlatFile file) {
+    if (file.picture() instanceof Raster raster && keepsGround(file.role())) {
+      return InkedBox.ofSize(raster.width(), raster.height());
+    }
     return file.picture().inkedBox();
   }
 

@@ -1,0 +1,125 @@
+package dev.placket.demo.probe;
+
+import dev.placket.demo.Refusal;
+import dev.placket.layout.image.ReadLimits;
+import dev.placket.layout.units.Length;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code placket probe}: says what is known of pictures. */
+@Command(
+    name = "probe",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Says what is known of pictures: format, pixels, stated density, ground, inked box and, at a"
+          + " printed size, the effective print density and the wanted pixels.",
+      "",
+      "Reads SVG, SVGZ, PNG, JPEG, TIFF, GIF, BMP and WebP by what their bytes are. Writes nothing.",
+      ""
+    },
+    footer = {
+      "",
+      "Exit codes: 0 all read; 2 wrong usage, or a file that cannot be read (the others are still"
+          + " reported).",
+      "",
+      "Example: placket probe front.png back.svg --at 180mm",
+      ""
+    })
+public final class ProbeCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "FILE", arity = "1..*", description = "The pictures.")
+  private List<Path> files = List.of();
+
+  @Option(
+      names = "--at",
+      paramLabel = "LENGTH",
+      description = "The printed length of the longer side of the inked box, as in 180mm or 7in.")
+  private @Nullable String at;
+
+  @Option(names = "--json", description = "Prints JSON of the form placket-probe/1.")
+  private boolean json;
+
+  @Option(
+      names = "--limit",
+      paramLabel = "NAME=NUMBER",
+      description =
+          "Sets what a picture may ask for, as often as needed: pixels, bytes, memory (in bytes),"
+              + " elements, depth, uses, characters, dashes.")
+  private Map<String, Long> limits = new LinkedHashMap<>();
+
+  private final PrintStream report;
+  private final PrintStream messages;
+
+  /**
+   * The command.
+   *
+   * @param report takes the table or the JSON
+   * @param messages takes what cannot be read
+   */
+  public ProbeCommand(PrintStream report, PrintStream messages) {
+    this.report = report;
+    this.messages = messages;
+  }
+
+  @Override
+  public Integer call() {
+    try {
+      return run();
+    } catch (Refusal refusal) {
+      refusal.messages().forEach(m -> messages.println("placket: " + m));
+      return refusal.exitCode();
+    }
+  }
+
+  private int run() throws Refusal {
+    Length length = length();
+    ProbeRun run =
+        new ProbeRun(limits(), length, new Progress(messages, System.console() != null && !json));
+    run.run(new ArrayList<>(files));
+    if (json) {
+      report.print(ProbeJson.of(run.probed));
+    } else if (!run.probed.isEmpty()) {
+      report.print(ProbeTable.of(run.probed));
+    }
+    report.flush();
+    run.refused.forEach(m -> messages.println("placket: " + m));
+    return run.refused.isEmpty() ? 0 : Refusal.INPUT;
+  }
+
+  private @Nullable Length length() throws Refusal {
+    if (at == null) {
+      return null;
+    }
+    try {
+      Length length = Length.parse(at);
+      if (length.pt() > 0 && length.mm() <= 10_000) {
+        return length;
+      }
+    } catch (IllegalArgumentException e) {
+      // Said below, for all that is no length.
+    }
+    throw Refusal.input("--at " + at + ": is no printed length; write it as in 180mm or 7in.");
+  }
+
+  private ReadLimits limits() throws Refusal {
+    ReadLimits all = ReadLimits.DEFAULT;
+    for (Map.Entry<String, Long> limit : limits.entrySet()) {
+      try {
+        all = all.with(limit.getKey(), limit.getValue());
+      } catch (IllegalArgumentException e) {
+        throw Refusal.input(
+            "--limit " + limit.getKey() + "=" + limit.getValue() + ": " + e.getMessage() + ".");
+      }
+    }
+    return all;
+  }
+}

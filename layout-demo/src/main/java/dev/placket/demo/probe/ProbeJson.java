@@ -1,0 +1,159 @@
+package dev.placket.demo.probe;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import dev.placket.layout.density.PixelDensity;
+import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.density.Rate;
+import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.image.PictureProbe;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** What was probed, in the form {@code placket-probe/1} that the schema in the jar describes. */
+final class ProbeJson {
+  private static final int DIGITS = 9;
+  private static final int DECIMALS = 6;
+
+  private final JsonGenerator json;
+
+  private ProbeJson(JsonGenerator json) {
+    this.json = json;
+  }
+
+  static String of(List<Probed> files) {
+    StringWriter text = new StringWriter();
+    DefaultPrettyPrinter lines =
+        new DefaultPrettyPrinter().withArrayIndenter(new DefaultIndenter("  ", "\n"));
+    lines.indentObjectsWith(new DefaultIndenter("  ", "\n"));
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      json.setPrettyPrinter(lines);
+      json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
+      new ProbeJson(json).all(files);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text + "\n";
+  }
+
+  private void all(List<Probed> files) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("format", "placket-probe/1");
+    json.writeArrayFieldStart("files");
+    for (Probed p : files) {
+      file(p);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void file(Probed file) throws IOException {
+    PictureProbe p = file.probe();
+    json.writeStartObject();
+    json.writeStringField("file", p.name());
+    json.writeStringField("format", p.format());
+    pixels("pixels", p.pixels());
+    number("pixelAspect", p.pixelAspect());
+    density(p.density());
+    json.writeStringField("ground", p.ground().words());
+    box("inkedBox", file.box());
+    box("insideFrame", p.insideFrame());
+    Probed.Printed at = file.at();
+    printed(at);
+    pixels("wantedPixels", at == null ? null : at.wanted());
+    json.writeArrayFieldStart("notes");
+    for (String note : file.notes()) {
+      json.writeString(note);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void printed(Probed.@Nullable Printed at) throws IOException {
+    if (at == null) {
+      json.writeNullField("printed");
+      return;
+    }
+    json.writeObjectFieldStart("printed");
+    number("longerSideMm", at.longest().mm());
+    if (at.density() == null) {
+      json.writeNullField("density");
+    } else {
+      json.writeObjectFieldStart("density");
+      number("x", at.density().x());
+      number("y", at.density().y());
+      json.writeEndObject();
+    }
+    json.writeStringField("state", at.state().name().toLowerCase(Locale.ROOT));
+    json.writeEndObject();
+  }
+
+  /** Pixels per inch, and beside them the very numbers of the file. */
+  private void density(@Nullable PixelDensity density) throws IOException {
+    if (density == null) {
+      json.writeNullField("density");
+      return;
+    }
+    json.writeObjectFieldStart("density");
+    number("x", density.x().perInch());
+    number("y", density.y().perInch());
+    json.writeObjectFieldStart("stated");
+    json.writeStringField("x", fraction(density.x()));
+    json.writeStringField("y", fraction(density.y()));
+    json.writeStringField("per", density.x().unit().name().toLowerCase(Locale.ROOT));
+    json.writeEndObject();
+    json.writeEndObject();
+  }
+
+  private static String fraction(Rate rate) {
+    return rate.denominator() == 1
+        ? "" + rate.numerator()
+        : rate.numerator() + "/" + rate.denominator();
+  }
+
+  private void pixels(String field, @Nullable PixelSize size) throws IOException {
+    if (size == null) {
+      json.writeNullField(field);
+      return;
+    }
+    json.writeObjectFieldStart(field);
+    json.writeNumberField("width", size.width());
+    json.writeNumberField("height", size.height());
+    json.writeEndObject();
+  }
+
+  private void box(String field, @Nullable InkedBox box) throws IOException {
+    if (box == null) {
+      json.writeNullField(field);
+      return;
+    }
+    json.writeObjectFieldStart(field);
+    place("left", box.left());
+    place("top", box.top());
+    place("right", box.right());
+    place("bottom", box.bottom());
+    json.writeEndObject();
+  }
+
+  private void number(String field, double value) throws IOException {
+    write(field, BigDecimal.valueOf(value).round(new MathContext(DIGITS)));
+  }
+
+  private void place(String field, double value) throws IOException {
+    write(field, BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_EVEN));
+  }
+
+  private void write(String field, BigDecimal value) throws IOException {
+    BigDecimal plain = value.stripTrailingZeros();
+    json.writeNumberField(field, plain.scale() < 0 ? plain.setScale(0) : plain);
+  }
+}

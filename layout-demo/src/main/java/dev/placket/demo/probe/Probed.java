@@ -1,0 +1,78 @@
+package dev.placket.demo.probe;
+
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.EffectiveDensity;
+import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.density.PrintState;
+import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.image.PictureProbe;
+import dev.placket.layout.image.ViewBox;
+import dev.placket.layout.units.Length;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One file with what its picture comes to in print.
+ *
+ * @param probe what is known of it
+ * @param box what is placed of it: its ink, or all of it where its ground is kept; null if blank
+ * @param at what it comes to at the length asked for, or null
+ * @param notes what to say of it
+ */
+record Probed(
+    PictureProbe probe, @Nullable InkedBox box, @Nullable Printed at, List<String> notes) {
+  /**
+   * A picture at a printed size.
+   *
+   * @param longest the longer side of its box
+   * @param density pixels per printed inch, or null of a drawing
+   * @param state what that means for the eye
+   * @param wanted the pixels to ask for, for the whole picture
+   */
+  record Printed(
+      Length longest, @Nullable EffectiveDensity density, PrintState state, PixelSize wanted) {}
+
+  Probed {
+    notes = List.copyOf(notes);
+  }
+
+  static Probed of(PictureProbe probe, @Nullable InkedBox box, List<String> notes) {
+    return new Probed(probe, box, null, notes);
+  }
+
+  /** The same, with the longer side of its box printed at a length. */
+  Probed at(Length longest, DensityTargets targets) {
+    InkedBox b = box;
+    return b == null ? this : new Probed(probe, b, printed(b, longest, targets), notes);
+  }
+
+  private Printed printed(InkedBox b, Length longest, DensityTargets targets) {
+    double width = b.width() * probe.pixelAspect();
+    double perUnit = longest.pt() / Math.max(width, b.height());
+    Length across = Length.pt(wholeWidth() * probe.pixelAspect() * perUnit);
+    Length down = Length.pt(wholeHeight() * perUnit);
+    PixelSize wanted = targets.wantedPixels(across, down);
+    if (probe.pixels() == null) {
+      return new Printed(longest, null, PrintState.SCALABLE, wanted);
+    }
+    EffectiveDensity density =
+        EffectiveDensity.of(
+            (int) Math.round(b.width()),
+            Length.pt(width * perUnit),
+            (int) Math.round(b.height()),
+            Length.pt(b.height() * perUnit));
+    return new Printed(longest, density, targets.state(density), wanted);
+  }
+
+  private double wholeWidth() {
+    PixelSize p = probe.pixels();
+    ViewBox v = probe.viewBox();
+    return p != null ? p.width() : v != null ? v.width() : 1;
+  }
+
+  private double wholeHeight() {
+    PixelSize p = probe.pixels();
+    ViewBox v = probe.viewBox();
+    return p != null ? p.height() : v != null ? v.height() : 1;
+  }
+}

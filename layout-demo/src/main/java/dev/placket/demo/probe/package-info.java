@@ -1,0 +1,5 @@
+/** {@code placket probe}: what is known of a picture, as a table and as JSON. */
+@NullMarked
+package dev.placket.demo.probe;
+
+import org.jspecify.annotations.NullMarked;
