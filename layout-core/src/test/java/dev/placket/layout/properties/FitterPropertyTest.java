@@ -46,12 +46,16 @@ class FitterPropertyTest {
 
   @Property(tries = 60, seed = "20261125", shrinking = ShrinkingMode.OFF)
   void withTheDefaultOrder(@ForAll long seed, @ForAll @IntRange(min = 1, max = 8) int n) {
-    refereed(Planted.of(seed, n).request().withGrowth(false));
+    Planted planted = Planted.of(seed, n);
+    double scale = refereed(planted.request().withGrowth(false)).proof().scale().doubleValue();
+    assertTrue(scale >= LEAST * planted.scale(), () -> scale + " of " + planted.scale());
   }
 
   @Property(tries = 60, seed = "20261125", shrinking = ShrinkingMode.OFF)
   void withGrowth(@ForAll long seed, @ForAll @IntRange(min = 1, max = 8) int n) {
-    refereed(Planted.of(seed, n).request().withGrowth(true));
+    Planted planted = Planted.of(seed, n);
+    double scale = refereed(planted.request().withGrowth(true)).proof().scale().doubleValue();
+    assertTrue(scale >= LEAST * planted.scale(), () -> scale + " of " + planted.scale());
   }
 
   private static Fit refereed(FitRequest request) {

@@ -14,6 +14,7 @@ import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.sheet.Window;
 import dev.placket.layout.units.Box;
@@ -72,18 +73,37 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
       // Even a shrunken slot keeps what the caption, at most 11 pt, leaves.
       taken.sort(Comparator.comparingDouble(Maker::longestInk).reversed());
       List<LabelledCell> labelled = new ArrayList<>();
+      List<Rule> rules = new ArrayList<>();
       for (Box slot : slots.subList(flats, slots.size())) {
-        labelled.add(new LabelledCell("cell " + labelled.size(), shrunk(slot, 0.3)));
+        block(shrunk(slot, 0.3), labelled, rules);
       }
       GridLines lines = lines();
       List<Window> windows = windows(lines, taken);
       Paper paper =
           new Paper("any", Length.pt(inside.right() + 20), Length.pt(inside.bottom() + 50));
       Margins margins = new Margins(Length.pt(40), Length.pt(20), Length.pt(50), Length.pt(30));
-      Sheet sheet = new Sheet("planted", paper, margins, lines, windows, labelled, List.of());
+      Sheet sheet = new Sheet("planted", paper, margins, lines, windows, labelled, rules);
       Spacing spacing = Spacing.of(Length.pt(GAP), Length.pt(CLEARANCE));
       List<Flat> drawn = flats(taken, sheet);
       return new Planted(FitRequest.of(sheet, drawn, spacing), scale, placements(taken, drawn));
+    }
+
+    /**
+     * A labelled cell, with a rule on an edge or not, or a rule alone. Half of the widest rule and
+     * the clearance stay under the gap that parts the slots.
+     */
+    private void block(Box at, List<LabelledCell> labelled, List<Rule> rules) {
+      int kind = random.nextInt(4);
+      if (kind < 3) {
+        labelled.add(new LabelledCell("cell " + labelled.size(), at));
+      }
+      Length width = Length.pt(between(0, 2 * (GAP - CLEARANCE)));
+      if (kind == 2) {
+        rules.add(new Rule(new Box(at.left(), at.top(), at.right(), at.top()), width));
+      } else if (kind == 3) {
+        double across = (at.left() + at.right()) / 2;
+        rules.add(new Rule(new Box(across, at.top(), across, at.bottom()), width));
+      }
     }
 
     /** Cuts the largest slot in two, a gap apart. */
@@ -142,6 +162,7 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
     private List<Flat> flats(List<Box> taken, Sheet sheet) {
       List<Flat> flats = new ArrayList<>();
       Box front = taken.get(0);
+      List<Role> roles = roles(taken);
       for (int i = 0; i < taken.size(); i++) {
         Box at = taken.get(i);
         double caption = at.height() > 30 ? CAPTION : 0;
@@ -150,7 +171,7 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
         // At most what the ink keeps across once its greatest size has made it small.
         double across = at.width() * between(0, 0.59);
         Flat flat =
-            Flat.of("flat " + i, i == 0 ? Role.FRONT : role(front, at), drawn)
+            Flat.of("flat " + i, roles.get(i), drawn)
                 .withSurround(Surround.caption(Length.pt(caption), Length.pt(across)))
                 .withShare(Math.min(1, longest(ink) / longestInk(front)));
         flats.add(bound(flat, i, at, ink, sheet));
@@ -175,7 +196,22 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
       return placements;
     }
 
-    /** Never a detail, whose size views rule over; a back only where it stands behind the front. */
+    /** Details are what is no view and stands clearly under the least of the views. */
+    private List<Role> roles(List<Box> taken) {
+      List<Role> roles = new ArrayList<>(List.of(Role.FRONT));
+      taken.subList(1, taken.size()).forEach(at -> roles.add(role(taken.get(0), at)));
+      double least = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < roles.size(); i++) {
+        least = roles.get(i).isView() ? Math.min(least, longestInk(taken.get(i))) : least;
+      }
+      for (int i = 0; i < roles.size(); i++) {
+        boolean under = !roles.get(i).isView() && longestInk(taken.get(i)) < 0.9 * least;
+        roles.set(i, under && random.nextBoolean() ? Role.DETAIL : roles.get(i));
+      }
+      return roles;
+    }
+
+    /** No detail yet; a back only where it stands behind the front. */
     private Role role(Box front, Box at) {
       boolean behind = at.left() >= front.right() + GAP || at.top() >= front.bottom() + GAP;
       if (behind && random.nextInt(3) == 0) {
