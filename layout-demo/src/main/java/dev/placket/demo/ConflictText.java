@@ -9,12 +9,13 @@ import java.util.List;
 import java.util.Locale;
 
 /** Says in words of the trade why nothing fits, and what would help. */
-final class ConflictText {
+public final class ConflictText {
   private static final double MM_PER_POINT = 25.4 / 72;
 
   private ConflictText() {}
 
-  static List<String> lines(FitRequest request, Conflict conflict) {
+  /** Lines for the reader, the first says that there is no room. */
+  public static List<String> lines(FitRequest request, Conflict conflict) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "no room: the flats cannot all be placed on "

@@ -1,11 +1,14 @@
 package dev.placket.demo;
 
+import dev.placket.demo.workbook.OntoOptions;
+import dev.placket.demo.workbook.OntoRun;
 import dev.placket.layout.sheet.Paper;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -57,6 +60,17 @@ final class FitCommand implements Callable<Integer> {
       description = "Lets pictures grow until they look blurred, rather than holding them small.")
   private boolean allowSoft;
 
+  @Option(
+      names = "--onto",
+      paramLabel = "PACK",
+      description = {
+        "Places the flats on the worksheets of this workbook (ISO/IEC 29500) and writes a copy.",
+        "A folder in FOLDER that is named as a worksheet holds the flats of that worksheet."
+      })
+  private @Nullable Path onto;
+
+  @Mixin private OntoOptions ontoOptions = new OntoOptions();
+
   private final PrintStream report;
   private final PrintStream messages;
 
@@ -76,6 +90,13 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private int run() throws Refusal {
+    Path workbook = onto;
+    if (workbook != null) {
+      Path copy = out == null ? folder.resolve("placket") : out;
+      OntoRun.Result placed = ontoOptions.run(folder, workbook, copy, replace, allowSoft).run();
+      report.print(placed.report());
+      return placed.soft() ? 3 : 0;
+    }
     Paper known =
         Paper.named(paper)
             .orElseThrow(

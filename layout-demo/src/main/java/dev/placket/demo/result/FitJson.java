@@ -44,7 +44,24 @@ public final class FitJson {
     this.json = json;
   }
 
-  /** The file's bytes. */
+  /**
+   * One sheet of the file.
+   *
+   * @param request what was asked
+   * @param fit the answer
+   * @param flats what was placed
+   * @param more writes further fields into the sheet's object
+   */
+  public record SheetPart(FitRequest request, Fit fit, List<PlacedFlat> flats, More more) {}
+
+  /** Writes fields of an object that is open. */
+  @FunctionalInterface
+  public interface More {
+    /** Writes them. */
+    void write(JsonGenerator json) throws IOException;
+  }
+
+  /** The file's bytes, for a single sheet. */
   public static byte[] bytes(
       String title,
       PackNotes notes,
@@ -53,42 +70,47 @@ public final class FitJson {
       DensityTargets targets,
       List<PlacedFlat> flats)
       throws IOException {
+    SheetPart sheet = new SheetPart(request, fit, flats, j -> {});
+    return bytes(title, notes, targets, List.of(sheet));
+  }
+
+  /** The file's bytes. */
+  public static byte[] bytes(
+      String title, PackNotes notes, DensityTargets targets, List<SheetPart> sheets)
+      throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
       DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
       json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
-      new FitJson(json).write(title, notes, request, fit, targets, flats);
+      new FitJson(json).write(title, notes, targets, sheets);
     }
     bytes.write('\n');
     return bytes.toByteArray();
   }
 
-  private void write(
-      String title,
-      PackNotes notes,
-      FitRequest request,
-      Fit fit,
-      DensityTargets targets,
-      List<PlacedFlat> flats)
+  private void write(String title, PackNotes notes, DensityTargets targets, List<SheetPart> sheets)
       throws IOException {
     json.writeStartObject();
     json.writeStringField("format", "placket-fit/1");
     pack(title, notes);
     densityTargets(targets);
     json.writeArrayFieldStart("sheets");
-    json.writeStartObject();
-    sheet(request);
-    json.writeArrayFieldStart("placements");
-    for (PlacedFlat flat : flats) {
-      placement(flat);
+    for (SheetPart part : sheets) {
+      json.writeStartObject();
+      sheet(part.request());
+      json.writeArrayFieldStart("placements");
+      for (PlacedFlat flat : part.flats()) {
+        placement(flat);
+      }
+      json.writeEndArray();
+      proof(part.fit());
+      order(part.request(), part.fit());
+      json.writeNullField("conflict");
+      part.more().write(json);
+      json.writeEndObject();
     }
-    json.writeEndArray();
-    proof(fit);
-    order(request, fit);
-    json.writeNullField("conflict");
-    json.writeEndObject();
     json.writeEndArray();
     json.writeEndObject();
   }

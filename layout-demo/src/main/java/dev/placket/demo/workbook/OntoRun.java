@@ -1,0 +1,201 @@
+package dev.placket.demo.workbook;
+
+import dev.placket.demo.Refusal;
+import dev.placket.demo.folder.FlatFolder;
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.folder.PackNotes.Field;
+import dev.placket.demo.folder.ScaleNote;
+import dev.placket.demo.result.FitJson;
+import dev.placket.demo.result.Outputs;
+import dev.placket.demo.sheet.Lettering;
+import dev.placket.demo.workbook.parts.Parts;
+import dev.placket.demo.workbook.parts.WorkbookLimits;
+import dev.placket.demo.workbook.place.Anchored;
+import dev.placket.demo.workbook.place.Fitted;
+import dev.placket.demo.workbook.place.WorksheetFit;
+import dev.placket.demo.workbook.read.Workbook;
+import dev.placket.demo.workbook.read.WorkbookReader;
+import dev.placket.demo.workbook.read.Worksheet;
+import dev.placket.demo.workbook.read.WorksheetReader;
+import dev.placket.demo.workbook.show.OntoReport;
+import dev.placket.demo.workbook.show.Preview;
+import dev.placket.demo.workbook.show.WorksheetJson;
+import dev.placket.demo.workbook.write.WorkbookCopy;
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.PrintState;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+
+/**
+ * One run: read the workbook and the flats, fit, check, write a copy.
+ *
+ * @param folder the flats; folders in it that are named as worksheets hold theirs
+ * @param onto the workbook
+ * @param out the folder for the copy
+ * @param replace whether files that are there may be written anew
+ * @param allowSoft whether rasters may grow until they are soft
+ * @param worksheet the worksheet for flats that lie in the folder itself; empty for the first with
+ *     room
+ * @param leeway how many pixels readers may take a column or row for smaller or larger; 0 or more
+ * @param limits how much the workbook may ask for
+ */
+public record OntoRun(
+    Path folder,
+    Path onto,
+    Path out,
+    boolean replace,
+    boolean allowSoft,
+    String worksheet,
+    int leeway,
+    WorkbookLimits limits) {
+  private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
+
+  /**
+   * What a run leaves.
+   *
+   * @param report for the designer
+   * @param soft whether any picture is soft
+   */
+  public record Result(String report, boolean soft) {}
+
+  /**
+   * Runs.
+   *
+   * @throws Refusal if an input is at fault or nothing fits; nothing is written then
+   */
+  public Result run() throws Refusal {
+    if (leeway < 0) {
+      throw Refusal.input("--leeway " + leeway + ": is a number of pixels, 0 or more.");
+    }
+    try (Parts parts = Parts.open(onto, limits)) {
+      return run(parts);
+    }
+  }
+
+  private Result run(Parts parts) throws Refusal {
+    Workbook workbook = WorkbookReader.read(parts);
+    List<Jobs.Job> jobs = Jobs.of(folder, onto, workbook, worksheet);
+    WorksheetReader reader = new WorksheetReader(parts, workbook);
+    Lettering lettering = Lettering.load();
+    List<Fitted> fitted = new ArrayList<>();
+    List<FlatFolder> folders = new ArrayList<>();
+    for (Jobs.Job job : jobs) {
+      FlatSet set = FlatSet.of(job.folder(), TARGETS, allowSoft, lettering);
+      fitted.add(firstWithRoom(job, set, reader));
+      folders.add(job.folder());
+    }
+    Outputs outputs = new Outputs(out, replace);
+    List<String> names = names(fitted);
+    List<String> obstacles = outputs.obstacles(names);
+    if (!obstacles.isEmpty()) {
+      throw new Refusal(Refusal.INPUT, obstacles);
+    }
+    outputs.write(files(parts, workbook, folders.get(0), fitted, names));
+    String report =
+        OntoReport.of(onto, folders, fitted, leeway, names.stream().map(out::resolve).toList());
+    boolean soft = fitted.stream().flatMap(f -> f.pictures().stream()).anyMatch(OntoRun::soft);
+    return new Result(report, soft);
+  }
+
+  private Fitted firstWithRoom(Jobs.Job job, FlatSet set, WorksheetReader reader) throws Refusal {
+    List<String> why = new ArrayList<>();
+    for (Workbook.Entry entry : job.worksheets()) {
+      Worksheet read = reader.read(entry);
+      if (read.used() == null && job.worksheets().size() > 1) {
+        why.add("worksheet '" + entry.name() + "' is bare and passed over; name it to use it.");
+        continue;
+      }
+      try {
+        return new WorksheetFit(read, leeway, TARGETS).fit(set);
+      } catch (Refusal e) {
+        if (e.exitCode() != Refusal.NO_ROOM) {
+          throw e;
+        }
+        why.addAll(e.messages());
+      }
+    }
+    throw new Refusal(Refusal.NO_ROOM, why);
+  }
+
+  /** The copy, a preview of each worksheet in play, and the numbers. */
+  private List<String> names(List<Fitted> fitted) {
+    String workbook = onto.getFileName().toString();
+    List<String> names = new ArrayList<>(List.of(workbook));
+    String stem = workbook.replaceAll("\\.[^.]*$", "");
+    for (Fitted f : fitted) {
+      String sheet = f.worksheet().name().replaceAll("[^\\p{L}\\p{N}._-]+", "-");
+      names.add(stem + "-" + f.worksheet().entry().index() + "-" + sheet + ".png");
+    }
+    names.add("fit.json");
+    return names;
+  }
+
+  private Map<String, byte[]> files(
+      Parts parts, Workbook workbook, FlatFolder first, List<Fitted> fitted, List<String> names)
+      throws Refusal {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(names.get(0), WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative));
+    try {
+      List<byte[]> previews = fitted.parallelStream().map(f -> png(Preview.of(f))).toList();
+      for (int i = 0; i < previews.size(); i++) {
+        files.put(names.get(i + 1), previews.get(i));
+      }
+      List<FitJson.SheetPart> sheets =
+          fitted.stream()
+              .map(
+                  f ->
+                      new FitJson.SheetPart(
+                          f.request(),
+                          f.fit(),
+                          f.pictures().stream().map(Anchored::flat).toList(),
+                          new WorksheetJson(f, leeway)))
+              .toList();
+      files.put("fit.json", FitJson.bytes(title(first), first.notes(), TARGETS, sheets));
+      return files;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static byte[] png(BufferedImage image) {
+    try {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      ImageIO.write(image, "png", bytes);
+      return bytes.toByteArray();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String alternative(Anchored picture) {
+    var flat = picture.flat();
+    String scale = ScaleNote.note(flat.garmentScale(), flat.ratio());
+    boolean drawing = flat.item().file().picture() instanceof dev.placket.layout.image.Drawing;
+    String what = drawing ? "line drawing" : "picture";
+    return flat.item().file().caption() + ", " + what + ", " + scale;
+  }
+
+  private static boolean soft(Anchored picture) {
+    var raster = picture.flat().raster();
+    return raster != null && raster.state() == PrintState.SOFT;
+  }
+
+  private String title(FlatFolder read) {
+    String named =
+        Stream.of(Field.LABEL, Field.STYLE_NUMBER, Field.STYLE_NAME)
+            .map(read.notes()::value)
+            .filter(v -> !v.isBlank())
+            .collect(Collectors.joining(" "));
+    return (named.isEmpty() ? onto.getFileName().toString() : named) + ": workbook";
+  }
+}

@@ -1,0 +1,148 @@
+package dev.placket.demo.workbook.place;
+
+import dev.placket.demo.PlacedFlat;
+import dev.placket.demo.RasterPrint;
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.workbook.geometry.Emu;
+import dev.placket.demo.workbook.read.DrawnThing;
+import dev.placket.demo.workbook.room.PageRoom;
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.EffectiveDensity;
+import dev.placket.layout.density.PixelDensity;
+import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.density.PrintState;
+import dev.placket.layout.density.Rate;
+import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.Placement;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.flat.Targets;
+import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.Raster;
+import dev.placket.layout.units.Length;
+import java.awt.image.BufferedImage;
+import java.math.BigInteger;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Makes pictures of placed flats, with their anchors in whole EMU. */
+final class Prepare {
+  private final PageRoom room;
+  private final PrintedScale printed;
+  private final DensityTargets targets;
+
+  Prepare(PageRoom room, DensityTargets targets) {
+    this.room = room;
+    this.printed = new PrintedScale(room.page().percent());
+    this.targets = targets;
+  }
+
+  /** What a flat is longer than its ink, in printed points: the rest of its last pixel. */
+  static double guard(PrintedScale printed, DensityTargets targets) {
+    return printed.printedPoints(printed.emuPerPixel(targets.aim()) + 2);
+  }
+
+  List<Anchored> all(FlatSet set, List<Flat> flats, Fit fit) {
+    double[] atOne = Targets.scales(flats);
+    double common = fit.proof().scale().doubleValue();
+    return IntStream.range(0, flats.size())
+        .parallel()
+        .mapToObj(i -> one(set.items().get(i), flats.get(i), fit, atOne[i] * common))
+        .toList();
+  }
+
+  private Anchored one(FlatSet.Item of, Flat flat, Fit fit, double aimedScale) {
+    FlatSet.Item item = new FlatSet.Item(of.file(), flat, of.caption());
+    Placement at = fit.placement(flat.id());
+    Length target = Length.pt(aimedScale * flat.ink().longestSide());
+    return item.file().picture() instanceof Raster raster
+        ? raster(item, raster, at, target)
+        : drawing(item, (Drawing) item.file().picture(), at, target);
+  }
+
+  /** Drawn with a whole number of EMU to the pixel, so that scale and aspect are exact. */
+  private Anchored drawing(FlatSet.Item item, Drawing drawing, Placement at, Length target) {
+    InkedBox ink = item.flat().ink();
+    long perPixel = printed.emuPerPixel(targets.aim());
+    double pixelsPerUnit = printed.emu(at.scale().doubleValue()) / perPixel;
+    int width = pixels(ink.width() * pixelsPerUnit);
+    int height = pixels(ink.height() * pixelsPerUnit);
+    InkedBox part =
+        new InkedBox(
+            ink.left(),
+            ink.top(),
+            ink.left() + width / pixelsPerUnit,
+            ink.top() + height / pixelsPerUnit);
+    BufferedImage image = drawing.render(width, part);
+    PixelSize size = new PixelSize(image.getWidth(), image.getHeight());
+    double density = Emu.PER_INCH / (printed.percent() / 100.0 * perPixel);
+    RasterPrint print =
+        new RasterPrint(
+            size, new EffectiveDensity(density, density), PrintState.CRISP, size, image);
+    PlacedFlat placed = new PlacedFlat(item, at, target, print);
+    return anchored(placed, image, perPixel * size.width(), perPixel * size.height());
+  }
+
+  private static int pixels(double exact) {
+    return (int) Math.max(1, Math.ceil(exact - 1e-9));
+  }
+
+  private Anchored raster(FlatSet.Item item, Raster raster, Placement at, Length target) {
+    InkedBox ink = item.flat().ink();
+    double scale = at.scale().doubleValue();
+    Length width = Length.pt(ink.width() * scale);
+    Length height = Length.pt(ink.height() * scale);
+    EffectiveDensity density =
+        EffectiveDensity.of(
+            (int) Math.round(ink.width()), width, (int) Math.round(ink.height()), height);
+    PixelSize most = targets.mostPixels(width, height);
+    BufferedImage image =
+        raster
+            .prepare(most.width(), most.height(), !FlatSet.keepsGround(item.flat().role()))
+            .image();
+    double wantedScale = Math.max(target.pt() / ink.longestSide(), scale);
+    PixelSize wanted =
+        targets.wantedPixels(
+            Length.pt(raster.width() * wantedScale), Length.pt(raster.height() * wantedScale));
+    PixelSize pixels = new PixelSize(raster.width(), raster.height());
+    RasterPrint print = new RasterPrint(pixels, density, targets.state(density), wanted, image);
+    // The largest extent of the pixels' own proportions inside the ink's place.
+    long common =
+        BigInteger.valueOf(image.getWidth())
+            .gcd(BigInteger.valueOf(image.getHeight()))
+            .longValueExact();
+    long across = image.getWidth() / common;
+    long down = image.getHeight() / common;
+    long times =
+        (long)
+            Math.floor(Math.min(printed.emu(width.pt()) / across, printed.emu(height.pt()) / down));
+    return anchored(
+        new PlacedFlat(item, at, target, print),
+        image,
+        Math.max(1, times) * across,
+        Math.max(1, times) * down);
+  }
+
+  private Anchored anchored(PlacedFlat placed, BufferedImage image, long width, long height) {
+    long perMetre = Math.round((double) image.getWidth() * Emu.PER_METRE / width);
+    byte[] png = Png.encode(image, PixelDensity.square(Rate.perMetre(Math.max(1, perMetre))));
+    return new Anchored(placed, png, spot(placed.placement()), width, height);
+  }
+
+  private DrawnThing.Spot spot(Placement at) {
+    var cells = room.page().cells();
+    var columns = room.narrow().columns();
+    var rows = room.narrow().rows();
+    long firstX = columns.start(cells.left());
+    long firstY = rows.start(cells.top());
+    long x = firstX + emu(at.left().doubleValue() - room.page().left());
+    long y = firstY + emu(at.top().doubleValue() - room.page().top());
+    int column = columns.at(x);
+    int row = rows.at(y);
+    return new DrawnThing.Spot(column, x - columns.start(column), row, y - rows.start(row));
+  }
+
+  private long emu(double printedPoints) {
+    return Math.max(0, Math.round(printed.emu(printedPoints)));
+  }
+}

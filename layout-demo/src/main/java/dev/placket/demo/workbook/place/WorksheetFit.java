@@ -1,0 +1,181 @@
+package dev.placket.demo.workbook.place;
+
+import dev.placket.demo.ConflictText;
+import dev.placket.demo.Refusal;
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.workbook.geometry.CellRange;
+import dev.placket.demo.workbook.geometry.Grid;
+import dev.placket.demo.workbook.geometry.PrintPage;
+import dev.placket.demo.workbook.read.Worksheet;
+import dev.placket.demo.workbook.room.FindRoom;
+import dev.placket.demo.workbook.room.PageRoom;
+import dev.placket.demo.workbook.room.Wanted;
+import dev.placket.layout.check.Breach;
+import dev.placket.layout.check.Referee;
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.fit.Conflict;
+import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.fit.Outcome;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Limits;
+import dev.placket.layout.flat.Role;
+import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.flat.Surround;
+import dev.placket.layout.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Places flats on the printed page of a worksheet where they come out largest. */
+public final class WorksheetFit {
+  private static final Spacing SPACING =
+      new Spacing(
+          Length.mm(5),
+          Length.mm(3),
+          List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, Length.mm(8))),
+          List.of());
+
+  /** Pages beyond these are not tried: a worksheet of flats has one. */
+  private static final int MOST_PAGES = 6;
+
+  private final Worksheet worksheet;
+  private final int leeway;
+  private final DensityTargets targets;
+
+  /**
+   * For one worksheet.
+   *
+   * @param leeway how many pixels readers may take a column or row for smaller or larger
+   */
+  public WorksheetFit(Worksheet worksheet, int leeway, DensityTargets targets) {
+    this.worksheet = worksheet;
+    this.leeway = leeway;
+    this.targets = targets;
+  }
+
+  /**
+   * The fit, with pictures.
+   *
+   * @throws Refusal with exit code 4 if nothing fits
+   */
+  public Fitted fit(FlatSet set) throws Refusal {
+    List<Flat> plain = flats(set, 0);
+    Pages pages = new Pages(worksheet, leeway);
+    FindRoom rooms =
+        new FindRoom(
+            worksheet,
+            leeway,
+            Anchored.OWN,
+            Wanted.anywhere(least(plain, true), least(plain, false)));
+    List<String> why = new ArrayList<>();
+    Fitted best = largest(set, rooms, pages.printed(), why);
+    if (best == null) {
+      best = largest(set, rooms, pages.beyond(), why);
+    }
+    if (best == null) {
+      throw new Refusal(Refusal.NO_ROOM, why.isEmpty() ? List.of(nothingBlank(plain)) : why);
+    }
+    return best;
+  }
+
+  private @Nullable Fitted largest(
+      FlatSet set, FindRoom rooms, List<PrintPage> pages, List<String> why) {
+    List<PageRoom> candidates = new ArrayList<>();
+    for (PrintPage page : pages) {
+      PageRoom room = rooms.of(page);
+      if (room != null && candidates.size() < MOST_PAGES) {
+        candidates.add(room);
+      }
+    }
+    PageRoom bestRoom = null;
+    FitRequest bestRequest = null;
+    Fit best = null;
+    for (PageRoom room : candidates) {
+      FitRequest request = FitRequest.of(room.sheet(), flats(set, room.page().percent()), SPACING);
+      Outcome outcome = Fitter.fit(request);
+      if (outcome instanceof Conflict conflict) {
+        if (why.isEmpty()) {
+          why.addAll(conflict(room, request, conflict));
+        }
+      } else if (best == null
+          || ((Fit) outcome).proof().scale().compareTo(best.proof().scale()) > 0) {
+        best = (Fit) outcome;
+        bestRoom = room;
+        bestRequest = request;
+      }
+    }
+    return best == null || bestRoom == null || bestRequest == null
+        ? null
+        : prepared(set, bestRoom, bestRequest, best);
+  }
+
+  private Fitted prepared(FlatSet set, PageRoom room, FitRequest request, Fit fit) {
+    List<Breach> breaches = Referee.check(request, fit);
+    if (!breaches.isEmpty()) {
+      throw new IllegalStateException("the referee refuses the fit: " + breaches);
+    }
+    List<Anchored> pictures = new Prepare(room, targets).all(set, request.flats(), fit);
+    return new Fitted(worksheet, room, request, fit, pictures);
+  }
+
+  /** Flats without captions, since a worksheet has labels of its own. */
+  private List<Flat> flats(FlatSet set, int percent) {
+    double guard = percent == 0 ? 0 : Prepare.guard(new PrintedScale(percent), targets);
+    Surround rest =
+        new Surround(Length.ZERO, Length.ZERO, Length.pt(guard), Length.pt(guard), Length.ZERO);
+    return set.flats().stream().map(f -> f.withSurround(rest).withWindows(List.of())).toList();
+  }
+
+  /** The least width or height that any flat takes at its least size, in points. */
+  private static double least(List<Flat> flats, boolean width) {
+    return flats.stream()
+        .mapToDouble(
+            f -> {
+              Limits limits = f.limits();
+              double side = width ? f.ink().width() : f.ink().height();
+              return limits.least().pt() * side / f.ink().longestSide();
+            })
+        .min()
+        .orElse(0);
+  }
+
+  private List<String> conflict(PageRoom room, FitRequest request, Conflict conflict) {
+    List<String> lines = new ArrayList<>();
+    List<String> said = ConflictText.lines(request, conflict);
+    lines.add("worksheet '" + worksheet.name() + "': " + said.get(0));
+    CellRange largest = room.blank().get(0);
+    lines.add("  its largest blank window is " + largest + ", " + printed(room, largest));
+    lines.addAll(said.subList(1, said.size()));
+    lines.add(
+        "  would help, too: clear cells round "
+            + largest
+            + " or widen its columns and rows, or print the worksheet larger than "
+            + room.page().percent()
+            + " %");
+    return lines;
+  }
+
+  private String nothingBlank(List<Flat> flats) {
+    return String.format(
+        Locale.ROOT,
+        "worksheet '%s': no room: no blank window of its printed pages holds any of the flats,"
+            + " which need at least %.0f by %.0f mm on paper; clear or merge cells to leave one, or"
+            + " name a further worksheet with --worksheet.",
+        worksheet.name(),
+        Length.pt(least(flats, true)).mm(),
+        Length.pt(least(flats, false)).mm());
+  }
+
+  private static String printed(PageRoom room, CellRange cells) {
+    Grid grid = room.narrow();
+    PrintedScale scale = new PrintedScale(room.page().percent());
+    return String.format(
+        Locale.ROOT,
+        "%.0f by %.0f mm on paper",
+        Length.pt(scale.printedPoints(grid.columns().between(cells.left(), cells.right()))).mm(),
+        Length.pt(scale.printedPoints(grid.rows().between(cells.top(), cells.bottom()))).mm());
+  }
+}

@@ -1,0 +1,129 @@
+package dev.placket.demo.workbook.read;
+
+import dev.placket.demo.workbook.parts.Element;
+import dev.placket.demo.workbook.parts.Visitor;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Reads anchors, wherever they stand: in a drawing part, or among a worksheet's controls. */
+final class DrawnReader implements Visitor {
+  private static final Set<String> ANCHORS =
+      Set.of("twoCellAnchor", "oneCellAnchor", "absoluteAnchor", "anchor");
+
+  private final List<DrawnThing> things = new ArrayList<>();
+  private int anchorDepth = -1;
+  private int depth;
+  private @Nullable String name;
+  private @Nullable String embed;
+  private long @Nullable [] spot;
+  private long @Nullable [] from;
+  private long @Nullable [] to;
+  private long[] position = new long[2];
+  private long[] extent = new long[2];
+  private final StringBuilder text = new StringBuilder();
+
+  List<DrawnThing> things() {
+    return things;
+  }
+
+  @Override
+  public void start(Element e) {
+    depth = e.depth() + 1;
+    text.setLength(0);
+    if (anchorDepth < 0 && ANCHORS.contains(e.name())) {
+      begin(e.depth());
+    } else if (anchorDepth >= 0) {
+      inside(e);
+    }
+  }
+
+  private void begin(int at) {
+    anchorDepth = at;
+    name = null;
+    embed = null;
+    from = null;
+    to = null;
+    position = new long[2];
+    extent = new long[2];
+  }
+
+  private void inside(Element e) {
+    boolean direct = e.depth() == anchorDepth + 1;
+    switch (e.name()) {
+      case "from", "to" -> {
+        if (direct) {
+          spot = new long[4];
+          from = e.name().equals("from") ? spot : from;
+          to = e.name().equals("to") ? spot : to;
+        }
+      }
+      case "ext" -> {
+        if (direct) {
+          extent = new long[] {e.whole("cx", 0), e.whole("cy", 0)};
+        }
+      }
+      case "pos" -> {
+        if (direct) {
+          position = new long[] {e.whole("x", 0), e.whole("y", 0)};
+        }
+      }
+      case "cNvPr" -> name = name == null ? e.get("name", "") : name;
+      case "blip" -> embed = embed == null ? e.relation("embed") : embed;
+      default -> {
+        // What a shape looks like is no matter here.
+      }
+    }
+  }
+
+  @Override
+  public void text(String more) {
+    if (spot != null) {
+      text.append(more);
+    }
+  }
+
+  @Override
+  public void end(String ended) {
+    depth--;
+    long[] s = spot;
+    if (s != null) {
+      switch (ended) {
+        case "col" -> s[0] = number();
+        case "colOff" -> s[1] = number();
+        case "row" -> s[2] = number();
+        case "rowOff" -> s[3] = number();
+        case "from", "to" -> spot = null;
+        default -> {
+          // Nothing else stands in a spot.
+        }
+      }
+    }
+    if (depth == anchorDepth && anchorDepth >= 0) {
+      finish();
+    }
+  }
+
+  private long number() {
+    return Long.parseLong(text.toString().strip());
+  }
+
+  private void finish() {
+    anchorDepth = -1;
+    things.add(
+        new DrawnThing(
+            name == null ? "" : name,
+            embed,
+            spot(from),
+            spot(to),
+            position[0],
+            position[1],
+            extent[0],
+            extent[1]));
+  }
+
+  private static DrawnThing.@Nullable Spot spot(long @Nullable [] s) {
+    return s == null ? null : new DrawnThing.Spot((int) s[0], s[1], (int) s[2], s[3]);
+  }
+}

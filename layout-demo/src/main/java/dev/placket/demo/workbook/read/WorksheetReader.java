@@ -1,0 +1,242 @@
+package dev.placket.demo.workbook.read;
+
+import dev.placket.demo.Refusal;
+import dev.placket.demo.workbook.geometry.CellRange;
+import dev.placket.demo.workbook.geometry.ColumnWidth;
+import dev.placket.demo.workbook.geometry.DigitWidth;
+import dev.placket.demo.workbook.geometry.Emu;
+import dev.placket.demo.workbook.geometry.Grid;
+import dev.placket.demo.workbook.geometry.Tracks;
+import dev.placket.demo.workbook.parts.Element;
+import dev.placket.demo.workbook.parts.Parts;
+import dev.placket.demo.workbook.parts.Relation;
+import dev.placket.demo.workbook.parts.Relations;
+import dev.placket.demo.workbook.parts.Visitor;
+import dev.placket.demo.workbook.parts.XmlPart;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Reads one worksheet and the parts that hang on it. */
+public final class WorksheetReader {
+  private static final int USUAL_CHARACTERS = 8;
+
+  private final Parts parts;
+  private final Workbook workbook;
+  private final List<String> strings;
+  private final Tally tally;
+
+  /**
+   * A reader for worksheets of one workbook.
+   *
+   * @throws Refusal if the shared texts are damaged
+   */
+  public WorksheetReader(Parts parts, Workbook workbook) throws Refusal {
+    this.parts = parts;
+    this.workbook = workbook;
+    this.strings = Strings.read(parts, workbook.strings());
+    this.tally = new Tally(parts);
+  }
+
+  /**
+   * Reads a worksheet.
+   *
+   * @throws Refusal if it is damaged or beyond the limits
+   */
+  public Worksheet read(Workbook.Entry entry) throws Refusal {
+    Sheet sheet = new Sheet(parts.file() + ", worksheet '" + entry.name() + "'");
+    XmlPart.walk(parts, entry.part(), sheet);
+    Relations relations = Relations.of(parts, entry.part());
+    List<Mark> marks = new ArrayList<>();
+    for (CellRange r : sheet.validated) {
+      marks.add(new Mark(r, Mark.Why.TO_FILL_IN, ""));
+    }
+    for (Relation r : relations.list()) {
+      beside(r, marks);
+    }
+    List<DrawnThing> things = new ArrayList<>(sheet.controls.things());
+    Relation drawing = relations.get(sheet.drawing);
+    if (sheet.drawing != null && (drawing == null || !parts.has(drawing.target()))) {
+      throw Refusal.input(
+          parts.file()
+              + ", worksheet '"
+              + entry.name()
+              + "': is damaged, its drawing is missing; save the workbook again.");
+    }
+    if (drawing != null) {
+      DrawnReader drawn = new DrawnReader();
+      XmlPart.walk(parts, drawing.target(), drawn);
+      for (DrawnThing thing : drawn.things()) {
+        tally.one();
+        things.add(thing);
+      }
+    }
+    Gather gather = new Gather(workbook.styles(), sheet.columns(), sheet.merges);
+    gather.cells(sheet.cells, sheet.columnLooks);
+    marks.addAll(gather.marks());
+    return new Worksheet(
+        entry,
+        new Grid(sheet.columns(), sheet.cells.rows()),
+        marks,
+        gather.rules(),
+        sheet.merges,
+        gather.used(marks),
+        things,
+        drawing == null ? null : drawing.target(),
+        sheet.print.setup(workbook, entry),
+        notes(sheet));
+  }
+
+  private List<String> notes(Sheet sheet) {
+    List<String> notes = new ArrayList<>(sheet.print.notes());
+    Styles styles = workbook.styles();
+    if (!DigitWidth.knows(styles.font())) {
+      notes.add(
+          "its default font, "
+              + styles.font()
+              + ", is not known here; a digit is taken as "
+              + styles.digit()
+              + " pixels wide");
+    }
+    return notes;
+  }
+
+  /** Comments, tables and the like lie in parts of their own. */
+  private void beside(Relation relation, List<Mark> marks) throws Refusal {
+    switch (relation.type()) {
+      case "comments", "threadedComment" ->
+          ranges(relation, "comment,threadedComment", Mark.Why.COMMENT, marks);
+      case "table" -> ranges(relation, "table", Mark.Why.TABLE, marks);
+      case "pivotTable" -> ranges(relation, "location", Mark.Why.TABLE, marks);
+      default -> {
+        // Other relations cover no cells.
+      }
+    }
+  }
+
+  private void ranges(Relation relation, String elements, Mark.Why why, List<Mark> marks)
+      throws Refusal {
+    List<String> wanted = List.of(elements.split(","));
+    XmlPart.walk(
+        parts,
+        relation.target(),
+        e -> {
+          String ref = wanted.contains(e.name()) ? e.get("ref") : null;
+          if (ref != null) {
+            tally.one();
+            marks.add(new Mark(CellRange.parse(ref), why, ""));
+          }
+        });
+  }
+
+  /** The worksheet's own part. */
+  private final class Sheet implements Visitor {
+    private final PrintReader print;
+    private final Cells cells = new Cells(workbook.styles(), strings, tally);
+    private final DrawnReader controls = new DrawnReader();
+    private final List<CellRange> merges = new ArrayList<>();
+    private final List<CellRange> validated = new ArrayList<>();
+    private final List<Cells.Whole> columnLooks = new ArrayList<>();
+    private final int digit = workbook.styles().digit();
+    private @Nullable String drawing;
+    private Tracks.@Nullable Builder columns;
+    private double usualWidth = ColumnWidth.ofCharacters(USUAL_CHARACTERS, digit);
+    private boolean inData;
+    private boolean inValidation;
+    private boolean inSqref;
+
+    Sheet(String what) {
+      this.print = new PrintReader(what);
+    }
+
+    @Override
+    public void start(Element e) throws Refusal {
+      if (inData) {
+        cells.start(e);
+        return;
+      }
+      print.start(e);
+      controls.start(e);
+      switch (e.name()) {
+        case "sheetFormatPr" -> format(e);
+        case "col" -> column(e);
+        case "sheetData" -> inData = true;
+        case "mergeCell" -> {
+          tally.one();
+          merges.add(CellRange.parse(e.get("ref", "")));
+        }
+        case "dataValidation" -> {
+          inValidation = true;
+          validated(e.get("sqref", ""));
+        }
+        case "sqref" -> inSqref = inValidation;
+        case "drawing" -> drawing = e.depth() == 1 ? e.relation("id") : drawing;
+        default -> {
+          // Nothing that covers cells.
+        }
+      }
+    }
+
+    @Override
+    public void text(String more) throws Refusal {
+      if (inData) {
+        cells.text(more);
+      } else {
+        controls.text(more);
+        if (inSqref) {
+          validated(more);
+        }
+      }
+    }
+
+    @Override
+    public void end(String name) throws Refusal {
+      if (name.equals("sheetData")) {
+        inData = false;
+        controls.end(name);
+      } else if (inData) {
+        cells.end(name);
+      } else {
+        controls.end(name);
+        inSqref = false;
+        inValidation &= !name.equals("dataValidation");
+      }
+    }
+
+    Tracks columns() {
+      Tracks.Builder named = columns;
+      return (named == null ? new Tracks.Builder(width(usualWidth), Grid.COLUMNS) : named).build();
+    }
+
+    private void validated(String sqref) throws Refusal {
+      for (CellRange r : References.list(sqref)) {
+        tally.one();
+        validated.add(r);
+      }
+    }
+
+    private void format(Element e) {
+      int characters = e.whole("baseColWidth", USUAL_CHARACTERS);
+      usualWidth = e.number("defaultColWidth", ColumnWidth.ofCharacters(characters, digit));
+      cells.usualHeight(e.number("defaultRowHeight", 15), e.flag("zeroHeight", false));
+    }
+
+    private void column(Element e) {
+      Tracks.Builder builder = columns;
+      if (builder == null) {
+        builder = new Tracks.Builder(width(usualWidth), Grid.COLUMNS);
+        columns = builder;
+      }
+      int first = e.whole("min", 1) - 1;
+      int end = Math.min(Grid.COLUMNS, e.whole("max", first + 1));
+      boolean hidden = e.flag("hidden", false);
+      builder.add(first, end, hidden ? 0 : width(e.number("width", usualWidth)));
+      Styles.Look look = workbook.styles().look(e.whole("style", 0));
+      columnLooks.add(new Cells.Whole(new CellRange(first, 0, end, Grid.ROWS), look));
+    }
+
+    private long width(double digits) {
+      return ColumnWidth.pixels(Math.max(0, digits), digit) * Emu.PER_PIXEL;
+    }
+  }
+}

@@ -1,0 +1,26 @@
+package dev.placket.demo.workbook.room;
+
+import dev.placket.demo.workbook.geometry.CellRange;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What a description says about a worksheet's room.
+ *
+ * @param windows ranges that pictures may use, by name; empty for all that is blank
+ * @param labelled ranges that stay uncovered whatever they hold
+ * @param least the narrowest room that any of the flats could use, in points
+ * @param leastHeight the lowest
+ */
+public record Wanted(
+    Map<String, CellRange> windows, List<CellRange> labelled, double least, double leastHeight) {
+  /** Copies the list. */
+  public Wanted {
+    labelled = List.copyOf(labelled);
+  }
+
+  /** All that is blank and holds a flat of that size. */
+  public static Wanted anywhere(double width, double height) {
+    return new Wanted(Map.of(), List.of(), width, height);
+  }
+}

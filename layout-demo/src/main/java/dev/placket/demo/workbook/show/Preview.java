@@ -1,0 +1,207 @@
+package dev.placket.demo.workbook.show;
+
+import dev.placket.demo.workbook.geometry.CellRange;
+import dev.placket.demo.workbook.place.Anchored;
+import dev.placket.demo.workbook.place.Fitted;
+import dev.placket.demo.workbook.place.PrintedScale;
+import dev.placket.demo.workbook.read.Mark;
+import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.Rule;
+import dev.placket.layout.sheet.Window;
+import dev.placket.layout.units.Box;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * A picture of a printed page that shows what was taken for what: hatched cells stay clear, dashed
+ * frames are windows.
+ */
+public final class Preview {
+  private static final double PIXELS_PER_POINT = 96.0 / 72;
+  private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+  private static final Color PAPER = Color.WHITE;
+  private static final Color CLEAR = new Color(0xE9, 0xE6, 0xDF);
+  private static final Color HATCH = new Color(0xC9, 0xC3, 0xB6);
+  private static final Color INK = new Color(0x33, 0x30, 0x2B);
+  private static final Color WINDOW = new Color(0x1F, 0x5A, 0x4E);
+  private static final float HATCH_STEP = 6;
+  private static final int LEAST_FOR_TEXT = 7;
+
+  private final Fitted fitted;
+  private final Graphics2D g;
+  private final Font font;
+
+  private Preview(Fitted fitted, Graphics2D g, Font font) {
+    this.fitted = fitted;
+    this.g = g;
+    this.font = font;
+  }
+
+  /** The page with its pictures, at 96 pixels to the inch of paper. */
+  public static BufferedImage of(Fitted fitted) {
+    Paper paper = fitted.room().sheet().paper();
+    BufferedImage image =
+        new BufferedImage(
+            (int) Math.ceil(paper.width().pt() * PIXELS_PER_POINT),
+            (int) Math.ceil(paper.height().pt() * PIXELS_PER_POINT),
+            BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    try {
+      g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+      g.setRenderingHint(
+          RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+      g.setRenderingHint(
+          RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+      g.setColor(PAPER);
+      g.fillRect(0, 0, image.getWidth(), image.getHeight());
+      g.scale(PIXELS_PER_POINT, PIXELS_PER_POINT);
+      new Preview(fitted, g, font()).draw();
+    } finally {
+      g.dispose();
+    }
+    return image;
+  }
+
+  private static Font font() {
+    try (InputStream in = PDDocument.class.getResourceAsStream(FILE)) {
+      return Font.createFont(Font.TRUETYPE_FONT, in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (FontFormatException e) {
+      throw new IllegalStateException("the typeface that comes with the program", e);
+    }
+  }
+
+  private void draw() {
+    fitted.room().marks().forEach(this::hatch);
+    fitted.room().marks().forEach(this::words);
+    for (Rule rule : fitted.room().sheet().rules()) {
+      Box a = rule.axis();
+      g.setColor(INK);
+      g.setStroke(new BasicStroke((float) Math.max(0.3, rule.width().pt())));
+      g.draw(new Line2D.Double(a.left(), a.top(), a.right(), a.bottom()));
+    }
+    g.setColor(WINDOW);
+    g.setStroke(
+        new BasicStroke(
+            0.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {5, 3}, 0));
+    for (Window window : fitted.room().sheet().windows()) {
+      Box b = fitted.room().sheet().box(window);
+      g.draw(new Rectangle2D.Double(b.left() + 1, b.top() + 1, b.width() - 2, b.height() - 2));
+      text("window " + window.name(), b.left() + 3, b.top() + 8, b, 6);
+    }
+    fitted.pictures().forEach(this::picture);
+    legend();
+  }
+
+  private void hatch(Mark mark) {
+    Box b = box(mark.range().common(fitted.room().page().cells()));
+    Shape before = g.getClip();
+    Rectangle2D r = new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height());
+    g.clip(r);
+    g.setColor(CLEAR);
+    g.fill(r);
+    g.setColor(HATCH);
+    g.setStroke(new BasicStroke(0.4f));
+    for (double x = b.left() - b.height(); x < b.right(); x += HATCH_STEP) {
+      g.draw(new Line2D.Double(x, b.bottom(), x + b.height(), b.top()));
+    }
+    g.setClip(before);
+  }
+
+  /** What a range shows, or why it is kept clear where that cannot be seen. */
+  private void words(Mark mark) {
+    boolean seen = mark.why() == Mark.Why.FILL || mark.why() == Mark.Why.TEXT_RUNS_IN;
+    String said = mark.text().isBlank() ? WorksheetJson.word(mark.why()) : mark.text();
+    if (!seen) {
+      CellRange page = fitted.room().page().cells();
+      CellRange range = mark.range().common(page);
+      for (Mark run : fitted.room().marks()) {
+        boolean runs = run.why() == Mark.Why.TEXT_RUNS_IN && run.range().top() == range.top();
+        if (runs && run.range().left() == range.right()) {
+          range = range.around(run.range().common(page));
+        }
+      }
+      Box b = box(range);
+      double size = Math.min(8, b.height() * 0.7);
+      g.setColor(INK);
+      text(said, b.left() + 1.5, (b.top() + b.bottom()) / 2 + size * 0.35, b, size);
+    }
+  }
+
+  private void text(String words, double x, double y, Box within, double size) {
+    if (within.height() < LEAST_FOR_TEXT || within.width() <= 0) {
+      return;
+    }
+    Shape before = g.getClip();
+    g.clip(new Rectangle2D.Double(within.left(), within.top(), within.width(), within.height()));
+    g.setFont(font.deriveFont((float) size));
+    g.drawString(words.lines().findFirst().orElse(""), (float) x, (float) y);
+    g.setClip(before);
+  }
+
+  private void picture(Anchored picture) {
+    var spot = picture.at();
+    PrintedScale scale = scale();
+    Box corner = box(CellRange.cell(spot.column(), spot.row()));
+    double left = corner.left() + scale.printedPoints(spot.across());
+    double top = corner.top() + scale.printedPoints(spot.down());
+    double width = scale.printedPoints(picture.width());
+    double height = scale.printedPoints(picture.height());
+    var raster = picture.flat().raster();
+    if (raster != null) {
+      var image = raster.image();
+      var own = (Graphics2D) g.create();
+      own.translate(left, top);
+      own.scale(width / image.getWidth(), height / image.getHeight());
+      own.drawImage(image, 0, 0, null);
+      own.dispose();
+    }
+    g.setColor(WINDOW);
+    g.setStroke(new BasicStroke(0.3f));
+    g.draw(new Rectangle2D.Double(left, top, width, height));
+  }
+
+  private void legend() {
+    Paper paper = fitted.room().sheet().paper();
+    String words =
+        "Worksheet "
+            + fitted.worksheet().name()
+            + ", printed at "
+            + fitted.room().page().percent()
+            + " %. Hatched: kept clear. Dashed: windows. Thin frames: what was put in.";
+    g.setColor(INK);
+    g.setFont(font.deriveFont(7f));
+    g.drawString(words, 14f, (float) paper.height().pt() - 8);
+  }
+
+  private PrintedScale scale() {
+    return new PrintedScale(fitted.room().page().percent());
+  }
+
+  /** Where cells lie on the paper, in points. */
+  private Box box(CellRange cells) {
+    var room = fitted.room();
+    CellRange page = room.page().cells();
+    var columns = room.narrow().columns();
+    var rows = room.narrow().rows();
+    PrintedScale scale = scale();
+    return new Box(
+        room.page().left() + scale.printedPoints(columns.between(page.left(), cells.left())),
+        room.page().top() + scale.printedPoints(rows.between(page.top(), cells.top())),
+        room.page().left() + scale.printedPoints(columns.between(page.left(), cells.right())),
+        room.page().top() + scale.printedPoints(rows.between(page.top(), cells.bottom())));
+  }
+}
