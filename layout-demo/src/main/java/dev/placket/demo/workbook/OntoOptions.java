@@ -1,7 +1,9 @@
 package dev.placket.demo.workbook;
 
 import dev.placket.demo.workbook.parts.WorkbookLimits;
+import dev.placket.demo.workbook.place.Asked;
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Option;
 
 /** The options of {@code placket fit} that only matter with {@code --onto}. */
@@ -11,6 +13,19 @@ public final class OntoOptions {
       paramLabel = "NAME",
       description = "With --onto: the worksheet for the flats; else the first with room.")
   private String worksheet = "";
+
+  @Option(
+      names = "--window",
+      paramLabel = "RANGE",
+      description =
+          "With --onto: a range or defined name that pictures may use; else all that is blank.")
+  private List<String> windows = List.of();
+
+  @Option(
+      names = "--labelled",
+      paramLabel = "RANGE",
+      description = "With --onto: a range or defined name that stays uncovered whatever it holds.")
+  private List<String> labelled = List.of();
 
   @Option(
       names = "--leeway",
@@ -39,6 +54,7 @@ public final class OntoOptions {
   /** The run that was asked for. */
   public OntoRun run(Path folder, Path onto, Path out, boolean replace, boolean allowSoft) {
     WorkbookLimits limits = WorkbookLimits.DEFAULT.with(mostWorksheets, mostCells, mostMebibytes);
-    return new OntoRun(folder, onto, out, replace, allowSoft, worksheet, leeway, limits);
+    Asked asked = new Asked(windows, labelled);
+    return new OntoRun(folder, onto, out, replace, allowSoft, worksheet, asked, leeway, limits);
   }
 }

@@ -11,6 +11,7 @@ import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.parts.Parts;
 import dev.placket.demo.workbook.parts.WorkbookLimits;
 import dev.placket.demo.workbook.place.Anchored;
+import dev.placket.demo.workbook.place.Asked;
 import dev.placket.demo.workbook.place.Fitted;
 import dev.placket.demo.workbook.place.WorksheetFit;
 import dev.placket.demo.workbook.read.Workbook;
@@ -46,6 +47,7 @@ import javax.imageio.ImageIO;
  * @param allowSoft whether rasters may grow until they are soft
  * @param worksheet the worksheet for flats that lie in the folder itself; empty for the first with
  *     room
+ * @param asked ranges for the flats that lie in the folder itself
  * @param leeway how many pixels readers may take a column or row for smaller or larger; 0 or more
  * @param limits how much the workbook may ask for
  */
@@ -56,6 +58,7 @@ public record OntoRun(
     boolean replace,
     boolean allowSoft,
     String worksheet,
+    Asked asked,
     int leeway,
     WorkbookLimits limits) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
@@ -91,7 +94,7 @@ public record OntoRun(
     List<FlatFolder> folders = new ArrayList<>();
     for (Jobs.Job job : jobs) {
       FlatSet set = FlatSet.of(job.folder(), TARGETS, allowSoft, lettering);
-      fitted.add(firstWithRoom(job, set, reader));
+      fitted.add(firstWithRoom(job, set, workbook, reader));
       folders.add(job.folder());
     }
     Outputs outputs = new Outputs(out, replace);
@@ -107,7 +110,9 @@ public record OntoRun(
     return new Result(report, soft);
   }
 
-  private Fitted firstWithRoom(Jobs.Job job, FlatSet set, WorksheetReader reader) throws Refusal {
+  private Fitted firstWithRoom(Jobs.Job job, FlatSet set, Workbook workbook, WorksheetReader reader)
+      throws Refusal {
+    Asked ranges = job.folder().path().equals(folder) ? asked : Asked.NOTHING;
     List<String> why = new ArrayList<>();
     for (Workbook.Entry entry : job.worksheets()) {
       Worksheet read = reader.read(entry);
@@ -116,7 +121,7 @@ public record OntoRun(
         continue;
       }
       try {
-        return new WorksheetFit(read, leeway, TARGETS).fit(set);
+        return new WorksheetFit(read, leeway, TARGETS).fit(set, workbook, ranges);
       } catch (Refusal e) {
         if (e.exitCode() != Refusal.NO_ROOM) {
           throw e;

@@ -13,9 +13,9 @@ import java.util.regex.Pattern;
  * @param bottom the row after the last, above {@code top}
  */
 public record CellRange(int left, int top, int right, int bottom) {
-  private static final Pattern CELL = Pattern.compile("\\$?([A-Za-z]{1,3})\\$?([0-9]{1,7})");
+  private static final Pattern CELL = Pattern.compile("\\$?([A-Za-z]{1,3})\\$?([1-9][0-9]{0,6})");
   private static final Pattern COLUMN = Pattern.compile("\\$?([A-Za-z]{1,3})");
-  private static final Pattern ROW = Pattern.compile("\\$?([0-9]{1,7})");
+  private static final Pattern ROW = Pattern.compile("\\$?([1-9][0-9]{0,6})");
 
   /**
    * Checks the bounds.

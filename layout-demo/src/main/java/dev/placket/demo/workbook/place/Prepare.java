@@ -18,7 +18,10 @@ import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Targets;
 import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
+import dev.placket.layout.image.prepare.PixelGrid;
+import dev.placket.layout.image.prepare.PngWriter;
 import dev.placket.layout.units.Length;
 import java.awt.image.BufferedImage;
 import java.math.BigInteger;
@@ -125,8 +128,16 @@ final class Prepare {
 
   private Anchored anchored(PlacedFlat placed, BufferedImage image, long width, long height) {
     long perMetre = Math.round((double) image.getWidth() * Emu.PER_METRE / width);
-    byte[] png = Png.encode(image, PixelDensity.square(Rate.perMetre(Math.max(1, perMetre))));
+    byte[] png = png(image, PixelDensity.square(Rate.perMetre(Math.max(1, perMetre))));
     return new Anchored(placed, png, spot(placed.placement()), width, height);
+  }
+
+  private static byte[] png(BufferedImage image, PixelDensity density) {
+    try {
+      return PngWriter.encode(PixelGrid.of(image), density);
+    } catch (PictureException e) {
+      throw new IllegalStateException("pixels in memory can be read", e);
+    }
   }
 
   private DrawnThing.Spot spot(Placement at) {

@@ -6,6 +6,7 @@ import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.workbook.geometry.CellRange;
 import dev.placket.demo.workbook.geometry.Grid;
 import dev.placket.demo.workbook.geometry.PrintPage;
+import dev.placket.demo.workbook.read.Workbook;
 import dev.placket.demo.workbook.read.Worksheet;
 import dev.placket.demo.workbook.room.FindRoom;
 import dev.placket.demo.workbook.room.PageRoom;
@@ -59,9 +60,10 @@ public final class WorksheetFit {
   /**
    * The fit, with pictures.
    *
-   * @throws Refusal with exit code 4 if nothing fits
+   * @param asked ranges that somebody named
+   * @throws Refusal with exit code 4 if nothing fits, 2 if a range does not exist
    */
-  public Fitted fit(FlatSet set) throws Refusal {
+  public Fitted fit(FlatSet set, Workbook workbook, Asked asked) throws Refusal {
     List<Flat> plain = flats(set, 0);
     Pages pages = new Pages(worksheet, leeway);
     FindRoom rooms =
@@ -69,7 +71,11 @@ public final class WorksheetFit {
             worksheet,
             leeway,
             Anchored.OWN,
-            Wanted.anywhere(least(plain, true), least(plain, false)));
+            new Wanted(
+                asked.windows(workbook, worksheet),
+                asked.labelled(workbook, worksheet),
+                least(plain, true),
+                least(plain, false)));
     List<String> why = new ArrayList<>();
     Fitted best = largest(set, rooms, pages.printed(), why);
     if (best == null) {

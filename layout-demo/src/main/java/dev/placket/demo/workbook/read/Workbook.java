@@ -1,5 +1,6 @@
 package dev.placket.demo.workbook.read;
 
+import dev.placket.demo.workbook.geometry.CellRange;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,6 +49,11 @@ public record Workbook(
   /** The worksheet of that name, whatever its letter case. */
   public Optional<Entry> worksheet(String name) {
     return worksheets.stream().filter(w -> w.name().equalsIgnoreCase(name)).findFirst();
+  }
+
+  /** The ranges that a name stands for on a sheet; none for a name that is not defined. */
+  public List<CellRange> ranges(String name, int index) {
+    return named(name, index).map(References::ranges).orElse(List.of());
   }
 
   /** What a name stands for on a sheet; names of the sheet go before names of the workbook. */

@@ -18,9 +18,4 @@ public record Wanted(
   public Wanted {
     labelled = List.copyOf(labelled);
   }
-
-  /** All that is blank and holds a flat of that size. */
-  public static Wanted anywhere(double width, double height) {
-    return new Wanted(Map.of(), List.of(), width, height);
-  }
 }
