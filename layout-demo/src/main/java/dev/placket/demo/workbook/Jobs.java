@@ -1,7 +1,6 @@
 package dev.placket.demo.workbook;
 
 import dev.placket.demo.Refusal;
-import dev.placket.demo.folder.FlatFolder;
 import dev.placket.demo.workbook.read.Workbook;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -24,10 +23,10 @@ final class Jobs {
   /**
    * Flats with the worksheets that may take them.
    *
-   * @param folder the flats, read
+   * @param folder where the flats lie
    * @param worksheets the worksheets to try, in order; the first with room takes them
    */
-  record Job(FlatFolder folder, List<Workbook.Entry> worksheets) {}
+  record Job(Path folder, List<Workbook.Entry> worksheets) {}
 
   /**
    * All jobs of a folder.
@@ -42,13 +41,13 @@ final class Jobs {
     for (Path sub : inside) {
       var worksheet = workbook.worksheet(sub.getFileName().toString());
       if (Files.isDirectory(sub) && worksheet.isPresent()) {
-        jobs.add(new Job(FlatFolder.read(sub), List.of(worksheet.get())));
+        jobs.add(new Job(sub, List.of(worksheet.get())));
         taken.add(worksheet.get());
       }
     }
     boolean loose = inside.stream().anyMatch(p -> Files.isRegularFile(p) && picture(p));
     if (loose || jobs.isEmpty()) {
-      jobs.add(0, new Job(FlatFolder.read(folder), candidates(onto, workbook, named, taken)));
+      jobs.add(0, new Job(folder, candidates(onto, workbook, named, taken)));
     }
     return jobs;
   }

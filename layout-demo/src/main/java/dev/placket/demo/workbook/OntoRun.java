@@ -24,8 +24,10 @@ import dev.placket.demo.workbook.show.WorksheetJson;
 import dev.placket.demo.workbook.write.WorkbookCopy;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PrintState;
+import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.prepare.PixelGrid;
+import dev.placket.layout.image.prepare.PngWriter;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -34,8 +36,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import javax.imageio.ImageIO;
 
 /**
  * One run: read the workbook and the flats, fit, check, write a copy.
@@ -88,15 +90,17 @@ public record OntoRun(
   private Result run(Parts parts) throws Refusal {
     Workbook workbook = WorkbookReader.read(parts);
     List<Jobs.Job> jobs = Jobs.of(folder, onto, workbook, worksheet);
-    WorksheetReader reader = new WorksheetReader(parts, workbook);
+    Sheets sheets = new Sheets(new WorksheetReader(parts, workbook));
     Lettering lettering = Lettering.load();
-    List<Fitted> fitted = new ArrayList<>();
-    List<FlatFolder> folders = new ArrayList<>();
-    for (Jobs.Job job : jobs) {
-      FlatSet set = FlatSet.of(job.folder(), TARGETS, allowSoft, lettering);
-      fitted.add(firstWithRoom(job, set, workbook, reader));
-      folders.add(job.folder());
-    }
+    List<FlatFolder> folders = Together.map(jobs, j -> FlatFolder.read(j.folder()));
+    List<Integer> numbers = IntStream.range(0, jobs.size()).boxed().toList();
+    List<Fitted> fitted =
+        Together.map(
+            numbers,
+            i -> {
+              FlatSet set = FlatSet.of(folders.get(i), TARGETS, allowSoft, lettering);
+              return firstWithRoom(jobs.get(i), set, workbook, sheets);
+            });
     Outputs outputs = new Outputs(out, replace);
     List<String> names = names(fitted);
     List<String> obstacles = outputs.obstacles(names);
@@ -110,12 +114,19 @@ public record OntoRun(
     return new Result(report, soft);
   }
 
-  private Fitted firstWithRoom(Jobs.Job job, FlatSet set, Workbook workbook, WorksheetReader reader)
+  /** Worksheets as they are asked for: the package is read by one at a time. */
+  private record Sheets(WorksheetReader reader) {
+    synchronized Worksheet read(Workbook.Entry entry) throws Refusal {
+      return reader.read(entry);
+    }
+  }
+
+  private Fitted firstWithRoom(Jobs.Job job, FlatSet set, Workbook workbook, Sheets sheets)
       throws Refusal {
-    Asked ranges = job.folder().path().equals(folder) ? asked : Asked.NOTHING;
+    Asked ranges = job.folder().equals(folder) ? asked : Asked.NOTHING;
     List<String> why = new ArrayList<>();
     for (Workbook.Entry entry : job.worksheets()) {
-      Worksheet read = reader.read(entry);
+      Worksheet read = sheets.read(entry);
       if (read.used() == null && job.worksheets().size() > 1) {
         why.add("worksheet '" + entry.name() + "' is bare and passed over; name it to use it.");
         continue;
@@ -174,11 +185,9 @@ public record OntoRun(
 
   private static byte[] png(BufferedImage image) {
     try {
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      ImageIO.write(image, "png", bytes);
-      return bytes.toByteArray();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      return PngWriter.encode(PixelGrid.of(image), null);
+    } catch (PictureException e) {
+      throw new IllegalStateException("pixels in memory can be read", e);
     }
   }
 

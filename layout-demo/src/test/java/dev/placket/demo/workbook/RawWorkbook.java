@@ -9,9 +9,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -41,7 +43,8 @@ final class RawWorkbook {
   }
 
   /** An anchor as its XML has it, in EMU. */
-  record Anchor(String kind, String name, long[] from, long[] to, long width, long height) {}
+  record Anchor(
+      String kind, String name, long[] from, long @Nullable [] to, long width, long height) {}
 
   /** Left, top, right, bottom in EMU from the worksheet's corner. */
   record Rect(String what, long left, long top, long right, long bottom) {
@@ -73,7 +76,7 @@ final class RawWorkbook {
           new Anchor(
               e.getLocalName(),
               ((Element) names.item(0)).getAttribute("name"),
-              spot(child(e, "from")),
+              Objects.requireNonNull(spot(child(e, "from"))),
               spot(child(e, "to")),
               ext == null ? 0 : Long.parseLong(ext.getAttribute("cx")),
               ext == null ? 0 : Long.parseLong(ext.getAttribute("cy"))));
@@ -81,14 +84,14 @@ final class RawWorkbook {
     return anchors;
   }
 
-  private static long[] spot(Element at) {
+  private static long @Nullable [] spot(@Nullable Element at) {
     if (at == null) {
       return null;
     }
     long[] spot = new long[4];
     String[] names = {"col", "colOff", "row", "rowOff"};
     for (int i = 0; i < 4; i++) {
-      spot[i] = Long.parseLong(child(at, names[i]).getTextContent());
+      spot[i] = Long.parseLong(need(at, names[i]).getTextContent());
     }
     return spot;
   }
@@ -122,11 +125,10 @@ final class RawWorkbook {
   /** EMU of the first rows, in points as their XML has it. */
   long[] rows(String sheet, int count) {
     Element root = xml(sheet).getDocumentElement();
-    double usual =
-        Double.parseDouble(child(root, "sheetFormatPr").getAttribute("defaultRowHeight"));
+    double usual = Double.parseDouble(need(root, "sheetFormatPr").getAttribute("defaultRowHeight"));
     long[] emu = new long[count];
     java.util.Arrays.fill(emu, Math.round(usual * POINT));
-    for (Element row : children(child(root, "sheetData"))) {
+    for (Element row : children(need(root, "sheetData"))) {
       int i = Integer.parseInt(row.getAttribute("r")) - 1;
       if (i < count && row.getAttribute("hidden").matches("1|true")) {
         emu[i] = 0;
@@ -140,15 +142,12 @@ final class RawWorkbook {
   static Rect rect(Anchor a, long[] columns, long[] rows) {
     long left = sum(columns, (int) a.from()[0]) + Math.min(a.from()[1], columns[(int) a.from()[0]]);
     long top = sum(rows, (int) a.from()[2]) + Math.min(a.from()[3], rows[(int) a.from()[2]]);
-    if (a.to() == null) {
+    long[] to = a.to();
+    if (to == null) {
       return new Rect(a.name(), left, top, left + a.width(), top + a.height());
     }
     return new Rect(
-        a.name(),
-        left,
-        top,
-        sum(columns, (int) a.to()[0]) + a.to()[1],
-        sum(rows, (int) a.to()[2]) + a.to()[3]);
+        a.name(), left, top, sum(columns, (int) to[0]) + to[1], sum(rows, (int) to[2]) + to[3]);
   }
 
   static long sum(long[] sizes, int end) {
@@ -159,7 +158,11 @@ final class RawWorkbook {
     return sum;
   }
 
-  static Element child(Element of, String name) {
+  static Element need(Element of, String name) {
+    return Objects.requireNonNull(child(of, name), name);
+  }
+
+  static @Nullable Element child(Element of, String name) {
     return children(of).stream()
         .filter(e -> e.getLocalName().equals(name))
         .findFirst()

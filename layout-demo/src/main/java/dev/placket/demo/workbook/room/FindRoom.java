@@ -19,6 +19,7 @@ import dev.placket.layout.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -104,7 +105,7 @@ public final class FindRoom {
         && page.cells().right() > page.cells().left();
   }
 
-  private TreeSet<Integer> stops(List<Mark> here, List<RuleLine> rules, boolean columns) {
+  private NavigableSet<Integer> stops(List<Mark> here, List<RuleLine> rules, boolean columns) {
     TreeSet<Integer> stops = new TreeSet<>();
     for (Mark m : here) {
       stops.add(columns ? m.range().left() : m.range().top());

@@ -6,6 +6,7 @@ import dev.placket.demo.workbook.geometry.PrintPage;
 import dev.placket.demo.workbook.geometry.Tracks;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /**
@@ -27,7 +28,7 @@ final class Lines {
    * @param wanted columns or rows that something begins before; those outside the page fall away
    * @param sizes the narrowest that readers make the tracks
    */
-  static Lines of(TreeSet<Integer> wanted, PrintPage page, Tracks sizes, boolean columns) {
+  static Lines of(NavigableSet<Integer> wanted, PrintPage page, Tracks sizes, boolean columns) {
     CellRange cells = page.cells();
     int first = columns ? cells.left() : cells.top();
     int end = columns ? cells.right() : cells.bottom();
