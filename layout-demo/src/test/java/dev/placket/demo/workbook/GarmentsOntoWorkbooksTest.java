@@ -99,9 +99,8 @@ class GarmentsOntoWorkbooksTest {
     }
     // But for one drawing element, the worksheet is the same text.
     String cut =
-        utf8(now.parts.get(SHEET))
-            .replaceFirst("<drawing xmlns:r=\"[^\"]*\" r:id=\"placket1\"/>", "");
-    assertEquals(utf8(was.parts.get(SHEET)), cut);
+        utf8(now.part(SHEET)).replaceFirst("<drawing xmlns:r=\"[^\"]*\" r:id=\"placket1\"/>", "");
+    assertEquals(utf8(was.part(SHEET)), cut);
   }
 
   private static String utf8(byte[] bytes) {
@@ -193,8 +192,8 @@ class GarmentsOntoWorkbooksTest {
 
   /** The schemas of ECMA-376, as the second library brings them. */
   private static void valid(RawWorkbook now) throws Exception {
-    valid(WorksheetDocument.Factory.parse(new ByteArrayInputStream(now.parts.get(SHEET))));
-    valid(WsDrDocument.Factory.parse(new ByteArrayInputStream(now.parts.get(DRAWING))));
+    valid(WorksheetDocument.Factory.parse(new ByteArrayInputStream(now.part(SHEET))));
+    valid(WsDrDocument.Factory.parse(new ByteArrayInputStream(now.part(DRAWING))));
   }
 
   private static void valid(XmlObject xml) {

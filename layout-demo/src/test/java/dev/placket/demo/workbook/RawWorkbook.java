@@ -53,11 +53,17 @@ final class RawWorkbook {
     }
   }
 
-  Document xml(String part) {
-    byte[] bytes = parts.get(part);
+  /** The bytes of a part that is there. */
+  byte[] part(String name) {
+    byte[] bytes = parts.get(name);
     if (bytes == null) {
-      throw new AssertionError("no part " + part + " in " + parts.keySet());
+      throw new AssertionError("no part " + name + " in " + parts.keySet());
     }
+    return bytes;
+  }
+
+  Document xml(String part) {
+    byte[] bytes = part(part);
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
       factory.setNamespaceAware(true);

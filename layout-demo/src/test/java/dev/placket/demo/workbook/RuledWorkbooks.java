@@ -54,8 +54,10 @@ final class RuledWorkbooks {
     for (int i = 0; i < captions.length; i++) {
       int row = i / 2;
       int column = (i % 2) * 3;
-      box(sheet, row, row, column, column, text(sheet, row, column, captions[i]));
-      box(sheet, row, row, column + 1, column + 2, text(sheet, row, column + 1, "MG-3107"));
+      text(sheet, row, column, captions[i]);
+      box(sheet, row, row, column, column);
+      text(sheet, row, column + 1, "MG-3107");
+      box(sheet, row, row, column + 1, column + 2);
     }
     frame(sheet, new CellRangeAddress(3, 40, 0, 5), BorderStyle.MEDIUM);
   }
@@ -65,7 +67,8 @@ final class RuledWorkbooks {
     XSSFSheet sheet = sheet(book, "Flat sheet", PrintSetup.A4_PAPERSIZE, true);
     widths(sheet, 12, 12);
     for (int row = 0; row < 36; row += 3) {
-      box(sheet, row, row + 2, 10, 11, text(sheet, row, 10, "Block " + row));
+      text(sheet, row, 10, "Block " + row);
+      box(sheet, row, row + 2, 10, 11);
     }
     frame(sheet, new CellRangeAddress(0, 35, 0, 9), BorderStyle.THIN);
     book.setPrintArea(0, 0, 11, 0, 35);
@@ -111,7 +114,7 @@ final class RuledWorkbooks {
         } else if (row < 34) {
           cell.setCellValue(row * 0.5 + column);
         }
-        box(sheet, row, row, column, column, cell);
+        box(sheet, row, row, column, column);
       }
     }
     DataValidation check =
@@ -173,7 +176,7 @@ final class RuledWorkbooks {
     return cell;
   }
 
-  private static void box(XSSFSheet sheet, int top, int bottom, int left, int right, Cell cell) {
+  private static void box(XSSFSheet sheet, int top, int bottom, int left, int right) {
     CellRangeAddress range = new CellRangeAddress(top, bottom, left, right);
     if (range.getNumberOfCells() > 1) {
       sheet.addMergedRegion(range);

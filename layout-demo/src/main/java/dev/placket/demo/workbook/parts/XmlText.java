@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
  * @param charset how the rest is encoded
  * @param text the rest
  */
+@SuppressWarnings("ArrayRecordComponent")
 public record XmlText(byte[] mark, Charset charset, String text) {
   private static final Pattern ENCODING =
       Pattern.compile("\\A<\\?xml[^>]*?encoding\\s*=\\s*[\"']([A-Za-z0-9._-]+)[\"']");

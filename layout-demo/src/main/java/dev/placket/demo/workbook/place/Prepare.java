@@ -42,7 +42,7 @@ final class Prepare {
 
   /** What a flat is longer than its ink, in printed points: the rest of its last pixel. */
   static double guard(PrintedScale printed, DensityTargets targets) {
-    return printed.printedPoints((double) (printed.emuPerPixel(targets.aim()) + 2));
+    return printed.printedPoints(printed.emuPerPixel(targets.aim()) + 2);
   }
 
   List<Anchored> all(FlatSet set, List<Flat> flats, Fit fit) {

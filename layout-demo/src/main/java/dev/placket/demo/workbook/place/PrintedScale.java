@@ -17,8 +17,8 @@ public record PrintedScale(int percent) {
   }
 
   /** The printed points of a length on the worksheet. */
-  public double printedPoints(double emu) {
-    return emu * percent / WHOLE / Emu.PER_POINT;
+  public double printedPoints(long emu) {
+    return (double) emu * percent / WHOLE / Emu.PER_POINT;
   }
 
   /** The most whole EMU for one pixel at which it still prints as dense as that. */

@@ -181,9 +181,7 @@ public final class WorksheetFit {
     return String.format(
         Locale.ROOT,
         "%.0f by %.0f mm on paper",
-        Length.pt(scale.printedPoints((double) grid.columns().between(cells.left(), cells.right())))
-            .mm(),
-        Length.pt(scale.printedPoints((double) grid.rows().between(cells.top(), cells.bottom())))
-            .mm());
+        Length.pt(scale.printedPoints(grid.columns().between(cells.left(), cells.right()))).mm(),
+        Length.pt(scale.printedPoints(grid.rows().between(cells.top(), cells.bottom()))).mm());
   }
 }

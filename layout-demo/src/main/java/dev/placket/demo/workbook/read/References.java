@@ -39,7 +39,8 @@ final class References {
     List<String> pieces = new ArrayList<>();
     StringBuilder piece = new StringBuilder();
     boolean quoted = false;
-    for (char c : formula.toCharArray()) {
+    for (int i = 0; i < formula.length(); i++) {
+      char c = formula.charAt(i);
       quoted ^= c == '\'';
       if (c == ',' && !quoted) {
         pieces.add(piece.toString());
