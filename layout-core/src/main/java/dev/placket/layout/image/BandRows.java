@@ -50,7 +50,10 @@ final class BandRows implements RowReader {
         band = b;
       }
       b.row(y % bandHeight, row);
-    } catch (IOException | RuntimeException | StackOverflowError e) {
+    } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      // A decoder that believes a lying count asks for one array beyond all memory; nothing is
+      // lost.
+      band = null;
       throw damaged(name, head.format(), e);
     }
     y++;

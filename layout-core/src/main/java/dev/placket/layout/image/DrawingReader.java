@@ -37,7 +37,7 @@ final class DrawingReader {
     ViewBox box = size.viewBox();
     showWhole(root, box);
     try {
-      return build(name, format, digest, before, document, size);
+      return build(name, format, digest, before, document, size, limits);
     } catch (BridgeException e) {
       throw new PictureException(
           name + ": the drawing is faulty (" + lastLine(e) + "); mend it and save again", e);
@@ -64,7 +64,8 @@ final class DrawingReader {
       String digest,
       List<String> before,
       SVGOMDocument document,
-      SvgSize size)
+      SvgSize size,
+      ReadLimits limits)
       throws PictureException {
     ViewBox view = size.viewBox();
     QuietAgent agent = new QuietAgent(view);
@@ -72,6 +73,7 @@ final class DrawingReader {
     // Interactive only so that elements stay tied to what they became: points need it.
     context.setDynamicState(BridgeContext.INTERACTIVE);
     GraphicsNode node = new GVTBuilder().build(context, document);
+    DashCount.check(name, node, limits);
     OpacityFolding folding = new OpacityFolding();
     folding.fold(node, 1);
     DrawnBounds bounds = new DrawnBounds();

@@ -58,6 +58,11 @@ enum Format {
     return looksLikeXml(first) ? SVG : null;
   }
 
+  /** Whether bytes begin as the kind of TIFF does that is not read. */
+  static boolean isBigTiff(byte[] first) {
+    return starts(first, 0, 'I', 'I', 43, 0) || starts(first, 0, 'M', 'M', 0, 43);
+  }
+
   private static boolean starts(byte[] bytes, int at, int... with) {
     if (bytes.length < at + with.length) {
       return false;

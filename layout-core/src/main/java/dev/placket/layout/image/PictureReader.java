@@ -111,7 +111,11 @@ public final class PictureReader {
       throw new PictureException(
           name
               + ": "
-              + (first.length == 0 ? "is empty" : "is no picture that can be read here")
+              + (first.length == 0
+                  ? "is empty"
+                  : Format.isBigTiff(first)
+                      ? "is a BigTIFF, a kind for files over 4 GB that is not read"
+                      : "is no picture that can be read here")
               + "; export it as "
               + Format.list());
     }

@@ -26,29 +26,4 @@ record Pixels(int width, int height, int[] argb) {
     image.setRGB(0, 0, width, height, argb, 0, width);
     return image;
   }
-
-  /** Turned as Exif tag 274 says: 1 to 8, of which 5 to 8 swap width and height. */
-  Pixels turned(int orientation) {
-    if (orientation < 2 || orientation > 8) {
-      return this;
-    }
-    boolean swap = orientation >= 5;
-    int w = swap ? height : width;
-    int h = swap ? width : height;
-    int[] out = new int[argb.length];
-    for (int y = 0; y < h; y++) {
-      for (int x = 0; x < w; x++) {
-        int sx = swap ? y : x;
-        int sy = swap ? x : y;
-        if (orientation == 2 || orientation == 3 || orientation == 7 || orientation == 8) {
-          sx = width - 1 - sx;
-        }
-        if (orientation == 3 || orientation == 4 || orientation == 6 || orientation == 7) {
-          sy = height - 1 - sy;
-        }
-        out[y * w + x] = argb[sy * width + sx];
-      }
-    }
-    return new Pixels(w, h, out);
-  }
 }

@@ -38,6 +38,7 @@ public final class Raster implements Picture {
 
   /** Looks at all rows of a file, without keeping any. */
   static Raster read(String digest, RasterFile file, List<String> notes) throws PictureException {
+    file.checkSeen();
     InkFinder found = file.ink();
     InkedBox box = found.box();
     if (box == null) {

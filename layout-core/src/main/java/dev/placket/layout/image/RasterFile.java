@@ -138,6 +138,16 @@ final class RasterFile {
     return TurnedRows.turned(stored(), head.orientation(), name, limits);
   }
 
+  /** Refuses what could be looked at as stored, but not turned and squared within the limits. */
+  void checkSeen() throws PictureException {
+    long w = SquareRows.stretched(head.seenWidth(), head.seenAspect());
+    long h = SquareRows.stretched(head.seenHeight(), 1 / head.seenAspect());
+    RasterHead.checkSize(name, w, h, limits);
+    if (head.orientation() > 2) {
+      limits.checkMemory(name, 4L * head.width() * head.height());
+    }
+  }
+
   /** The rows turned, and with square pixels. */
   RowReader square() throws PictureException {
     return SquareRows.of(seen(), head.seenAspect());

@@ -12,7 +12,7 @@ import java.util.List;
  * @param depth most elements of a drawing inside one another
  * @param uses most elements of a drawing once every {@code use} stands for what it points to
  * @param characters most characters of path data, lists and text in a drawing, uses counted
- * @param dashes most dashes that the lines of a drawing come to
+ * @param dashes most dashes and markers that the lines of a drawing come to
  */
 public record ReadLimits(
     long pixels,

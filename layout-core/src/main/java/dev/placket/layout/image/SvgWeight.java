@@ -47,6 +47,9 @@ final class SvgWeight {
   private final Map<Element, Weight> done = new HashMap<>();
   private final Set<Element> within = new HashSet<>();
 
+  private long all;
+  private long selectors;
+
   private record Weight(long elements, long characters, int depth) {}
 
   private SvgWeight(String name, ReadLimits limits) {
@@ -57,10 +60,12 @@ final class SvgWeight {
   static void check(String name, Element root, ReadLimits limits) throws PictureException {
     SvgWeight w = new SvgWeight(name, limits);
     w.collect(root);
+    w.checkRules();
     w.weigh(root, 0);
   }
 
   private void collect(Element e) {
+    all++;
     String id = e.getAttribute("id");
     if (!id.isEmpty()) {
       byId.putIfAbsent(id, e);
@@ -79,6 +84,7 @@ final class SvgWeight {
   private void collectRules(String css) {
     Matcher rule = RULE.matcher(css);
     while (rule.find()) {
+      selectors += 1 + rule.group(1).chars().filter(c -> c == ',').count();
       Matcher url = LOCAL_URL.matcher(rule.group(2));
       while (url.find()) {
         for (String selector : rule.group(1).split(",")) {
@@ -87,6 +93,19 @@ final class SvgWeight {
           byClass.computeIfAbsent(key, k -> new LinkedHashSet<>()).add(url.group(1));
         }
       }
+    }
+  }
+
+  /** Every selector is tried on every element. */
+  private void checkRules() throws PictureException {
+    if (all * selectors > limits.characters()) {
+      throw new PictureException(
+          name
+              + ": has "
+              + selectors
+              + " style selectors for "
+              + all
+              + " elements, more than can be tried on each; save it with presentation attributes");
     }
   }
 

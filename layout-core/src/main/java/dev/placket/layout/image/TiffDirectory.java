@@ -31,6 +31,9 @@ final class TiffDirectory {
   private static final int LONG = 4;
   private static final int RATIONAL = 5;
 
+  /** Up to so many values need no looking after. */
+  private static final int TRUSTED = 4096;
+
   /** First value of each tag; of a rational numerator and denominator. */
   private final Map<Integer, long[]> values = new TreeMap<>();
 
@@ -58,10 +61,14 @@ final class TiffDirectory {
       int tag = bytes.u16(e, little);
       int type = bytes.u16(e + 2, little);
       long count = bytes.u32(e + 4, little);
+      long value = bytes.u32(e + 8, little);
+      if (count > TRUSTED) {
+        // Decoders make room for so many values before they look whether these are there.
+        bytes.u8(inside(base + value + count * size(type) - 1, end));
+      }
       if (!wanted(tag) || count == 0) {
         continue;
       }
-      long value = bytes.u32(e + 8, little);
       if (type == SHORT) {
         long from = count <= 2 ? e + 8 : inside(base + value, end);
         d.values.put(tag, new long[] {bytes.u16(from, little)});
@@ -75,6 +82,16 @@ final class TiffDirectory {
     }
     d.next = bytes.u32(inside(at + 2 + 12L * entries, end), little);
     return d;
+  }
+
+  /** Bytes of a value by its type (TIFF 6.0, page 15). */
+  private static int size(int type) {
+    return switch (type) {
+      case 3, 8 -> 2;
+      case 4, 9, 11, 13 -> 4;
+      case 5, 10, 12 -> 8;
+      default -> 1;
+    };
   }
 
   private static long inside(long at, long end) throws IOException {

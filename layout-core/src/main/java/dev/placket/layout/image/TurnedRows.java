@@ -18,9 +18,29 @@ final class TurnedRows {
       return new MirroredRows(rows);
     }
     try (rows) {
-      limits.checkMemory(name, 8L * rows.width() * rows.height());
-      return new StoredRows(Pixels.of(rows).turned(orientation));
+      limits.checkMemory(name, 4L * rows.width() * rows.height());
+      return new StoredRows(all(rows, orientation));
     }
+  }
+
+  private static Pixels all(RowReader rows, int orientation) throws PictureException {
+    int width = rows.width();
+    int height = rows.height();
+    boolean swaps = orientation >= 5;
+    boolean mirrored = orientation == 3 || orientation == 7 || orientation == 8;
+    boolean upended = orientation != 5 && orientation != 8;
+    int across = swaps ? height : width;
+    int[] out = new int[Math.multiplyExact(width, height)];
+    int[] row = new int[width];
+    for (int y = 0; y < height; y++) {
+      rows.next(row);
+      int v = upended ? height - 1 - y : y;
+      for (int x = 0; x < width; x++) {
+        int u = mirrored ? width - 1 - x : x;
+        out[swaps ? u * across + v : v * across + u] = row[x];
+      }
+    }
+    return new Pixels(across, swaps ? width : height, out);
   }
 
   /** Left and right changed over, row by row. */
