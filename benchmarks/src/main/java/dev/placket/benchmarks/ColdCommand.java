@@ -37,6 +37,9 @@ final class ColdCommand implements Callable<Integer> {
   @Option(names = "--runs", paramLabel = "N", description = "How many runs of each.")
   private int runs = 9;
 
+  @Option(names = "--most", paramLabel = "RATIO", description = "1 is the exit code above it.")
+  private double most = 5;
+
   @Override
   public Integer call() throws IOException {
     Runs.need(jar, "build it with mvn package, or name it with --jar");
@@ -63,9 +66,12 @@ final class ColdCommand implements Callable<Integer> {
     Provenance.lines(0).forEach(l -> out.println("# " + l));
     out.println("empty command: " + Runs.spread(empty));
     out.println("two flats to PDF and preview: " + Runs.spread(whole));
-    out.printf(Locale.ROOT, "ratio %.2f%n", Runs.median(whole) / Runs.median(empty));
+    double ratio = Runs.median(whole) / Runs.median(empty);
+    boolean held = ratio <= most;
+    out.printf(
+        Locale.ROOT, "ratio %.2f, at most %.2f: %s%n", ratio, most, held ? "held" : "not held");
     out.flush();
-    return 0;
+    return held ? 0 : 1;
   }
 
   private static double empty(Path work) {
