@@ -58,13 +58,15 @@ record FitRun(
       throw new Refusal(Refusal.INPUT, obstacles);
     }
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
-    SheetFit.Placed placed = new SheetFit(sheet, set).fit();
+    SheetFit fitting = new SheetFit(sheet, set);
+    SheetFit.Placed placed = fitting.fit();
     List<PlacedFlat> flats = Placing.of(set, placed, TARGETS);
     Page page = sheet.page(placed.divide(), densityNote(flats));
     String title = title(read);
     outputs.write(files(name, title, page, flats, lettering, read, placed));
     List<Path> written = names.stream().map(out::resolve).toList();
     String report = Report.of(title, read, set, flats, placed.fit(), written);
+    report += Report.divide(fitting.dividePrice());
     return new Result(report, flats.stream().anyMatch(FitRun::soft));
   }
 

@@ -36,6 +36,8 @@ final class SheetFit {
   private final FlatSheet sheet;
   private final FlatSet flats;
 
+  private double dividePrice;
+
   SheetFit(FlatSheet sheet, FlatSet flats) {
     this.sheet = sheet;
     this.flats = flats;
@@ -89,7 +91,17 @@ final class SheetFit {
         }
       }
     }
-    return largestInLine >= (1 - Order.DEFAULT.share()) * bound ? bestInLine : best;
+    boolean inLine = largestInLine >= (1 - Order.DEFAULT.share()) * bound;
+    dividePrice = inLine ? 1 - largestInLine / largest : 0;
+    return inLine ? bestInLine : best;
+  }
+
+  /**
+   * The part of the scale, of the largest that was found for any place of the line between the
+   * windows, that was given up for a place where all stand in line; 0 before {@link #fit()}.
+   */
+  double dividePrice() {
+    return dividePrice;
   }
 
   private static boolean inLine(Fit fit) {

@@ -110,7 +110,7 @@ class ProbeCommandTest {
     Path soft = picture("a.png", true);
     assertEquals(0, probe("--at", "180mm", svg, soft));
     said.lines().forEach(l -> assertTrue(l.length() <= 80, l));
-    assertTrue(said.contains("S soft") && said.contains("- scalable"), said);
+    assertTrue(said.contains("S soft") && said.contains("Sc scalable"), said);
     assertTrue(said.contains("1,772 × 886"), said);
     assertEquals(0, probe("--at", "20mm", soft));
     assertTrue(said.contains("C crisp"), said);

@@ -67,7 +67,7 @@ final class ProbeTable {
       case SOFT -> "S soft";
       case CRISP -> "C crisp";
       case HEAVY -> "H heavy";
-      case SCALABLE -> "- scalable";
+      case SCALABLE -> "Sc scalable";
     };
   }
 

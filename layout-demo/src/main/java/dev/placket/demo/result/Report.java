@@ -145,6 +145,18 @@ public final class Report {
     }
   }
 
+  /** What the line between the windows cost, as a part of the scale; blank where it was free. */
+  public static String divide(double price) {
+    if (price < LEAST_SHOWN) {
+      return "";
+    }
+    return String.format(
+            Locale.ROOT,
+            "The line between the windows stands where all are in line, for %.1f %% of scale.",
+            price * 100)
+        + System.lineSeparator();
+  }
+
   private void growth(List<PlacedFlat> flats, Fit fit) {
     List<String> grown = new ArrayList<>();
     for (PlacedFlat f : flats) {
@@ -178,7 +190,7 @@ public final class Report {
       case SOFT -> "S soft";
       case CRISP -> "C crisp";
       case HEAVY -> "H heavy";
-      case SCALABLE -> "- scalable";
+      case SCALABLE -> "Sc scalable";
     };
   }
 
