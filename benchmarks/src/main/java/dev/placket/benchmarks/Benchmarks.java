@@ -13,8 +13,10 @@ import picocli.CommandLine.Command;
     subcommands = {
       SheetsCommand.class,
       CompareCommand.class,
+      RandomCommand.class,
       JmhCommand.class,
       ColdCommand.class,
+      FirstCommand.class,
       HeapCommand.class
     },
     mixinStandardHelpOptions = true,

@@ -53,4 +53,10 @@ class BenchmarksTest {
     assertEquals(2, run("sheets", "pages", "--steps", "0"));
     assertTrue(err.toString().contains("--steps is above zero, not 0"), err.toString());
   }
+
+  @Test
+  void theRefereeFindsNothingInRandomSheets() {
+    assertEquals(0, run("random", "--count", "400"), out.toString());
+    assertTrue(out.toString().contains("400 sheets"), out.toString());
+  }
 }
