@@ -13,6 +13,15 @@ final class ProveScale {
   /** Steps for the bound before anything is placed: a few times what two flats take. */
   private static final long FIRST = 200;
 
+  /** How much longer each run of the search is than the one before. */
+  private static final int LONGER = 3;
+
+  /** For so many rounds bound and neighbourhoods get as many steps as the search itself. */
+  private static final int EQUAL = 3;
+
+  /** Then the search gets so many times more: mostly only the proof is still missing. */
+  private static final int LESSER = 3;
+
   private final Model model;
   private final Plan plan;
   private final Best best;
@@ -34,15 +43,16 @@ final class ProveScale {
     SearchOrders search = new SearchOrders(model, plan, best, steps);
     LookAround around = new LookAround(model, plan, best, steps);
     long limit = 200L * model.n;
-    while (!done()) {
+    for (int round = 0; !done(); round++) {
       Double proven = search.run(best.threshold(), limit);
       if (proven != null) {
         best.prove(proven);
         break;
       }
-      largest.run(limit);
-      around.run(limit);
-      limit = limit * 3 / 2;
+      long aside = round < EQUAL ? limit : limit / LESSER;
+      largest.run(aside);
+      around.run(aside);
+      limit *= LONGER;
     }
     return best;
   }
