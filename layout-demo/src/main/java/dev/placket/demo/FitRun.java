@@ -65,8 +65,8 @@ record FitRun(
     String title = title(read);
     outputs.write(files(name, title, page, flats, lettering, read, placed));
     List<Path> written = names.stream().map(out::resolve).toList();
-    String report = Report.of(title, read, set, flats, placed.fit(), written);
-    report += Report.divide(fitting.dividePrice());
+    double price = fitting.dividePrice();
+    String report = Report.of(title, read, set, flats, placed.fit(), price, written);
     return new Result(report, flats.stream().anyMatch(FitRun::soft));
   }
 

@@ -33,6 +33,7 @@ public final class Report {
    * @param set how it was grouped
    * @param flats what was placed
    * @param fit how good it is
+   * @param dividePrice the part of the scale that the line between the windows cost
    * @param written where the files went
    */
   public static String of(
@@ -41,6 +42,7 @@ public final class Report {
       FlatSet set,
       List<PlacedFlat> flats,
       Fit fit,
+      double dividePrice,
       List<Path> written) {
     Report report = new Report();
     report.line(title);
@@ -48,6 +50,7 @@ public final class Report {
     report.read(folder, set);
     report.placed(flats);
     report.quality(fit);
+    report.divide(dividePrice);
     report.growth(flats, fit);
     report.files(written);
     return report.text.toString();
@@ -145,16 +148,12 @@ public final class Report {
     }
   }
 
-  /** What the line between the windows cost, as a part of the scale; blank where it was free. */
-  public static String divide(double price) {
-    if (price < LEAST_SHOWN) {
-      return "";
+  private void divide(double price) {
+    if (price >= LEAST_SHOWN) {
+      String words =
+          "The line between the windows stands where all are in line, for %.1f %% of scale.";
+      wrapped("", String.format(Locale.ROOT, words, price * 100));
     }
-    return String.format(
-            Locale.ROOT,
-            "The line between the windows stands where all are in line, for %.1f %% of scale.",
-            price * 100)
-        + System.lineSeparator();
   }
 
   private void growth(List<PlacedFlat> flats, Fit fit) {
