@@ -78,7 +78,7 @@ record FitRun(
       Lettering lettering,
       FlatFolder read,
       SheetFit.Placed placed) {
-    PdfPack pack = new PdfPack(title, lettering);
+    PdfPack pack = new PdfPack(title);
     try {
       Map<String, byte[]> files = new LinkedHashMap<>();
       byte[] pdf = pack.pdf(page, flats.stream().map(f -> inked(f, lettering)).toList());

@@ -1,18 +1,17 @@
 package dev.placket.demo.pdf;
 
-import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.Page;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
@@ -26,26 +25,43 @@ public final class PdfPack {
   private static final double POINTS_PER_INCH = 72;
 
   private final String title;
-  private final Lettering lettering;
 
   /**
    * A pack with its title.
    *
    * @param title what a reader shows as the document's name
-   * @param lettering its typeface, which is embedded
    */
-  public PdfPack(String title, Lettering lettering) {
+  public PdfPack(String title) {
     this.title = title;
-    this.lettering = lettering;
+  }
+
+  /**
+   * A page with what is drawn on it.
+   *
+   * @param page the ruled sheet with its text
+   * @param flats its flats; none leaves it blank
+   */
+  public record Filled(Page page, List<Inked> flats) {
+    /** Copies the list. */
+    public Filled {
+      flats = List.copyOf(flats);
+    }
   }
 
   /** The PDF of one page with its flats. */
   public byte[] pdf(Page page, List<Inked> flats) throws IOException {
+    return pdf(List.of(new Filled(page, flats)));
+  }
+
+  /** The PDF of all pages in their order. */
+  public byte[] pdf(List<Filled> pages) throws IOException {
     try (PDDocument document = new PDDocument()) {
       describe(document);
       Tags tags = new Tags(document);
-      PDType0Font font = PDType0Font.load(document, lettering.font(), true);
-      new PdfPage(document, page, font, lettering, tags).draw(page, flats);
+      Fonts fonts = new Fonts(document);
+      for (Filled each : pages) {
+        new PdfPage(document, each.page(), fonts, tags).draw(each.page(), each.flats());
+      }
       document.setDocumentId(ContentId.of(document, title));
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       document.save(bytes);
@@ -55,13 +71,22 @@ public final class PdfPack {
 
   /** The first page of a PDF as a PNG for the screen, 110 pixels to the inch. */
   public static byte[] preview(byte[] pdf) throws IOException {
+    return previews(pdf).get(0);
+  }
+
+  /** Every page of a PDF as a PNG for the screen, 110 pixels to the inch. */
+  public static List<byte[]> previews(byte[] pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
-      BufferedImage image =
-          new PDFRenderer(document)
-              .renderImage(0, (float) (PREVIEW_PER_INCH / POINTS_PER_INCH), ImageType.RGB);
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      ImageIO.write(image, "png", bytes);
-      return bytes.toByteArray();
+      PDFRenderer renderer = new PDFRenderer(document);
+      List<byte[]> pictures = new ArrayList<>();
+      for (int i = 0; i < document.getNumberOfPages(); i++) {
+        BufferedImage image =
+            renderer.renderImage(i, (float) (PREVIEW_PER_INCH / POINTS_PER_INCH), ImageType.RGB);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(image, "png", bytes);
+        pictures.add(bytes.toByteArray());
+      }
+      return pictures;
     }
   }
 

@@ -2,7 +2,6 @@ package dev.placket.demo.pdf;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import dev.placket.demo.sheet.Cell;
-import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.Page;
 import dev.placket.demo.sheet.TextRun;
 import dev.placket.layout.sheet.Rule;
@@ -15,27 +14,28 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 
 /** Draws one sheet: rules, the text of its cells, and its flats with their captions. */
 final class PdfPage {
   /** Units of a drawing's form per point. */
   private static final int FINE = 100;
 
+  /** Strong lettering is drawn over with a line of this share of the em. */
+  private static final double STRONG = 0.035;
+
   private final PDDocument document;
   private final PDPage page;
-  private final PDType0Font font;
-  private final Lettering lettering;
+  private final Fonts fonts;
   private final Tags tags;
   private final float width;
   private final float height;
 
-  PdfPage(PDDocument document, Page content, PDType0Font font, Lettering lettering, Tags tags) {
+  PdfPage(PDDocument document, Page content, Fonts fonts, Tags tags) {
     this.document = document;
-    this.font = font;
-    this.lettering = lettering;
+    this.fonts = fonts;
     this.tags = tags;
     this.width = (float) content.sheet().paper().width().pt();
     this.height = (float) content.sheet().paper().height().pt();
@@ -47,6 +47,7 @@ final class PdfPage {
     tags.open(page);
     try (PDPageContentStream out = new PDPageContentStream(document, page)) {
       out.beginMarkedContent(COSName.ARTIFACT);
+      tint(out, content.tints());
       content.sheet().rules().forEach(r -> line(out, r));
       out.endMarkedContent();
       for (Cell cell : content.cells()) {
@@ -81,6 +82,18 @@ final class PdfPage {
     }
   }
 
+  private void tint(PDPageContentStream out, List<Box> tints) throws IOException {
+    if (tints.isEmpty()) {
+      return;
+    }
+    out.setNonStrokingColor((float) Page.TINT);
+    for (Box b : tints) {
+      out.addRect((float) b.left(), up(b.bottom()), (float) b.width(), (float) b.height());
+      out.fill();
+    }
+    out.setNonStrokingColor(0f);
+  }
+
   private void text(PDPageContentStream out, List<TextRun> runs) throws IOException {
     if (runs.isEmpty()) {
       return;
@@ -90,7 +103,10 @@ final class PdfPage {
     double x = 0;
     double y = 0;
     for (TextRun run : runs) {
-      out.setFont(font, (float) lettering.em(run.capitalHeight()));
+      float em = (float) (run.capitalHeight().pt() / run.face().capitals());
+      out.setFont(fonts.of(run.face()), em);
+      out.setRenderingMode(run.strong() ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
+      out.setLineWidth((float) (STRONG * em));
       double toY = height - run.baseline();
       out.newLineAtOffset((float) (run.left() - x), (float) (toY - y));
       out.showText(run.text());

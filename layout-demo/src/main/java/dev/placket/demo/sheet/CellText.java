@@ -8,11 +8,7 @@ import java.util.List;
 
 /** Sets the text of a cell: it wraps, then shrinks by a step, and never leaves the cell. */
 final class CellText {
-  /** From the rules of a cell to its text. */
-  static final Length INSET = Length.mm(1.5);
-
-  /** From a cell's lower edge to the baseline of its last line: room for descenders. */
-  private static final Length FOOT = Length.mm(2);
+  private static final Length INSET = TextBlock.INSET;
 
   private final Lettering lettering;
 
@@ -29,12 +25,13 @@ final class CellText {
   Cell captioned(String name, String value, Box box, List<Length> steps) throws Refusal {
     List<TextRun> runs = new ArrayList<>();
     double captionBase = box.top() + INSET.pt() + Lettering.CAPTION.pt();
-    runs.add(
-        new TextRun(
+    runs.addAll(
+        lettering.line(
             fitted(name, box, Lettering.CAPTION),
             box.left() + INSET.pt(),
             captionBase,
-            Lettering.CAPTION));
+            Lettering.CAPTION,
+            false));
     double top = captionBase + Length.mm(0.6).pt();
     runs.addAll(onFoot(name, value, new Box(box.left(), top, box.right(), box.bottom()), steps));
     return new Cell(name, box, runs);
@@ -57,20 +54,10 @@ final class CellText {
       return List.of();
     }
     lettering.check(value, name);
-    double room = box.width() - 2 * INSET.pt();
-    for (Length step : steps) {
-      List<String> lines = lettering.wrap(value, step, room);
-      double leading = lettering.leading(step).pt();
-      double height = step.pt() + (lines.size() - 1) * leading;
-      boolean across = lines.stream().allMatch(l -> lettering.width(l, step) <= room);
-      if (across && height <= box.height() - FOOT.pt()) {
-        double first = box.bottom() - FOOT.pt() - (lines.size() - 1) * leading;
-        List<TextRun> runs = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-          runs.add(new TextRun(lines.get(i), box.left() + INSET.pt(), first + i * leading, step));
-        }
-        return runs;
-      }
+    TextBlock block =
+        TextBlock.fit(value, box, steps, TextBlock.Align.LEFT, TextBlock.Stand.FOOT, lettering);
+    if (block != null) {
+      return block.runs();
     }
     throw tooLong(name, value);
   }

@@ -7,13 +7,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The caption that travels with a flat: its name, and below it a note on its scale.
+ * The caption that travels with a flat: its name, below it notes, the last of them on its scale.
  *
- * @param name the name, in lines
- * @param room the widest that the note can become
- * @param width what name and note need across, in points
+ * @param name the name, in lines; none where the flat goes without a caption
+ * @param notes what else is said of it, in lines
+ * @param scaled whether a note on its scale follows
+ * @param width what all of it needs across, in points
  */
-public record FlatCaption(List<String> name, String room, double width) {
+public record FlatCaption(List<String> name, List<String> notes, boolean scaled, double width) {
+  /** No caption. */
+  public static final FlatCaption NONE = new FlatCaption(List.of(), List.of(), false, 0);
+
   /** From the ink to the capitals of the name. */
   static final Length AIR = Length.mm(2);
 
@@ -26,6 +30,7 @@ public record FlatCaption(List<String> name, String room, double width) {
   /** Copies the lines. */
   public FlatCaption {
     name = List.copyOf(name);
+    notes = List.copyOf(notes);
   }
 
   /**
@@ -35,42 +40,67 @@ public record FlatCaption(List<String> name, String room, double width) {
    * @param room for the name, in points
    */
   public static FlatCaption of(String name, String widestNote, Length room, Lettering lettering) {
+    return of(name, "", widestNote, room, lettering);
+  }
+
+  /** The same with a note of its own between name and scale; blank for none. */
+  public static FlatCaption of(
+      String name, String note, String widestNote, Length room, Lettering lettering) {
     List<String> lines = lettering.wrap(name, Lettering.VALUE, room.pt());
-    double width = lettering.width(widestNote, Lettering.CAPTION);
+    Length height = noteHeight(note);
+    List<String> notes = note.isBlank() ? List.of() : lettering.wrap(note, height, room.pt());
+    double width = widestNote.isEmpty() ? 0 : lettering.width(widestNote, Lettering.CAPTION);
     for (String line : lines) {
       width = Math.max(width, lettering.width(line, Lettering.VALUE));
     }
-    return new FlatCaption(lines, widestNote, width);
+    for (String line : notes) {
+      width = Math.max(width, lettering.width(line, height));
+    }
+    return new FlatCaption(lines, notes, !widestNote.isEmpty(), width);
   }
 
   /** The room it keeps below the ink. */
   public Surround surround(Lettering lettering) {
+    if (name.isEmpty()) {
+      return Surround.NONE;
+    }
+    int below = notes.size() + (scaled ? 1 : 0);
     double height =
         AIR.pt()
             + Lettering.VALUE.pt()
             + (name.size() - 1) * lettering.leading(Lettering.VALUE).pt()
-            + NOTE_STEP.pt()
+            + below * NOTE_STEP.pt()
             + DESCENT.pt();
     return Surround.caption(Length.pt(height), Length.pt(width));
   }
 
   /** Its lines, in the middle under the ink. */
-  public List<TextRun> under(Box ink, String note, Lettering lettering) {
+  public List<TextRun> under(Box ink, String scale, Lettering lettering) {
     double middle = (ink.left() + ink.right()) / 2;
     double base = ink.bottom() + AIR.pt() + Lettering.VALUE.pt();
     List<TextRun> runs = new ArrayList<>();
-    for (int i = 0; i < name.size(); i++) {
-      double at = base + i * lettering.leading(Lettering.VALUE).pt();
-      runs.add(centred(name.get(i), middle, at, Lettering.VALUE, lettering));
-      if (i == name.size() - 1) {
-        runs.add(centred(note, middle, at + NOTE_STEP.pt(), Lettering.CAPTION, lettering));
-      }
+    for (String line : name) {
+      runs.addAll(centred(line, middle, base, Lettering.VALUE, lettering));
+      base += lettering.leading(Lettering.VALUE).pt();
+    }
+    base += NOTE_STEP.pt() - lettering.leading(Lettering.VALUE).pt();
+    for (String line : notes) {
+      runs.addAll(centred(line, middle, base, noteHeight(line), lettering));
+      base += NOTE_STEP.pt();
+    }
+    if (scaled) {
+      runs.addAll(centred(scale, middle, base, Lettering.CAPTION, lettering));
     }
     return runs;
   }
 
-  private static TextRun centred(
+  private static Length noteHeight(String note) {
+    return Lettering.steps(note, Lettering.CAPTION, Lettering.CAPTION).get(0);
+  }
+
+  private static List<TextRun> centred(
       String text, double middle, double base, Length height, Lettering lettering) {
-    return new TextRun(text, middle - lettering.width(text, height) / 2, base, height);
+    double left = middle - lettering.width(text, height) / 2;
+    return lettering.line(text, left, base, height, false);
   }
 }

@@ -122,7 +122,7 @@ public final class FlatSheet {
             windows,
             Page.labelled(cells),
             Ruling.of(frame, edges));
-    return new Page(sheet, cells);
+    return new Page(sheet, cells, List.of());
   }
 
   private List<Cell> cells(String densityNote) throws Refusal {

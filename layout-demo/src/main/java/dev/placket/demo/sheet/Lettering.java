@@ -2,19 +2,15 @@ package dev.placket.demo.sheet;
 
 import dev.placket.demo.Refusal;
 import dev.placket.layout.units.Length;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
-import org.apache.pdfbox.pdmodel.PDDocument;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The one typeface of a sheet, measured by the height of its capitals.
+ * The typefaces of a pack, measured by the height of their capitals: the one that comes with the
+ * program first, then those that the pack names, each for the characters that those before it lack.
  *
  * <p>Capital heights come from the steps of ISO 3098: 1.8, 2.5, 3.5 and 5 mm.
  */
@@ -31,46 +27,33 @@ public final class Lettering {
   /** The name over all. */
   public static final Length TITLE = Length.mm(5);
 
+  /** The steps, the largest first. */
+  public static final List<Length> STEPS = List.of(TITLE, HEADING, VALUE, CAPTION);
+
   /** Line to line, as a multiple of the capital height. */
   private static final double LEADING = 1.65;
 
-  private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+  private final List<Typeface> faces;
 
-  private final TrueTypeFont font;
-  private final CmapLookup glyphs;
-  private final double unitsPerEm;
-  private final double capitals;
-
-  private Lettering(TrueTypeFont font) throws IOException {
-    this.font = font;
-    this.glyphs = font.getUnicodeCmapLookup();
-    this.unitsPerEm = font.getUnitsPerEm();
-    this.capitals = font.getOS2Windows().getCapHeight() / unitsPerEm;
+  private Lettering(List<Typeface> faces) {
+    this.faces = List.copyOf(faces);
   }
 
   /** Loads the typeface that comes with the program; no font of the machine is ever looked at. */
   public static Lettering load() {
-    try (InputStream in = PDDocument.class.getResourceAsStream(FILE)) {
-      if (in == null) {
-        throw new IllegalStateException("the typeface " + FILE + " is missing from the program");
-      }
-      TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in));
-      // Ligatures would part the printed widths from the measured ones.
-      font.setEnableGsub(false);
-      return new Lettering(font);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return new Lettering(List.of(Typeface.builtIn()));
   }
 
-  /** The typeface itself, to be embedded. */
-  public TrueTypeFont font() {
-    return font;
+  /** This lettering with further typefaces, asked in their order for what those before lack. */
+  public Lettering with(List<Typeface> further) {
+    List<Typeface> all = new ArrayList<>(faces);
+    all.addAll(further);
+    return new Lettering(all);
   }
 
-  /** The size of the em at a capital height, in points. */
-  public double em(Length capitalHeight) {
-    return capitalHeight.pt() / capitals;
+  /** The typefaces, the first asked first. */
+  public List<Typeface> faces() {
+    return faces;
   }
 
   /** From one baseline to the next. */
@@ -80,13 +63,35 @@ public final class Lettering {
 
   /** How wide a text is, in points. */
   public double width(String text, Length capitalHeight) {
-    double units = text.codePoints().mapToDouble(this::advance).sum();
-    return units / unitsPerEm * em(capitalHeight);
+    double ems = composed(text).codePoints().mapToDouble(this::advance).sum();
+    return ems * capitalHeight.pt();
+  }
+
+  /** A line of text from its left end, in pieces of one typeface each. */
+  public List<TextRun> line(String text, double left, double base, Length height, boolean strong) {
+    List<TextRun> runs = new ArrayList<>();
+    StringBuilder piece = new StringBuilder();
+    Typeface current = faces.get(0);
+    double x = left;
+    for (int c : composed(text).codePoints().toArray()) {
+      Typeface face = face(c);
+      if (face != current && !piece.isEmpty()) {
+        runs.add(new TextRun(piece.toString(), x, base, height, current, strong));
+        x += width(piece.toString(), height);
+        piece.setLength(0);
+      }
+      current = face;
+      piece.appendCodePoint(c);
+    }
+    if (!piece.isEmpty()) {
+      runs.add(new TextRun(piece.toString(), x, base, height, current, strong));
+    }
+    return runs;
   }
 
   /**
    * Breaks a text at its line ends, and at its blanks into lines no wider than the room where a
-   * single word allows it.
+   * single word allows it. Between Chinese or Japanese characters a line may always break.
    *
    * @param room in points
    */
@@ -98,11 +103,11 @@ public final class Lettering {
 
   private void wrap(List<String> lines, String part, Length capitalHeight, double room) {
     String line = "";
-    for (String word : part.strip().split("\\s+")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
+    for (String word : Breaks.words(part.strip())) {
+      String longer = line.isEmpty() ? word.stripLeading() : line + word;
       if (!line.isEmpty() && width(longer, capitalHeight) > room) {
         lines.add(line);
-        line = word;
+        line = word.stripLeading();
       } else {
         line = longer;
       }
@@ -115,37 +120,62 @@ public final class Lettering {
    *
    * @param text the text
    * @param where what messages call the place it came from
-   * @throws Refusal naming place and character, if the typeface lacks it or its script needs
-   *     shaping
+   * @throws Refusal naming place and character, if no typeface has it or its script needs shaping
    */
   public void check(String text, String where) throws Refusal {
-    int[] points = text.codePoints().filter(c -> c != '\n').toArray();
-    for (int c : points) {
-      if (!plain(c) || glyphs.getGlyphId(c) == 0) {
-        throw Refusal.input(
-            where
-                + ": '"
-                + Character.toString(c)
-                + "' (U+"
-                + Integer.toHexString(0x10000 | c).substring(1).toUpperCase(java.util.Locale.ROOT)
-                + ") is in none of the sheet's letters;"
-                + " write it in Latin, Greek or Cyrillic letters.");
+    String fault = fault(text);
+    if (fault != null) {
+      throw Refusal.input(where + ": " + fault + "; write it in Latin, Greek or Cyrillic letters.");
+    }
+  }
+
+  /** The first character that cannot be set and why; null where all can. */
+  public @Nullable String fault(String text) {
+    for (int c : composed(text).codePoints().filter(c -> c != '\n').toArray()) {
+      String why = Script.refusal(c);
+      if (why == null && faces.stream().noneMatch(f -> f.has(c))) {
+        why = "is in none of the sheet's letters";
+      }
+      if (why != null) {
+        String code = String.format(Locale.ROOT, "U+%04X", c);
+        boolean seen = Character.isLetterOrDigit(c) || Character.isDefined(c);
+        return (seen && !Character.isISOControl(c) ? "'" + Character.toString(c) + "' " : "")
+            + "("
+            + code
+            + ") "
+            + why;
       }
     }
+    return null;
   }
 
-  private static boolean plain(int c) {
-    return switch (Character.UnicodeScript.of(c)) {
-      case LATIN, GREEK, CYRILLIC, COMMON -> true;
-      default -> false;
-    };
+  /** The steps, from the preferred down to the least, at which a text may be set. */
+  public static List<Length> steps(String text, Length preferred, Length least) {
+    boolean roomy = text.codePoints().anyMatch(Script::wantsRoom);
+    Length floor = roomy && least.compareTo(VALUE) < 0 ? VALUE : least;
+    List<Length> steps =
+        STEPS.stream().filter(s -> s.compareTo(preferred) <= 0 && s.compareTo(floor) >= 0).toList();
+    return steps.isEmpty() ? List.of(floor) : steps;
   }
 
-  private double advance(int codePoint) {
-    try {
-      return font.getAdvanceWidth(glyphs.getGlyphId(codePoint));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  private static String composed(String text) {
+    return Normalizer.isNormalized(text, Normalizer.Form.NFC)
+        ? text
+        : Normalizer.normalize(text, Normalizer.Form.NFC);
+  }
+
+  private Typeface face(int codePoint) {
+    for (Typeface face : faces) {
+      if (face.has(codePoint)) {
+        return face;
+      }
     }
+    return faces.get(0);
+  }
+
+  /** As a multiple of the capital height. */
+  private double advance(int codePoint) {
+    Typeface face = face(codePoint);
+    return face.advance(codePoint) / face.capitals();
   }
 }

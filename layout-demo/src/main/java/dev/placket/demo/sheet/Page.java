@@ -2,6 +2,7 @@ package dev.placket.demo.sheet;
 
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Sheet;
+import dev.placket.layout.units.Box;
 import java.util.List;
 
 /**
@@ -9,11 +10,16 @@ import java.util.List;
  *
  * @param sheet the ruled page as the library sees it
  * @param cells its labelled cells, in reading order
+ * @param tints what is laid under the text, in points on the sheet
  */
-public record Page(Sheet sheet, List<Cell> cells) {
-  /** Copies the list. */
+public record Page(Sheet sheet, List<Cell> cells, List<Box> tints) {
+  /** The grey of a tint, 0 black to 1 white: lighter than a tenth of black. */
+  public static final double TINT = 0.93;
+
+  /** Copies the lists. */
   public Page {
     cells = List.copyOf(cells);
+    tints = List.copyOf(tints);
   }
 
   static List<LabelledCell> labelled(List<Cell> cells) {
