@@ -4,6 +4,7 @@ import dev.placket.demo.workbook.OntoOptions;
 import dev.placket.demo.workbook.OntoRun;
 import dev.placket.layout.sheet.Paper;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -18,9 +19,10 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Places the flats of a folder on a ruled flat sheet.",
+      "Makes the sheets of a description, or places the flats of a folder on a ruled flat sheet.",
       "",
-      "Roles come from words in the file names: front, back, side, inside, detail, swatch,"
+      "A description is a YAML file; placket starter DIR writes one to begin from. In a folder,"
+          + " roles come from words in the file names: front, back, side, inside, detail, swatch,"
           + " artwork, photo, step. Values for the header are read from pack.properties in the"
           + " folder, if it is there.",
       ""
@@ -34,20 +36,24 @@ import picocli.CommandLine.Parameters;
       ""
     })
 final class FitCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "FOLDER", description = "The folder of drawings: SVG, PNG, JPEG.")
-  private Path folder = Path.of("");
+  @Parameters(
+      paramLabel = "WHAT",
+      description = "A description (.yaml), or a folder of drawings: SVG, PNG, JPEG.")
+  private Path what = Path.of("");
 
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Where the sheet is written; else the folder placket in FOLDER.")
+      description = "Where sheets are written; else the folder placket beside them.")
   private @Nullable Path out;
 
   @Option(
       names = "--paper",
       paramLabel = "NAME",
-      description = "A4 (else), A3, A5, Letter, Legal or 11x17; always landscape.")
-  private String paper = "A4";
+      description =
+          "A4, A3, A5, Letter, Legal or 11x17; else what the description says, or A4. A folder's"
+              + " sheet is landscape, a described one stays the way up it is.")
+  private @Nullable String paper;
 
   @Option(names = "--blank", description = "Writes the same sheet without its flats, too.")
   private boolean blank;
@@ -65,7 +71,7 @@ final class FitCommand implements Callable<Integer> {
       paramLabel = "PACK",
       description = {
         "Places the flats on the worksheets of this workbook (ISO/IEC 29500) and writes a copy.",
-        "A folder in FOLDER that is named as a worksheet holds the flats of that worksheet."
+        "A folder in WHAT that is named as a worksheet holds the flats of that worksheet."
       })
   private @Nullable Path onto;
 
@@ -92,25 +98,34 @@ final class FitCommand implements Callable<Integer> {
   private int run() throws Refusal {
     Path workbook = onto;
     if (workbook != null) {
-      Path copy = out == null ? folder.resolve("placket") : out;
-      OntoRun.Result placed = ontoOptions.run(folder, workbook, copy, replace, allowSoft).run();
+      Path copy = out == null ? what.resolve("placket") : out;
+      OntoRun.Result placed = ontoOptions.run(what, workbook, copy, replace, allowSoft).run();
       report.print(placed.report());
       return placed.soft() ? 3 : 0;
     }
-    Paper known =
-        Paper.named(paper)
-            .orElseThrow(
-                () ->
-                    Refusal.input(
-                        "--paper "
-                            + paper
-                            + ": unknown; known are "
-                            + String.join(", ", Paper.NAMED.stream().map(Paper::name).toList())
-                            + "."));
-    Path into = out == null ? folder.resolve("placket") : out;
-    FitRun run = new FitRun(folder, into, known, blank, replace, allowSoft);
-    FitRun.Result result = run.run();
+    Paper known = paper == null ? null : named(paper);
+    FitRun.Result result;
+    if (Files.isRegularFile(what)) {
+      Path into = out == null ? what.resolveSibling("placket") : out;
+      result = new PackRun(what, into, known, blank, replace, allowSoft).run();
+    } else {
+      Path into = out == null ? what.resolve("placket") : out;
+      Paper on = known == null ? Paper.A4 : known;
+      result = new FitRun(what, into, on, blank, replace, allowSoft).run();
+    }
     report.print(result.report());
     return result.soft() ? 3 : 0;
+  }
+
+  private static Paper named(String name) throws Refusal {
+    return Paper.named(name)
+        .orElseThrow(
+            () ->
+                Refusal.input(
+                    "--paper "
+                        + name
+                        + ": unknown; known are "
+                        + String.join(", ", Paper.NAMED.stream().map(Paper::name).toList())
+                        + "."));
   }
 }

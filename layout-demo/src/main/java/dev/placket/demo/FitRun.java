@@ -3,22 +3,16 @@ package dev.placket.demo;
 import dev.placket.demo.folder.FlatFolder;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.PackNotes.Field;
-import dev.placket.demo.folder.ScaleNote;
-import dev.placket.demo.pdf.Art;
-import dev.placket.demo.pdf.Inked;
 import dev.placket.demo.pdf.PdfPack;
 import dev.placket.demo.result.FitJson;
 import dev.placket.demo.result.Outputs;
 import dev.placket.demo.result.Report;
+import dev.placket.demo.result.SheetResult;
 import dev.placket.demo.sheet.FlatSheet;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.Page;
-import dev.placket.demo.sheet.TextRun;
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.density.PrintState;
-import dev.placket.layout.image.Drawing;
 import dev.placket.layout.sheet.Paper;
-import dev.placket.layout.units.Box;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -67,7 +61,7 @@ record FitRun(
     List<Path> written = names.stream().map(out::resolve).toList();
     double price = fitting.dividePrice();
     String report = Report.of(title, read, set, flats, placed.fit(), price, written);
-    return new Result(report, flats.stream().anyMatch(FitRun::soft));
+    return new Result(report, flats.stream().anyMatch(Drawn::soft));
   }
 
   private Map<String, byte[]> files(
@@ -81,7 +75,7 @@ record FitRun(
     PdfPack pack = new PdfPack(title);
     try {
       Map<String, byte[]> files = new LinkedHashMap<>();
-      byte[] pdf = pack.pdf(page, flats.stream().map(f -> inked(f, lettering)).toList());
+      byte[] pdf = pack.pdf(page, flats.stream().map(f -> Drawn.inked(f, lettering)).toList());
       files.put(name + ".pdf", pdf);
       files.put(name + ".png", PdfPack.preview(pdf));
       if (blank) {
@@ -89,35 +83,15 @@ record FitRun(
       }
       files.put(
           "fit.json",
-          FitJson.bytes(title, read.notes(), placed.request(), placed.fit(), TARGETS, flats));
+          FitJson.bytes(
+              title,
+              read.notes().fields(),
+              TARGETS,
+              List.of(SheetResult.of(placed.request(), placed.fit(), flats))));
       return files;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static Inked inked(PlacedFlat flat, Lettering lettering) {
-    Box ink = flat.ink().toBox();
-    List<TextRun> caption = flat.item().caption().under(ink, note(flat), lettering);
-    return new Inked(art(flat), ink, alternative(flat), caption);
-  }
-
-  private static Art art(PlacedFlat flat) {
-    RasterPrint raster = flat.raster();
-    if (raster != null) {
-      return new Art.Pixels(raster.image());
-    }
-    Drawing drawing = (Drawing) flat.item().file().picture();
-    return new Art.Paths(drawing::paint, flat.flat().ink(), flat.placement().scale().doubleValue());
-  }
-
-  private static String note(PlacedFlat flat) {
-    return ScaleNote.note(flat.garmentScale(), flat.ratio());
-  }
-
-  private static String alternative(PlacedFlat flat) {
-    String what = flat.raster() == null ? "line drawing" : "picture";
-    return flat.item().file().caption() + ", " + what + ", " + note(flat);
   }
 
   private static String densityNote(List<PlacedFlat> flats) {
@@ -134,11 +108,6 @@ record FitRun(
     long most = densities.get(densities.size() - 1);
     String range = least == most ? "" + least : least + " to " + most;
     return "Pictures print at " + range + " pixels per inch, drawings are sharp.";
-  }
-
-  private static boolean soft(PlacedFlat flat) {
-    RasterPrint raster = flat.raster();
-    return raster != null && raster.state() == PrintState.SOFT;
   }
 
   private String title(FlatFolder read) {

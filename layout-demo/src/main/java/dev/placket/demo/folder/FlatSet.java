@@ -29,6 +29,11 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
   private static final Length VIEW_NAME = Length.mm(80);
   private static final Length OTHER_NAME = Length.mm(40);
 
+  /** The widest line of a caption. */
+  public static Length captionRoom(Role role) {
+    return role.isView() ? VIEW_NAME : OTHER_NAME;
+  }
+
   /**
    * One flat with what it came from.
    *
@@ -73,11 +78,8 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
       Double ratio = ratios.get(file.id());
       FlatCaption caption =
           FlatCaption.of(
-              file.caption(),
-              ScaleNote.widest(unit, ratio),
-              file.role().isView() ? VIEW_NAME : OTHER_NAME,
-              lettering);
-      Limits limits = limits(file, targets, allowSoft);
+              file.caption(), ScaleNote.widest(unit, ratio), captionRoom(file.role()), lettering);
+      Limits limits = limits(file.role(), file.picture(), targets, allowSoft);
       items.add(new Item(file, flat(file, caption, limits, unit, ratio, lettering), caption));
     }
     if (!wrong.isEmpty()) {
@@ -131,7 +133,8 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
     return file.picture().inkedBox();
   }
 
-  private static @Nullable String unit(Picture picture) {
+  /** What names the unit of a picture, so that scales can be compared; null where it is unknown. */
+  public static @Nullable String unit(Picture picture) {
     if (picture instanceof Raster raster) {
       PixelDensity stated = raster.density();
       return stated == null ? null : stated.toString();
@@ -140,10 +143,11 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
   }
 
   /** The sizes under which nobody reads a flat on paper (common practice), and the soft limit. */
-  private static Limits limits(FlatFile file, DensityTargets targets, boolean allowSoft) {
-    Length least = leastSize(file.role());
-    if (file.picture() instanceof Raster && !allowSoft) {
-      Length crisp = targets.greatestSide(Math.round(ink(file).longestSide()));
+  public static Limits limits(
+      Role role, Picture picture, DensityTargets targets, boolean allowSoft) {
+    Length least = leastSize(role);
+    if (picture instanceof Raster && !allowSoft) {
+      Length crisp = targets.greatestSide(Math.round(picture.inkedBox().longestSide()));
       return new Limits(least, crisp.compareTo(least) < 0 ? least : crisp);
     }
     return new Limits(least, null);

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -165,6 +166,15 @@ public final class PackNotes {
     keys.add("unit.mm.NAME");
     keys.add("caption.NAME");
     return String.join(", ", keys);
+  }
+
+  /** All fields by their keys, blank where they are not stated. */
+  public Map<String, String> fields() {
+    Map<String, String> fields = new LinkedHashMap<>();
+    for (Field f : Field.values()) {
+      fields.put(f.key(), value(f));
+    }
+    return fields;
   }
 
   /** The value of a field, blank where it is not stated. */

@@ -36,7 +36,7 @@ public final class ScaleNote {
   }
 
   /** A note as wide as any that may come out. */
-  static String widest(@Nullable Length unit, @Nullable Double ratio) {
+  public static String widest(@Nullable Length unit, @Nullable Double ratio) {
     return unit == null ? note(null, ratio) : note(1 / 88.8, ratio);
   }
 

@@ -1,6 +1,7 @@
 package dev.placket.demo.pdf;
 
 import dev.placket.demo.sheet.TextRun;
+import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.units.Box;
 import java.util.List;
 
@@ -11,10 +12,12 @@ import java.util.List;
  * @param ink where its ink lies, in points on the sheet
  * @param alternative what it shows, for readers who do not see it
  * @param caption the lines under it
+ * @param marks lines drawn beside it
  */
-public record Inked(Art art, Box ink, String alternative, List<TextRun> caption) {
-  /** Copies the lines. */
+public record Inked(Art art, Box ink, String alternative, List<TextRun> caption, List<Rule> marks) {
+  /** Copies the lists. */
   public Inked {
     caption = List.copyOf(caption);
+    marks = List.copyOf(marks);
   }
 }

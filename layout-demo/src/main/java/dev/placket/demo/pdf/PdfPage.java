@@ -56,6 +56,7 @@ final class PdfPage {
       for (Inked flat : flats) {
         out.beginMarkedContent(Tags.FIGURE, tags.figure(flat.alternative(), flat.ink(), height));
         draw(out, flat);
+        flat.marks().forEach(m -> line(out, m));
         out.endMarkedContent();
         text(out, flat.caption());
       }

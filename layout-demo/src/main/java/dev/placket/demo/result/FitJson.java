@@ -6,7 +6,6 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import dev.placket.demo.PlacedFlat;
 import dev.placket.demo.RasterPrint;
-import dev.placket.demo.folder.PackNotes;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
@@ -17,6 +16,7 @@ import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.ScaleGroup;
+import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.sheet.Window;
@@ -28,6 +28,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,16 +45,6 @@ public final class FitJson {
     this.json = json;
   }
 
-  /**
-   * One sheet of the file.
-   *
-   * @param request what was asked
-   * @param fit the answer
-   * @param flats what was placed
-   * @param more writes further fields into the sheet's object
-   */
-  public record SheetPart(FitRequest request, Fit fit, List<PlacedFlat> flats, More more) {}
-
   /** Writes fields of an object that is open. */
   @FunctionalInterface
   public interface More {
@@ -61,22 +52,16 @@ public final class FitJson {
     void write(JsonGenerator json) throws IOException;
   }
 
-  /** The file's bytes, for a single sheet. */
+  /**
+   * The file's bytes.
+   *
+   * @param title the pack's title
+   * @param fields the header's values by their names, as in {@code style-number}
+   * @param targets when a picture is soft or heavy
+   * @param sheets the sheets in order
+   */
   public static byte[] bytes(
-      String title,
-      PackNotes notes,
-      FitRequest request,
-      Fit fit,
-      DensityTargets targets,
-      List<PlacedFlat> flats)
-      throws IOException {
-    SheetPart sheet = new SheetPart(request, fit, flats, j -> {});
-    return bytes(title, notes, targets, List.of(sheet));
-  }
-
-  /** The file's bytes. */
-  public static byte[] bytes(
-      String title, PackNotes notes, DensityTargets targets, List<SheetPart> sheets)
+      String title, Map<String, String> fields, DensityTargets targets, List<SheetResult> sheets)
       throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
@@ -84,43 +69,53 @@ public final class FitJson {
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
       json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
-      new FitJson(json).write(title, notes, targets, sheets);
+      new FitJson(json).write(title, fields, targets, sheets);
     }
     bytes.write('\n');
     return bytes.toByteArray();
   }
 
-  private void write(String title, PackNotes notes, DensityTargets targets, List<SheetPart> sheets)
+  private void write(
+      String title, Map<String, String> fields, DensityTargets targets, List<SheetResult> sheets)
       throws IOException {
     json.writeStartObject();
     json.writeStringField("format", "placket-fit/1");
-    pack(title, notes);
+    json.writeObjectFieldStart("pack");
+    json.writeStringField("title", title);
+    for (Map.Entry<String, String> field : fields.entrySet()) {
+      json.writeStringField(camel(field.getKey()), field.getValue());
+    }
+    json.writeEndObject();
     densityTargets(targets);
     json.writeArrayFieldStart("sheets");
-    for (SheetPart part : sheets) {
-      json.writeStartObject();
-      sheet(part.request());
-      json.writeArrayFieldStart("placements");
-      for (PlacedFlat flat : part.flats()) {
-        placement(flat);
-      }
-      json.writeEndArray();
-      proof(part.fit());
-      order(part.request(), part.fit());
-      json.writeNullField("conflict");
-      part.more().write(json);
-      json.writeEndObject();
+    for (SheetResult sheet : sheets) {
+      sheet(sheet);
     }
     json.writeEndArray();
     json.writeEndObject();
   }
 
-  private void pack(String title, PackNotes notes) throws IOException {
-    json.writeObjectFieldStart("pack");
-    json.writeStringField("title", title);
-    for (PackNotes.Field field : PackNotes.Field.values()) {
-      json.writeStringField(camel(field.key()), notes.value(field));
+  private void sheet(SheetResult result) throws IOException {
+    json.writeStartObject();
+    if (result.id() != null) {
+      json.writeStringField("id", result.id());
     }
+    sheet(result.sheet(), result.spacing());
+    json.writeArrayFieldStart("placements");
+    for (PlacedFlat flat : result.flats()) {
+      placement(flat);
+    }
+    json.writeEndArray();
+    Fit fit = result.fit();
+    if (fit == null) {
+      json.writeNullField("proof");
+    } else {
+      proof(fit);
+    }
+    FitRequest request = result.request();
+    order(request == null ? 0 : request.order().share(), fit == null ? List.of() : fit.order());
+    json.writeNullField("conflict");
+    result.more().write(json);
     json.writeEndObject();
   }
 
@@ -132,8 +127,7 @@ public final class FitJson {
     json.writeEndObject();
   }
 
-  private void sheet(FitRequest request) throws IOException {
-    Sheet sheet = request.sheet();
+  private void sheet(Sheet sheet, Spacing spacing) throws IOException {
     json.writeStringField("name", sheet.name());
     json.writeObjectFieldStart("paper");
     json.writeStringField("name", sheet.paper().name());
@@ -146,8 +140,8 @@ public final class FitJson {
     number("bottom", sheet.margins().bottom().pt());
     number("left", sheet.margins().left().pt());
     json.writeEndObject();
-    number("gap", request.spacing().gap().pt());
-    number("clearance", request.spacing().clearance().pt());
+    number("gap", spacing.gap().pt());
+    number("clearance", spacing.clearance().pt());
     json.writeArrayFieldStart("labelledCells");
     for (LabelledCell cell : sheet.labelledCells()) {
       namedBox(cell.name(), cell.box());
@@ -230,11 +224,11 @@ public final class FitJson {
     json.writeEndObject();
   }
 
-  private void order(FitRequest request, Fit fit) throws IOException {
+  private void order(double share, List<OrderStep> steps) throws IOException {
     json.writeObjectFieldStart("order");
-    json.writeNumberField("share", request.order().share());
+    json.writeNumberField("share", share);
     json.writeArrayFieldStart("steps");
-    for (OrderStep step : fit.order()) {
+    for (OrderStep step : steps) {
       json.writeStartObject();
       json.writeStringField("wish", step.wish().name().toLowerCase(Locale.ROOT).replace('_', ' '));
       json.writeBooleanField("kept", step.kept());
@@ -302,7 +296,7 @@ public final class FitJson {
 
   private static String camel(String key) {
     StringBuilder name = new StringBuilder();
-    for (String word : key.split("\\.")) {
+    for (String word : key.split("[-._]")) {
       name.append(
           name.isEmpty()
               ? word

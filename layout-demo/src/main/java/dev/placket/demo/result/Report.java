@@ -56,6 +56,38 @@ public final class Report {
     return report.text.toString();
   }
 
+  /**
+   * The report of a pack.
+   *
+   * @param title what was laid out
+   * @param sheets what came of each sheet
+   * @param notes what the writer of the description should know
+   * @param written where the files went
+   */
+  public static String ofPack(
+      String title, List<SheetResult> sheets, List<String> notes, List<Path> written) {
+    Report report = new Report();
+    report.line(title);
+    report.line("");
+    int number = 0;
+    for (SheetResult sheet : sheets) {
+      report.wrapped(
+          "", "Sheet " + ++number + " of " + sheets.size() + ": " + sheet.sheet().name());
+      Fit fit = sheet.fit();
+      if (fit != null) {
+        report.placed(sheet.flats());
+        report.quality(fit);
+      }
+      report.line("");
+    }
+    if (!notes.isEmpty()) {
+      report.line("In the description");
+      notes.forEach(n -> report.wrapped("  ", n));
+    }
+    report.files(written);
+    return report.text.toString();
+  }
+
   private void read(FlatFolder folder, FlatSet set) {
     line("Read from " + folder.path());
     for (FlatFile f : folder.flats()) {

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.TreeMap;
 
 /** The drawn lines between cells: each shared edge once, in the longest pieces. */
-final class Ruling {
+public final class Ruling {
   static final Length FRAME = Length.mm(0.5);
   static final Length CELLS = Length.mm(0.25);
 
@@ -19,7 +19,7 @@ final class Ruling {
    * The frame and the edges of all boxes inside it; edges on the frame are the frame's. The frame's
    * sides run on by half their width, so that its corners are whole.
    */
-  static List<Rule> of(Box frame, Collection<Box> boxes) {
+  public static List<Rule> of(Box frame, Collection<Box> boxes) {
     TreeMap<Double, List<double[]>> upright = new TreeMap<>();
     TreeMap<Double, List<double[]>> level = new TreeMap<>();
     for (Box b : boxes) {

@@ -7,6 +7,7 @@ import dev.placket.demo.folder.PackNotes.Field;
 import dev.placket.demo.folder.ScaleNote;
 import dev.placket.demo.result.FitJson;
 import dev.placket.demo.result.Outputs;
+import dev.placket.demo.result.SheetResult;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.parts.Parts;
 import dev.placket.demo.workbook.parts.WorkbookLimits;
@@ -166,17 +167,18 @@ public record OntoRun(
       for (int i = 0; i < previews.size(); i++) {
         files.put(names.get(i + 1), previews.get(i));
       }
-      List<FitJson.SheetPart> sheets =
+      List<SheetResult> sheets =
           fitted.stream()
               .map(
                   f ->
-                      new FitJson.SheetPart(
+                      SheetResult.of(
+                          null,
                           f.request(),
                           f.fit(),
                           f.pictures().stream().map(Anchored::flat).toList(),
                           new WorksheetJson(f, leeway)))
               .toList();
-      files.put("fit.json", FitJson.bytes(title(first), first.notes(), TARGETS, sheets));
+      files.put("fit.json", FitJson.bytes(title(first), first.notes().fields(), TARGETS, sheets));
       return files;
     } catch (IOException e) {
       throw new UncheckedIOException(e);

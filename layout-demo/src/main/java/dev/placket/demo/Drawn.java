@@ -1,0 +1,60 @@
+package dev.placket.demo;
+
+import dev.placket.demo.folder.ScaleNote;
+import dev.placket.demo.pack.CheckBar;
+import dev.placket.demo.pdf.Art;
+import dev.placket.demo.pdf.Inked;
+import dev.placket.demo.sheet.Lettering;
+import dev.placket.demo.sheet.TextRun;
+import dev.placket.layout.density.PrintState;
+import dev.placket.layout.image.Drawing;
+import dev.placket.layout.units.Box;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Turns placed flats into what is drawn on a page. */
+final class Drawn {
+  private Drawn() {}
+
+  static Inked inked(PlacedFlat flat, Lettering lettering) {
+    Box ink = flat.ink().toBox();
+    List<TextRun> caption = flat.item().caption().under(ink, note(flat), lettering);
+    return new Inked(art(flat), ink, alternative(flat), caption, List.of());
+  }
+
+  /** The same with the bar by which a print at true size is checked. */
+  static Inked checked(PlacedFlat flat, Lettering lettering) {
+    Inked plain = inked(flat, lettering);
+    List<TextRun> lines = new ArrayList<>(plain.caption());
+    lines.addAll(CheckBar.text(plain.ink(), flat.item().caption(), lettering));
+    return new Inked(
+        plain.art(),
+        plain.ink(),
+        plain.alternative(),
+        lines,
+        CheckBar.rules(plain.ink(), flat.item().caption(), lettering));
+  }
+
+  static boolean soft(PlacedFlat flat) {
+    RasterPrint raster = flat.raster();
+    return raster != null && raster.state() == PrintState.SOFT;
+  }
+
+  private static Art art(PlacedFlat flat) {
+    RasterPrint raster = flat.raster();
+    if (raster != null) {
+      return new Art.Pixels(raster.image());
+    }
+    Drawing drawing = (Drawing) flat.item().file().picture();
+    return new Art.Paths(drawing::paint, flat.flat().ink(), flat.placement().scale().doubleValue());
+  }
+
+  private static String note(PlacedFlat flat) {
+    return ScaleNote.note(flat.garmentScale(), flat.ratio());
+  }
+
+  private static String alternative(PlacedFlat flat) {
+    String what = flat.raster() == null ? "line drawing" : "picture";
+    return flat.item().file().caption() + ", " + what + ", " + note(flat);
+  }
+}

@@ -1,0 +1,26 @@
+package dev.placket.demo.description;
+
+import dev.placket.demo.sheet.Lettering;
+import dev.placket.demo.sheet.TextBlock.Align;
+import dev.placket.demo.sheet.TextBlock.Stand;
+import dev.placket.layout.units.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A labelled cell.
+ *
+ * @param caption the small line at its top; blank for none
+ * @param text what it holds; fields are filled in
+ * @param size the height of capitals to begin with
+ * @param least the height of capitals down to which the text may shrink
+ * @param align where lines begin
+ * @param stand where the block of lines stands; null for the foot in header and foot, else the top
+ */
+public record PackCell(
+    Words caption, Words text, Length size, Length least, Align align, @Nullable Stand stand) {
+  /** A cell of usual lettering. */
+  public static PackCell of(String caption, String text) {
+    return new PackCell(
+        Words.of(caption), Words.of(text), Lettering.VALUE, Lettering.CAPTION, Align.LEFT, null);
+  }
+}

@@ -1,0 +1,37 @@
+package dev.placket.demo.pack;
+
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.sheet.Page;
+import dev.placket.layout.fit.Rules;
+import dev.placket.layout.flat.Spacing;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * A sheet that is ruled and lettered, with the flats that go on it.
+ *
+ * @param id its identifier; a further sheet of the same tables has a number behind it
+ * @param name what it is called
+ * @param page the ruled page
+ * @param items its flats, in order; often none
+ * @param ratios the ratio of each flat that has one
+ * @param trueSize identifiers of flats that carry the bar to check the print by
+ * @param spacing gap and clearance
+ * @param rules which rules let the front lead
+ */
+public record ComposedSheet(
+    String id,
+    String name,
+    Page page,
+    List<FlatSet.Item> items,
+    Map<String, Double> ratios,
+    Set<String> trueSize,
+    Spacing spacing,
+    Rules rules) {
+  /** Copies the list. */
+  public ComposedSheet {
+    items = List.copyOf(items);
+    trueSize = Set.copyOf(trueSize);
+  }
+}

@@ -1,0 +1,143 @@
+package dev.placket.demo.pack;
+
+import dev.placket.demo.Refusal;
+import dev.placket.demo.description.Described;
+import dev.placket.demo.description.PackSheet;
+import dev.placket.demo.description.Words;
+import dev.placket.demo.sheet.Lettering;
+import dev.placket.demo.sheet.Typeface;
+import dev.placket.layout.density.DensityTargets;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Makes ruled and lettered sheets of a description. */
+public final class Composer {
+  private final Described described;
+  private final DensityTargets targets;
+  private final boolean allowSoft;
+  private final Set<String> shrunk = new LinkedHashSet<>();
+
+  private Composer(Described described, DensityTargets targets, boolean allowSoft) {
+    this.described = described;
+    this.targets = targets;
+    this.allowSoft = allowSoft;
+  }
+
+  /**
+   * The sheets of a description.
+   *
+   * @param described what was read
+   * @param targets when a raster is soft
+   * @param allowSoft whether rasters may grow until they are soft
+   * @param lettering takes the typefaces that the description names
+   * @throws Refusal with every slip of the description
+   */
+  public static ComposedPack compose(
+      Described described, DensityTargets targets, boolean allowSoft, Lettering lettering)
+      throws Refusal {
+    return new Composer(described, targets, allowSoft).run(lettering);
+  }
+
+  /** The lettering of a pack: the built-in typeface and those that the description names. */
+  public static Lettering lettering(Described described) {
+    FlatFiles files = new FlatFiles(described);
+    List<Typeface> faces = new ArrayList<>();
+    List<String> fonts = described.pack().fonts();
+    for (int i = 0; i < fonts.size(); i++) {
+      String path = "fonts/" + i;
+      Path file = files.file(fonts.get(i), path);
+      if (file == null) {
+        continue;
+      }
+      try {
+        faces.add(Typeface.of(fonts.get(i), Files.readAllBytes(file)));
+      } catch (IllegalArgumentException e) {
+        String found = fonts.get(i) + ", " + e.getMessage();
+        described.faults().add(described.places().of(path), found, "a TrueType font (.ttf)");
+      } catch (IOException e) {
+        String found = fonts.get(i) + ", which cannot be read";
+        described.faults().add(described.places().of(path), found, "a file that may be read");
+      }
+    }
+    return Lettering.load().with(faces);
+  }
+
+  private ComposedPack run(Lettering lettering) throws Refusal {
+    PackText text = PackText.of(described);
+    FlatFiles files = new FlatFiles(described);
+    Contents.check(described, files, text);
+    FlatSetter flats = new FlatSetter(described, files, lettering, targets, allowSoft);
+    List<SheetPlan> plans = new ArrayList<>();
+    for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
+      Frame frame = Frame.of(e.getKey(), e.getValue(), described);
+      if (frame != null) {
+        SheetTables tables = new SheetTables(described, files, lettering, text, shrunk);
+        plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables));
+      }
+    }
+    int count = plans.stream().mapToInt(SheetPlan::pages).sum();
+    List<ComposedSheet> sheets = new ArrayList<>();
+    for (SheetPlan plan : plans) {
+      for (int page = 0; page < plan.pages(); page++) {
+        PackText own = text.onSheet(ofSheet(plan, sheets.size() + 1, count));
+        CellSetter cells = new CellSetter(described, lettering, own, shrunk);
+        sheets.add(new SheetMaker(described, plan, page, cells, flats, own).make());
+      }
+    }
+    described.faults().refuse();
+    List<String> notes = new ArrayList<>(text.missing());
+    notes.addAll(shrunk);
+    return new ComposedPack(title(), fileName(), fields(), sheets, notes);
+  }
+
+  private static Map<String, Words> ofSheet(SheetPlan plan, int number, int count) {
+    Map<String, Words> fields = new LinkedHashMap<>();
+    fields.put("sheet", Words.of("" + number));
+    fields.put("sheets", Words.of("" + count));
+    fields.put("sheet-name", plan.sheet().name());
+    fields.put("paper", Words.of(plan.frame().paper().name()));
+    return fields;
+  }
+
+  private Map<String, String> fields() {
+    Map<String, String> fields = new LinkedHashMap<>();
+    described.pack().fields().forEach((name, w) -> fields.put(name, leading(w)));
+    return fields;
+  }
+
+  private String leading(Words words) {
+    List<String> texts = words.in(described.pack().languages());
+    return texts.isEmpty() ? "" : texts.get(0);
+  }
+
+  private String title() {
+    List<String> parts = new ArrayList<>();
+    for (String field : List.of("label", "style-number", "style-name")) {
+      String value = leading(described.pack().fields().getOrDefault(field, Words.NONE));
+      if (!value.isBlank()) {
+        parts.add(value);
+      }
+    }
+    return parts.isEmpty() ? stem() : String.join(" ", parts);
+  }
+
+  private String fileName() {
+    String number = leading(described.pack().fields().getOrDefault("style-number", Words.NONE));
+    String name = (number.isBlank() ? stem() : number).replaceAll("[^\\p{L}\\p{N}._-]+", "-");
+    String bare = name.replaceAll("^[-.]+|[-.]+$", "");
+    return bare.isEmpty() ? "pack" : bare;
+  }
+
+  private String stem() {
+    Path last = described.file().getFileName();
+    String name = last == null ? "pack" : last.toString();
+    return name.replaceAll("\\.[^.]*$", "");
+  }
+}

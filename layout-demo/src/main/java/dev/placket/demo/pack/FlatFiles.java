@@ -1,0 +1,107 @@
+package dev.placket.demo.pack;
+
+import dev.placket.demo.description.Described;
+import dev.placket.demo.description.Mark;
+import dev.placket.demo.description.PackFlat;
+import dev.placket.layout.image.Picture;
+import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.PictureReader;
+import dev.placket.layout.image.PictureSource;
+import dev.placket.layout.image.ReadLimits;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** The files that a description names: beside it or in folders below, each picture read once. */
+final class FlatFiles {
+  /** More files are not looked through for the nearest name. */
+  private static final int MOST = 2000;
+
+  private final Described described;
+  private final Map<List<Object>, Picture> read = new HashMap<>();
+
+  FlatFiles(Described described) {
+    this.described = described;
+  }
+
+  /** The path of a file that is there and inside the folder; null with the slip noted. */
+  @Nullable Path file(String name, String path) {
+    Mark place = described.places().of(path);
+    Path folder = described.folder();
+    try {
+      Path file = folder.resolve(name).normalize();
+      if (name.isBlank() || !file.startsWith(folder) || (Files.exists(file) && outside(file))) {
+        described
+            .faults()
+            .add(
+                place, "'" + name + "', outside the folder of the description", "a file inside it");
+        return null;
+      }
+      if (Files.isRegularFile(file)) {
+        return file;
+      }
+    } catch (InvalidPathException | IOException e) {
+      described.faults().add(place, "'" + name + "', which is no file name", "a file name");
+      return null;
+    }
+    described.faults().unknown(place, "no file", name, known());
+    return null;
+  }
+
+  private boolean outside(Path file) throws IOException {
+    return !file.toRealPath().startsWith(described.folder().toRealPath());
+  }
+
+  private List<String> known() {
+    Path folder = described.folder();
+    try (Stream<Path> all = Files.walk(folder, 3)) {
+      return all.limit(MOST)
+          .filter(Files::isRegularFile)
+          .map(f -> folder.relativize(f).toString().replace('\\', '/'))
+          .filter(f -> f.matches("(?i).*\\.(svg|png|jpe?g|csv|ttf)"))
+          .sorted()
+          .limit(40)
+          .toList();
+    } catch (IOException | java.io.UncheckedIOException e) {
+      return List.of();
+    }
+  }
+
+  /** The picture of a flat; null with the slip noted. */
+  @Nullable Picture picture(PackFlat flat, String path) {
+    Path file = file(flat.file(), path + "/file");
+    if (file == null) {
+      return null;
+    }
+    List<Object> key = List.of(file, flat.fills(), flat.lines());
+    Picture known = read.get(key);
+    if (known != null) {
+      return known;
+    }
+    try {
+      PictureSource source = PictureSource.of(file);
+      if (!flat.fills().isEmpty()) {
+        PictureReader.read(source, ReadLimits.DEFAULT);
+        byte[] filled = new Fills(described, path).apply(Files.readAllBytes(file), flat);
+        source = PictureSource.of(file.toString(), filled);
+      }
+      Picture picture = PictureReader.read(source, ReadLimits.DEFAULT);
+      read.put(key, picture);
+      return picture;
+    } catch (PictureException | IOException e) {
+      described
+          .faults()
+          .add(
+              described.places().of(path + "/file"),
+              "a picture that cannot be used: " + e.getMessage(),
+              "a sound SVG, PNG or JPEG");
+      return null;
+    }
+  }
+}

@@ -1,0 +1,224 @@
+package dev.placket.demo.pack;
+
+import dev.placket.demo.description.Described;
+import dev.placket.demo.description.PackFlat;
+import dev.placket.demo.folder.FlatFile;
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.folder.ScaleNote;
+import dev.placket.demo.sheet.FlatCaption;
+import dev.placket.demo.sheet.Lettering;
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Held;
+import dev.placket.layout.flat.Limits;
+import dev.placket.layout.flat.Surround;
+import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.Picture;
+import dev.placket.layout.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Turns the flats of a sheet into what the solver sees. */
+final class FlatSetter {
+  /** A picture in a row of a table is looked at, not measured. */
+  private static final Length LEAST_IN_ROW = Length.mm(5);
+
+  private final Described described;
+  private final FlatFiles files;
+  private final Lettering lettering;
+  private final DensityTargets targets;
+  private final boolean allowSoft;
+
+  FlatSetter(
+      Described described,
+      FlatFiles files,
+      Lettering lettering,
+      DensityTargets targets,
+      boolean allowSoft) {
+    this.described = described;
+    this.files = files;
+    this.lettering = lettering;
+    this.targets = targets;
+    this.allowSoft = allowSoft;
+  }
+
+  /**
+   * The picture that belongs to a flat of a description.
+   *
+   * @param id the flat
+   * @param flat what is said of it
+   * @param path where it is said
+   */
+  record Read(String id, PackFlat flat, String path, Picture picture) {}
+
+  /** All pictures of a sheet that can be read; slips are noted. */
+  List<Read> read(String sheet, Map<String, PackFlat> flats) {
+    List<Read> read = new ArrayList<>();
+    flats.forEach(
+        (id, flat) -> {
+          String path = "sheets/" + sheet + "/flats/" + id;
+          Picture picture = files.picture(flat, path);
+          if (picture != null) {
+            read.add(new Read(id, flat, path, picture));
+          }
+        });
+    return read;
+  }
+
+  /**
+   * One flat.
+   *
+   * @param windows where it may lie
+   * @param inRow whether its window is in a row of a table
+   * @param grouped the ratio in the group of views formed unasked, or null
+   * @param even whether its longest side aims at that of the first flat, for want of a view
+   */
+  FlatSet.@Nullable Item item(
+      Read read,
+      List<String> windows,
+      boolean inRow,
+      @Nullable Double grouped,
+      boolean even,
+      PackText text) {
+    PackFlat said = read.flat();
+    PackFlat.Scaling scaling = said.scaling();
+    String level = level(read);
+    if (said.trueSize() && scaling.unit() == null) {
+      add(read, "true-size", "true-size without unit", "unit, the real length of one drawing unit");
+      return null;
+    }
+    Double ratio = scaling.group() == null ? grouped : Double.valueOf(ratio(said));
+    FlatCaption caption = caption(read, inRow, ratio, text);
+    Limits limits = limits(read, inRow);
+    if (caption == null || limits == null) {
+      return null;
+    }
+    Flat flat =
+        Flat.of(read.id(), said.role(), read.picture().inkedBox())
+            .withWindows(windows)
+            .withLimits(limits)
+            .withHeld(held(said))
+            .withShare(share(scaling, said, even))
+            .withSurround(surround(caption, said.trueSize()));
+    if (read.picture() instanceof Drawing drawing) {
+      flat = flat.withPoints(drawing.points(), level);
+    }
+    Length unit = scaling.unit();
+    flat = unit == null ? flat : flat.withUnitLength(unit);
+    if (ratio != null) {
+      String group = scaling.group();
+      flat = flat.withGroup(group == null ? dev.placket.layout.flat.Grouping.VIEWS : group, ratio);
+    }
+    java.nio.file.Path file = described.folder().resolve(said.file());
+    String title = caption.name().isEmpty() ? title(said) : String.join(" ", caption.name());
+    FlatFile source = new FlatFile(file, read.id(), said.role(), true, title, read.picture());
+    return new FlatSet.Item(source, flat, caption);
+  }
+
+  private static double ratio(PackFlat said) {
+    Double stated = said.scaling().ratio();
+    if (stated != null) {
+      return stated;
+    }
+    return said.role().isView() ? said.role().share() : 1;
+  }
+
+  private static double share(PackFlat.Scaling scaling, PackFlat said, boolean even) {
+    Double stated = scaling.share();
+    if (stated != null) {
+      return stated;
+    }
+    return even ? 1 : said.role().share();
+  }
+
+  private static Held held(PackFlat said) {
+    Length unit = said.scaling().unit();
+    return said.trueSize() && unit != null
+        ? new Held(said.held().left(), said.held().top(), unit.pt())
+        : said.held();
+  }
+
+  private Surround surround(FlatCaption caption, boolean trueSize) {
+    Surround below = caption.surround(lettering);
+    return trueSize ? CheckBar.under(below) : below;
+  }
+
+  private @Nullable String level(Read read) {
+    String level = read.flat().level();
+    if (level == null) {
+      return null;
+    }
+    if (read.picture() instanceof Drawing drawing) {
+      if (drawing.points().containsKey(level)) {
+        return level;
+      }
+      described
+          .faults()
+          .unknown(
+              described.places().of(read.path() + "/level"),
+              "no part of the drawing named",
+              level,
+              drawing.points().keySet());
+    } else {
+      add(read, "level", "a level in a picture of pixels", "a drawing with named parts");
+    }
+    return null;
+  }
+
+  private @Nullable Limits limits(Read read, boolean inRow) {
+    PackFlat said = read.flat();
+    if (said.trueSize()) {
+      return Limits.NONE;
+    }
+    Limits usual = FlatSet.limits(said.role(), read.picture(), targets, allowSoft);
+    Length floor =
+        inRow && usual.least().compareTo(LEAST_IN_ROW) > 0 ? LEAST_IN_ROW : usual.least();
+    Length stated = said.greatest();
+    Length most = usual.greatest();
+    if (stated != null && (most == null || stated.compareTo(most) < 0)) {
+      most = stated;
+    }
+    Length least = said.least();
+    if (least == null) {
+      return new Limits(most != null && most.compareTo(floor) < 0 ? most : floor, most);
+    }
+    if (stated != null && stated.compareTo(least) < 0) {
+      add(read, "greatest", "a greatest size under the least", "one that is not under it");
+      return null;
+    }
+    return new Limits(least, most != null && most.compareTo(least) < 0 ? least : most);
+  }
+
+  private @Nullable FlatCaption caption(
+      Read read, boolean inRow, @Nullable Double ratio, PackText text) {
+    PackFlat said = read.flat();
+    boolean none = said.caption() == null ? inRow : said.caption().blank();
+    if (none) {
+      return FlatCaption.NONE;
+    }
+    String name =
+        said.caption() == null
+            ? title(said)
+            : text.beside(said.caption(), read.path() + "/caption");
+    String note = text.lines(said.note(), read.path() + "/note");
+    String fault = lettering.fault(name + "\n" + note);
+    if (fault != null) {
+      add(read, "caption", fault, "letters that one of the fonts has");
+      return null;
+    }
+    String scale = ScaleNote.widest(said.scaling().unit(), ratio);
+    return FlatCaption.of(name, note, scale, FlatSet.captionRoom(said.role()), lettering);
+  }
+
+  private static String title(PackFlat said) {
+    String word = said.role().name().toLowerCase(java.util.Locale.ROOT);
+    String capital = word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1);
+    return said.role().isView() ? capital + " view" : capital;
+  }
+
+  private void add(Read read, String key, String found, String expected) {
+    described.faults().add(described.places().of(read.path() + "/" + key), found, expected);
+  }
+}

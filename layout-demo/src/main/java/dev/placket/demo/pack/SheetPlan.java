@@ -1,0 +1,69 @@
+package dev.placket.demo.pack;
+
+import dev.placket.demo.description.PackSheet;
+import dev.placket.demo.description.PackTable;
+import dev.placket.demo.table.TablePiece;
+import dev.placket.demo.table.TableText;
+import dev.placket.layout.units.Box;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A sheet of the description with its tables in pieces, so that it is known how many sheets it
+ * becomes.
+ *
+ * @param id its identifier
+ * @param sheet what is said of it
+ * @param frame its rectangles
+ * @param first the pieces that lie in its areas, by area
+ * @param further pieces that each need a sheet of their own, with their area's name
+ */
+record SheetPlan(
+    String id,
+    PackSheet sheet,
+    Frame frame,
+    Map<String, TablePiece> first,
+    List<Map.Entry<String, TablePiece>> further) {
+
+  static SheetPlan of(String id, PackSheet sheet, Frame frame, SheetTables tables) {
+    Map<String, TablePiece> first = new LinkedHashMap<>();
+    List<Map.Entry<String, TablePiece>> further = new ArrayList<>();
+    sheet
+        .tables()
+        .forEach(
+            (name, said) -> {
+              String path = "sheets/" + id + "/tables/" + name;
+              Box area = frame.body().areas().get(name);
+              PackTable filled = tables.filled(said, path);
+              TableText text = filled == null ? null : tables.text(filled, path);
+              if (area == null || filled == null || text == null) {
+                return;
+              }
+              List<TablePiece> pieces =
+                  tables.pieces(text, filled, name, area, frame.between(), path);
+              for (int i = 0; i < pieces.size(); i++) {
+                if (i == 0) {
+                  first.put(name, pieces.get(0));
+                } else {
+                  further.add(Map.entry(name, pieces.get(i)));
+                }
+              }
+            });
+    return new SheetPlan(id, sheet, frame, first, further);
+  }
+
+  /** How many sheets it becomes. */
+  int pages() {
+    return 1 + further.size();
+  }
+
+  /** Whether a row of a table, on whatever page, has a window for a flat. */
+  boolean hasRowFor(String flat) {
+    return java.util.stream.Stream.concat(
+            first.values().stream(), further.stream().map(Map.Entry::getValue))
+        .flatMap(p -> p.windows().stream())
+        .anyMatch(w -> w.flat().equals(flat));
+  }
+}

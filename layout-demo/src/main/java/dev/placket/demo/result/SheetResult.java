@@ -1,0 +1,54 @@
+package dev.placket.demo.result;
+
+import dev.placket.demo.PlacedFlat;
+import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.sheet.Sheet;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What came of one sheet.
+ *
+ * @param id its identifier; null where the sheet has none
+ * @param sheet the ruled page
+ * @param spacing gap and clearance
+ * @param request what was asked; null where the sheet has no flats
+ * @param fit the answer; null likewise
+ * @param flats its flats where they lie
+ * @param more writes further fields of the sheet into {@code fit.json}
+ */
+public record SheetResult(
+    @Nullable String id,
+    Sheet sheet,
+    Spacing spacing,
+    @Nullable FitRequest request,
+    @Nullable Fit fit,
+    List<PlacedFlat> flats,
+    FitJson.More more) {
+  /** Copies the list. */
+  public SheetResult {
+    flats = List.copyOf(flats);
+  }
+
+  /** A sheet without an identifier, with its flats placed. */
+  public static SheetResult of(FitRequest request, Fit fit, List<PlacedFlat> flats) {
+    return of(null, request, fit, flats, json -> {});
+  }
+
+  /** A sheet with its flats placed. */
+  public static SheetResult of(
+      @Nullable String id,
+      FitRequest request,
+      Fit fit,
+      List<PlacedFlat> flats,
+      FitJson.More more) {
+    return new SheetResult(id, request.sheet(), request.spacing(), request, fit, flats, more);
+  }
+
+  /** A sheet without flats. */
+  public static SheetResult bare(String id, Sheet sheet, Spacing spacing) {
+    return new SheetResult(id, sheet, spacing, null, null, List.of(), json -> {});
+  }
+}
