@@ -51,7 +51,7 @@ final class FitCommand implements Callable<Integer> {
       names = "--paper",
       paramLabel = "NAME",
       description =
-          "A4, A3, A5, Letter, Legal or 11x17; else what the description says, or A4. A folder's"
+          "A0 to A6, Letter, Legal or 11x17; else what the description says, or A4. A folder's"
               + " sheet is landscape, a described one stays the way up it is.")
   private @Nullable String paper;
 

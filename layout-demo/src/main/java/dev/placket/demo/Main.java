@@ -52,6 +52,7 @@ public final class Main {
     CommandLine line = new CommandLine(new PlacketCommand());
     line.addSubcommand(new FitCommand(out, err));
     line.addSubcommand(new ProbeCommand(out, err));
+    line.addSubcommand(new StarterCommand(out, err));
     line.setOut(new PrintWriter(out, true));
     line.setErr(new PrintWriter(err, true));
     line.setUsageHelpAutoWidth(false);

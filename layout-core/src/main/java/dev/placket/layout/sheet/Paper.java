@@ -15,6 +15,15 @@ import java.util.Optional;
  * @param height above zero
  */
 public record Paper(String name, Length width, Length height) {
+  /** 841 by 1,189 mm, upright. */
+  public static final Paper A0 = new Paper("A0", Length.mm(841), Length.mm(1189));
+
+  /** 594 by 841 mm, upright. */
+  public static final Paper A1 = new Paper("A1", Length.mm(594), Length.mm(841));
+
+  /** 420 by 594 mm, upright. */
+  public static final Paper A2 = new Paper("A2", Length.mm(420), Length.mm(594));
+
   /** 297 by 420 mm, upright. */
   public static final Paper A3 = new Paper("A3", Length.mm(297), Length.mm(420));
 
@@ -23,6 +32,9 @@ public record Paper(String name, Length width, Length height) {
 
   /** 148 by 210 mm, upright. */
   public static final Paper A5 = new Paper("A5", Length.mm(148), Length.mm(210));
+
+  /** 105 by 148 mm, upright. */
+  public static final Paper A6 = new Paper("A6", Length.mm(105), Length.mm(148));
 
   /** 8.5 by 11 inches, upright. */
   public static final Paper LETTER = new Paper("Letter", Length.in(8.5), Length.in(11));
@@ -34,7 +46,8 @@ public record Paper(String name, Length width, Length height) {
   public static final Paper ELEVEN_BY_SEVENTEEN = new Paper("11x17", Length.in(11), Length.in(17));
 
   /** The papers known by name, upright. */
-  public static final List<Paper> NAMED = List.of(A3, A4, A5, LETTER, LEGAL, ELEVEN_BY_SEVENTEEN);
+  public static final List<Paper> NAMED =
+      List.of(A0, A1, A2, A3, A4, A5, A6, LETTER, LEGAL, ELEVEN_BY_SEVENTEEN);
 
   /**
    * Checks that both sides are above zero.

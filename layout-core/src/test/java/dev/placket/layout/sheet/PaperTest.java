@@ -32,9 +32,13 @@ class PaperTest {
 
   @ParameterizedTest
   @CsvSource({
+    "A0, 841, 1189",
+    "A1, 594, 841",
+    "A2, 420, 594",
     "A3, 297, 420",
     "A4, 210, 297",
-    "A5, 148, 210", // ISO 216
+    "A5, 148, 210",
+    "A6, 105, 148", // ISO 216
     "Letter, 215.9, 279.4",
     "11x17, 279.4, 431.8", // ASME Y14.1 sizes A and B, from memory
     "Legal, 215.9, 355.6" // trade use
@@ -83,8 +87,8 @@ class PaperTest {
   }
 
   @Test
-  void allSixAreKnownWhateverTheLetterCase() {
-    assertEquals(6, Paper.NAMED.size());
+  void allAreKnownWhateverTheLetterCase() {
+    assertEquals(10, Paper.NAMED.size());
     assertSame(Paper.A4, Paper.named("a4").orElseThrow());
     assertSame(Paper.LETTER, Paper.named("LETTER").orElseThrow());
     assertTrue(Paper.named("A4 ").isEmpty());

@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads single values; a slip is noted and answered with the default. */
 final class Values {
-  private static final Pattern NUMBER = Pattern.compile("[0-9]{0,9}\\.?[0-9]{1,12}");
+  private static final Pattern NUMBER =
+      Pattern.compile("[0-9]{0,9}\\.?[0-9]{1,18}([eE][-+]?[0-9]{1,2})?");
   private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}_-]*");
   private static final Pattern COLOUR = Pattern.compile("#[0-9A-Fa-f]{6}");
 

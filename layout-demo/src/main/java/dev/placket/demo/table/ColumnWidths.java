@@ -88,14 +88,14 @@ final class ColumnWidths {
     return widest + 2 * TextBlock.INSET.pt() + 0.01;
   }
 
-  /** The stated alignment; else by the decimal mark where all values are numbers, else left. */
+  /** The stated alignment; else by the decimal mark where most values are numbers, else left. */
   static Align align(TableText table, int column) {
     Align stated = table.columns().get(column).align();
     if (stated != null) {
       return stated;
     }
     List<String> values = table.values(column);
-    boolean numbers = !values.isEmpty() && values.stream().allMatch(Decimals::isNumber);
-    return numbers ? Align.DECIMAL : Align.LEFT;
+    long numbers = values.stream().filter(Decimals::isNumber).count();
+    return 2 * numbers > values.size() ? Align.DECIMAL : Align.LEFT;
   }
 }

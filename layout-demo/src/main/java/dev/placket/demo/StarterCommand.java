@@ -1,0 +1,94 @@
+package dev.placket.demo;
+
+import dev.placket.demo.result.Outputs;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code placket starter}: a commented description with its files, to begin from. */
+@Command(
+    name = "starter",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Writes a commented description and its files into a folder; it runs as it is.",
+      ""
+    },
+    footer = {
+      "",
+      "Exit codes: 0 written; 2 wrong usage, or files that are there already; nothing written.",
+      "",
+      "Example: placket starter my-style",
+      ""
+    })
+final class StarterCommand implements Callable<Integer> {
+  private static final String DESCRIPTION = "pack.yaml";
+  private static final List<String> FILES =
+      List.of(DESCRIPTION, "front.svg", "back.svg", "pocket.svg", "points.csv");
+  private static final String SCHEMA = "placket-pack-1.schema.json";
+
+  @Parameters(paramLabel = "DIR", description = "The folder, made if it is not there.")
+  private Path folder = Path.of("");
+
+  @Option(names = "--replace", description = "Writes files anew that are there already.")
+  private boolean replace;
+
+  private final PrintStream report;
+  private final PrintStream messages;
+
+  StarterCommand(PrintStream report, PrintStream messages) {
+    this.report = report;
+    this.messages = messages;
+  }
+
+  @Override
+  public Integer call() {
+    try {
+      write();
+      return 0;
+    } catch (Refusal refusal) {
+      refusal.messages().forEach(m -> messages.println("placket: " + m));
+      return refusal.exitCode();
+    }
+  }
+
+  private void write() throws Refusal {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    FILES.forEach(name -> files.put(name, resource("/starter/" + name)));
+    files.put(SCHEMA, resource("/" + SCHEMA));
+    Outputs outputs = new Outputs(folder, replace);
+    List<String> obstacles = outputs.obstacles(new ArrayList<>(files.keySet()));
+    if (!obstacles.isEmpty()) {
+      throw new Refusal(
+          Refusal.INPUT,
+          obstacles.stream()
+              .map(o -> o.replace(" or name another place with --out.", " or name another folder."))
+              .map(o -> o.replace("name another with --out.", "name another."))
+              .toList());
+    }
+    outputs.write(files);
+    files.keySet().forEach(f -> report.println("Written: " + folder.resolve(f)));
+    report.println("Next: placket fit " + folder.resolve(DESCRIPTION));
+  }
+
+  private static byte[] resource(String name) {
+    try (InputStream in = StarterCommand.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalStateException(name + " is missing from the program");
+      }
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,293 @@
+package dev.placket.demo.description;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import dev.placket.demo.Refusal;
+import dev.placket.demo.pack.ExamplePack;
+import dev.placket.demo.sheet.Lettering;
+import dev.placket.demo.sheet.TextBlock.Align;
+import dev.placket.demo.sheet.TextBlock.Stand;
+import dev.placket.layout.fit.Rules;
+import dev.placket.layout.flat.Held;
+import dev.placket.layout.flat.Role;
+import dev.placket.layout.sheet.Margins;
+import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.Track;
+import dev.placket.layout.units.Length;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+/** Description to pack to description to pack is the same. */
+class RoundTripTest {
+  private static Described read(String text) throws Refusal {
+    return PackReader.read(Path.of("pack.yaml"), text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Example
+  void theExampleComesBack() throws Refusal {
+    Pack pack = read(ExamplePack.TEXT).pack();
+    assertEquals(pack, read(PackWriter.write(pack)).pack());
+  }
+
+  @Property(tries = 300)
+  void anyPackComesBack(@ForAll("packs") Pack pack) throws Refusal {
+    String text = PackWriter.write(pack);
+    Described again = read(text);
+    assertEquals(List.of(), again.faults().all(), text);
+    assertEquals(pack, again.pack());
+    assertEquals(text, PackWriter.write(again.pack()));
+  }
+
+  @Provide
+  Arbitrary<Pack> packs() {
+    Arbitrary<Map<String, Words>> fields =
+        Arbitraries.maps(names(), words()).ofMaxSize(4).map(LinkedHashMap::new);
+    Arbitrary<PackBand> bands =
+        Combinators.combine(grids(true), named(cells())).as(PackBand::new).injectNull(0.3);
+    Arbitrary<List<String>> files = names().map(n -> n + ".ttf").list().ofMaxSize(2);
+    return Combinators.combine(
+            fields,
+            papers(),
+            margins(),
+            files,
+            bands,
+            bands,
+            named(sheets()),
+            names().list().ofMaxSize(2))
+        .as(
+            (f, paper, m, fonts, header, foot, sheets, retired) ->
+                new Pack(List.of("en", "de"), f, paper, m, fonts, header, foot, sheets, retired))
+        .filter(p -> !p.sheets().isEmpty());
+  }
+
+  private static Arbitrary<PackSheet> sheets() {
+    Arbitrary<Rules> rules = Combinators.combine(flags(), flags(), flags()).as(Rules::new);
+    Arbitrary<List<Object>> contents =
+        Combinators.combine(named(cells()), named(tables()), named(windows()), named(flats()))
+            .as((a, b, c, d) -> List.of(a, b, c, d));
+    return Combinators.combine(
+            words(),
+            papers().injectNull(0.5),
+            margins().injectNull(0.5),
+            grids(false),
+            contents,
+            rules,
+            lengths().injectNull(0.5),
+            lengths().injectNull(0.5))
+        .as(RoundTripTest::sheet);
+  }
+
+  @SuppressWarnings("unchecked")
+  private static PackSheet sheet(
+      Words name,
+      Paper paper,
+      Margins margins,
+      PackGrid grid,
+      List<Object> contents,
+      Rules rules,
+      Length gap,
+      Length clearance) {
+    return new PackSheet(
+        name,
+        paper,
+        margins,
+        grid,
+        (Map<String, PackCell>) contents.get(0),
+        (Map<String, PackTable>) contents.get(1),
+        (Map<String, PackWindow>) contents.get(2),
+        (Map<String, PackFlat>) contents.get(3),
+        rules,
+        gap,
+        clearance);
+  }
+
+  private static Arbitrary<PackCell> cells() {
+    Arbitrary<Length> heights = Arbitraries.of(Lettering.STEPS);
+    return Combinators.combine(
+            words(),
+            words(),
+            heights,
+            heights,
+            Arbitraries.of(Align.class),
+            Arbitraries.of(Stand.class).injectNull(0.5))
+        .as(PackCell::new);
+  }
+
+  private static Arbitrary<PackWindow> windows() {
+    return Combinators.combine(Arbitraries.of(PackWindow.At.class), lengths(), lengths(), cells())
+        .as(PackWindow.Corner::new)
+        .list()
+        .ofMaxSize(2)
+        .map(PackWindow::new);
+  }
+
+  private static Arbitrary<PackTable> tables() {
+    Arbitrary<List<PackColumn>> columns =
+        Combinators.combine(
+                words(), tracks().injectNull(0.5),
+                Arbitraries.of(PackColumn.Align.class).injectNull(0.5), flags())
+            .as(PackColumn::new)
+            .list()
+            .ofMinSize(1)
+            .ofMaxSize(3);
+    Arbitrary<Length> heights = Arbitraries.of(Lettering.STEPS);
+    return columns.flatMap(
+        c ->
+            Combinators.combine(
+                    words().list().ofSize(c.size()).list().ofMaxSize(3),
+                    names().injectNull(0.5),
+                    texts(),
+                    heights,
+                    heights)
+                .as(
+                    (rows, csv, sample, size, least) ->
+                        new PackTable(
+                            c,
+                            csv == null ? rows : List.of(),
+                            csv,
+                            sample,
+                            size,
+                            least,
+                            Length.mm(20))));
+  }
+
+  private static Arbitrary<PackFlat> flats() {
+    Arbitrary<PackFlat.Scaling> scaling =
+        Combinators.combine(
+                names().injectNull(0.5),
+                numbers().injectNull(0.5),
+                numbers().injectNull(0.5),
+                lengths().injectNull(0.5))
+            .as(PackFlat.Scaling::new);
+    Arbitrary<Held> held =
+        Combinators.combine(
+                lengths().injectNull(0.5), lengths().injectNull(0.5), numbers().injectNull(0.5))
+            .as(Held::new);
+    Arbitrary<Map<String, String>> fills =
+        Arbitraries.maps(
+                names(),
+                Arbitraries.integers().between(0, 0xFFFFFF).map(i -> String.format("#%06X", i)))
+            .ofMaxSize(2);
+    Arbitrary<List<Object>> sizes =
+        Combinators.combine(lengths().injectNull(0.5), lengths().injectNull(0.5), flags())
+            .as((a, b, c) -> java.util.Arrays.asList(a, b, c));
+    return Combinators.combine(
+            names(),
+            Arbitraries.of(Role.class),
+            names().list().ofMaxSize(2),
+            scaling,
+            sizes,
+            words().injectNull(0.5),
+            held,
+            fills)
+        .as(
+            (file, role, windows, s, size, caption, h, f) ->
+                new PackFlat(
+                    file,
+                    role,
+                    windows,
+                    s,
+                    (Length) size.get(0),
+                    (Length) size.get(1),
+                    (Boolean) size.get(2),
+                    caption,
+                    Words.of("note"),
+                    null,
+                    h,
+                    f,
+                    windows));
+  }
+
+  private static <T> Arbitrary<Map<String, T>> named(Arbitrary<T> values) {
+    return Arbitraries.maps(names(), values).ofMaxSize(2);
+  }
+
+  private static Arbitrary<String> names() {
+    return Arbitraries.strings()
+        .withCharRange('a', 'z')
+        .withChars("0123456789")
+        .ofMinLength(1)
+        .ofMaxLength(6);
+  }
+
+  private static Arbitrary<Words> words() {
+    return Arbitraries.oneOf(
+        texts().map(Words::of),
+        Combinators.combine(texts(), texts()).as((a, b) -> new Words(Map.of("en", a, "de", b))));
+  }
+
+  /** Text that YAML likes to take for something else is among it. */
+  private static Arbitrary<String> texts() {
+    return Arbitraries.oneOf(
+        Arbitraries.of(
+            "",
+            "yes",
+            "~",
+            "null",
+            "1_000",
+            "0x1F",
+            "12:30",
+            "- a",
+            "a: b",
+            "#c",
+            "'",
+            "{a}",
+            "é\nx ",
+            " y",
+            "1.50",
+            "2027-02-11"),
+        Arbitraries.strings().withCharRange(' ', '~').ofMaxLength(8));
+  }
+
+  private static Arbitrary<Boolean> flags() {
+    return Arbitraries.of(true, false);
+  }
+
+  private static Arbitrary<Double> numbers() {
+    return Arbitraries.doubles().between(0.001, 1000).ofScale(6).filter(d -> d > 0);
+  }
+
+  private static Arbitrary<Length> lengths() {
+    return Arbitraries.oneOf(
+        Arbitraries.integers().between(1, 4000).map(i -> Length.mm(i / 10.0)),
+        Arbitraries.integers().between(1, 200).map(i -> Length.in(i / 8.0)),
+        Arbitraries.doubles().between(0.1, 900).ofScale(9).map(Length::pt));
+  }
+
+  private static Arbitrary<Track> tracks() {
+    return Arbitraries.oneOf(lengths().map(Track.Fixed::new), numbers().map(Track.Share::new));
+  }
+
+  private static Arbitrary<PackGrid> grids(boolean lengthsOnly) {
+    Arbitrary<Track> rows = lengthsOnly ? lengths().map(Track.Fixed::new) : tracks();
+    Arbitrary<String> row = names().list().ofMinSize(1).ofMaxSize(3).map(l -> String.join(" ", l));
+    return Combinators.combine(
+            tracks().list().ofMinSize(1).ofMaxSize(3),
+            rows.list().ofMinSize(1).ofMaxSize(3),
+            row.list().ofMinSize(1).ofMaxSize(3))
+        .as(PackGrid::new);
+  }
+
+  private static Arbitrary<Margins> margins() {
+    return Combinators.combine(lengths(), lengths(), lengths(), lengths()).as(Margins::new);
+  }
+
+  private static Arbitrary<Paper> papers() {
+    return Arbitraries.oneOf(
+        Arbitraries.of(Paper.NAMED),
+        Arbitraries.of(Paper.NAMED).map(Paper::landscape),
+        Combinators.combine(
+                Arbitraries.integers().between(30, 900), Arbitraries.integers().between(30, 900))
+            .as((w, h) -> new Paper("custom", Length.mm(w), Length.mm(h))));
+  }
+}
