@@ -10,14 +10,14 @@ final class NearestWord {
 
   /**
    * The known word with the fewest letters put in, left out, changed or swapped with their
-   * neighbour (Damerau 1964); the first of equals, null where more than a third would change.
+   * neighbour (Damerau 1964); the first of equals, null where more than two fifths would change.
    */
   static @Nullable String of(String word, Collection<String> known) {
     String best = null;
     int least = Integer.MAX_VALUE;
     for (String each : known) {
       int distance = distance(word.toLowerCase(Locale.ROOT), each.toLowerCase(Locale.ROOT));
-      if (distance < least && 3 * distance <= Math.max(3, Math.max(word.length(), each.length()))) {
+      if (distance < least && 5 * distance <= 2 * Math.max(word.length(), each.length())) {
         least = distance;
         best = each;
       }

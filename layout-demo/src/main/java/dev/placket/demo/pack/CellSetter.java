@@ -12,6 +12,7 @@ import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** Sets the cells of a description; what does not go in is a slip at its place. */
@@ -67,12 +68,12 @@ final class CellSetter {
     List<Length> steps = Lettering.steps(value, cell.size(), cell.least());
     TextBlock block = TextBlock.fit(value, box, steps, cell.align(), stand, lettering);
     if (block == null) {
-      double least = steps.get(steps.size() - 1).mm();
+      String least = mm(steps.get(steps.size() - 1));
       tooLong(
           path + "/text",
           "text too long for its cell at the least lettering of "
               + least
-              + " mm: '"
+              + ": '"
               + cut(value)
               + "'",
           "shorter text, or a larger cell");
@@ -81,13 +82,7 @@ final class CellSetter {
     if (block.step().compareTo(cell.size()) < 0) {
       Mark at = described.places().of(path + "/text");
       shrunk.add(
-          "line "
-              + at.line()
-              + ": set at "
-              + block.step().mm()
-              + " mm to go in: '"
-              + cut(value)
-              + "'");
+          "line " + at.line() + ": set at " + mm(block.step()) + " to go in: '" + cut(value) + "'");
     }
     return block.runs();
   }
@@ -104,6 +99,10 @@ final class CellSetter {
 
   private void tooLong(String path, String found, String expected) {
     described.faults().add(described.places().of(path), found, expected);
+  }
+
+  static String mm(Length height) {
+    return String.format(Locale.ROOT, "%.1f mm", height.mm());
   }
 
   static String cut(String value) {

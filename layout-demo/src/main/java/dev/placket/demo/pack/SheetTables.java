@@ -193,7 +193,8 @@ final class SheetTables {
   private void report(TableLayout laid, PackTable said, String path) {
     if (laid.step().compareTo(said.size()) < 0) {
       int line = described.places().of(path).line();
-      shrunk.add("line " + line + ": the table is set at " + laid.step().mm() + " mm to go in");
+      shrunk.add(
+          "line " + line + ": the table is set at " + CellSetter.mm(laid.step()) + " to go in");
     }
   }
 
