@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A whole pack as its description says it: what all sheets share, and the sheets in their order.
  *
+ * <p>The order of its maps is the order on paper: a program hands over maps that keep theirs.
+ *
  * @param languages short names of the languages that text is set in, the first leading
  * @param fields values that text may name in braces, as in {@code {style-number}}
  * @param paper the paper of all sheets that state none, the way up it is used

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -142,7 +143,7 @@ class CssGridTest {
         new GridLines(
             GridLines.lay(tracks(c.columns()), 0, c.width() / PX),
             GridLines.lay(tracks(c.rows()), 0, c.height() / PX));
-    return lines.box(TemplateAreas.parse(c.areas()).get(name));
+    return lines.box(Objects.requireNonNull(TemplateAreas.parse(c.areas()).get(name)));
   }
 
   private static String html() {
