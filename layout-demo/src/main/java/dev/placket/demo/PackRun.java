@@ -79,8 +79,7 @@ record PackRun(
     List<String> noRoom = new ArrayList<>();
     for (ComposedSheet sheet : pack.sheets()) {
       if (sheet.items().isEmpty()) {
-        results.add(
-            SheetResult.bare(sheet.id(), sheet.page().sheet(), sheet.spacing()));
+        results.add(SheetResult.bare(sheet.id(), sheet.page().sheet(), sheet.spacing()));
         continue;
       }
       FlatSet set = new FlatSet(sheet.items(), sheet.ratios());

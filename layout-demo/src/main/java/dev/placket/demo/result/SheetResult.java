@@ -39,11 +39,7 @@ public record SheetResult(
 
   /** A sheet with its flats placed. */
   public static SheetResult of(
-      @Nullable String id,
-      FitRequest request,
-      Fit fit,
-      List<PlacedFlat> flats,
-      FitJson.More more) {
+      @Nullable String id, FitRequest request, Fit fit, List<PlacedFlat> flats, FitJson.More more) {
     return new SheetResult(id, request.sheet(), request.spacing(), request, fit, flats, more);
   }
 
