@@ -29,10 +29,17 @@ final class ColdCommand implements Callable<Integer> {
       </svg>
       """;
 
+  private static final String WORKBOOK = "pack.xlsx";
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Option(names = "--jar", paramLabel = "JAR", description = "The command placket.")
   private Path jar = Path.of("layout-demo/target/placket.jar");
+
+  @Option(
+      names = "--onto",
+      description = "Times thirty flats onto a workbook of ten worksheets instead.")
+  private boolean onto;
 
   @Option(names = "--runs", paramLabel = "N", description = "How many runs of each.")
   private int runs = 9;
@@ -49,8 +56,13 @@ final class ColdCommand implements Callable<Integer> {
     List<Double> empty = new ArrayList<>();
     try {
       Path folder = Files.createDirectory(work.resolve("flats"));
-      Files.writeString(folder.resolve("front.svg"), FLAT);
-      Files.writeString(folder.resolve("back.svg"), FLAT);
+      if (onto) {
+        TenWorksheets.flats(folder, FLAT);
+        TenWorksheets.workbook(work.resolve(WORKBOOK));
+      } else {
+        Files.writeString(folder.resolve("front.svg"), FLAT);
+        Files.writeString(folder.resolve("back.svg"), FLAT);
+      }
       // In turns, so that a slow spell of the machine meets both; the first pair fills the caches.
       for (int i = 0; i <= runs; i++) {
         double emptyMs = empty(work);
@@ -65,7 +77,8 @@ final class ColdCommand implements Callable<Integer> {
     }
     Provenance.lines(0).forEach(l -> out.println("# " + l));
     out.println("empty command: " + Runs.spread(empty));
-    out.println("two flats to PDF and preview: " + Runs.spread(whole));
+    String what = onto ? "thirty flats onto ten worksheets: " : "two flats to PDF and preview: ";
+    out.println(what + Runs.spread(whole));
     double ratio = Runs.median(whole) / Runs.median(empty);
     boolean held = ratio <= most;
     out.printf(
@@ -83,7 +96,11 @@ final class ColdCommand implements Callable<Integer> {
     Path printed = work.resolve("whole.txt");
     Path made = work.resolve("made" + run);
     List<String> arguments =
-        List.of("-jar", jar.toString(), "fit", folder.toString(), "--out", made.toString());
+        new ArrayList<>(
+            List.of("-jar", jar.toString(), "fit", folder.toString(), "--out", made.toString()));
+    if (onto) {
+      arguments.addAll(List.of("--onto", work.resolve(WORKBOOK).toString()));
+    }
     Runs.Ended ended = Runs.java(printed, arguments);
     if (!Runs.placed(ended.code())) {
       throw new PageException(

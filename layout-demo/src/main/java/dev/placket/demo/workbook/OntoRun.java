@@ -14,6 +14,7 @@ import dev.placket.demo.workbook.parts.WorkbookLimits;
 import dev.placket.demo.workbook.place.Anchored;
 import dev.placket.demo.workbook.place.Asked;
 import dev.placket.demo.workbook.place.Fitted;
+import dev.placket.demo.workbook.place.ImageRows;
 import dev.placket.demo.workbook.place.WorksheetFit;
 import dev.placket.demo.workbook.read.Workbook;
 import dev.placket.demo.workbook.read.WorkbookReader;
@@ -26,7 +27,6 @@ import dev.placket.demo.workbook.write.WorkbookCopy;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.prepare.PixelGrid;
 import dev.placket.layout.image.prepare.PngWriter;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -187,7 +187,7 @@ public record OntoRun(
 
   private static byte[] png(BufferedImage image) {
     try {
-      return PngWriter.encode(PixelGrid.of(image), null);
+      return PngWriter.encode(new ImageRows(image), null);
     } catch (PictureException e) {
       throw new IllegalStateException("pixels in memory can be read", e);
     }

@@ -20,7 +20,6 @@ import dev.placket.layout.flat.Targets;
 import dev.placket.layout.image.Drawing;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
-import dev.placket.layout.image.prepare.PixelGrid;
 import dev.placket.layout.image.prepare.PngWriter;
 import dev.placket.layout.units.Length;
 import java.awt.image.BufferedImage;
@@ -134,7 +133,7 @@ final class Prepare {
 
   private static byte[] png(BufferedImage image, PixelDensity density) {
     try {
-      return PngWriter.encode(PixelGrid.of(image), density);
+      return PngWriter.encode(new ImageRows(image), density);
     } catch (PictureException e) {
       throw new IllegalStateException("pixels in memory can be read", e);
     }

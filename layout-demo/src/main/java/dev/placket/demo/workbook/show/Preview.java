@@ -29,7 +29,9 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  * frames are windows.
  */
 public final class Preview {
-  private static final double PIXELS_PER_POINT = 96.0 / 72;
+  /** Enough to see what was taken for what. */
+  private static final double PIXELS_PER_POINT = 1;
+
   private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
   private static final Color PAPER = Color.WHITE;
   private static final Color CLEAR = new Color(0xE9, 0xE6, 0xDF);
@@ -49,7 +51,7 @@ public final class Preview {
     this.font = font;
   }
 
-  /** The page with its pictures, at 96 pixels to the inch of paper. */
+  /** The page with its pictures, at 72 pixels to the inch of paper. */
   public static BufferedImage of(Fitted fitted) {
     Paper paper = fitted.room().sheet().paper();
     BufferedImage image =
@@ -135,7 +137,7 @@ public final class Preview {
         }
       }
       Box b = box(range);
-      double size = Math.min(8, b.height() * 0.7);
+      double size = Math.min(9, b.height() * 0.7);
       g.setColor(INK);
       text(said, b.left() + 1.5, (b.top() + b.bottom()) / 2 + size * 0.35, b, size);
     }

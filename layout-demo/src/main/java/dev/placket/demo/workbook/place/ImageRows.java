@@ -1,0 +1,51 @@
+package dev.placket.demo.workbook.place;
+
+import dev.placket.layout.image.prepare.PixelRows;
+import java.awt.image.BufferedImage;
+
+/**
+ * The rows of an image as they lie in memory, so that nothing is copied or turned pixel by pixel.
+ *
+ * @param image of type {@link BufferedImage#TYPE_INT_ARGB} or {@link BufferedImage#TYPE_INT_RGB}
+ */
+public record ImageRows(BufferedImage image) implements PixelRows {
+  private static final int OPAQUE = 0xFF000000;
+
+  /**
+   * Checks the type.
+   *
+   * @throws IllegalArgumentException if its values do not stand for themselves
+   */
+  public ImageRows {
+    int type = image.getType();
+    if (type != BufferedImage.TYPE_INT_ARGB && type != BufferedImage.TYPE_INT_RGB) {
+      throw new IllegalArgumentException("an image of type INT_ARGB or INT_RGB, not " + image);
+    }
+  }
+
+  @Override
+  public int width() {
+    return image.getWidth();
+  }
+
+  @Override
+  public int height() {
+    return image.getHeight();
+  }
+
+  @Override
+  public Cursor open() {
+    boolean alpha = image.getType() == BufferedImage.TYPE_INT_ARGB;
+    return new Cursor() {
+      private int y;
+
+      @Override
+      public void next(int[] row) {
+        image.getRaster().getDataElements(0, y++, width(), 1, row);
+        for (int x = 0; !alpha && x < width(); x++) {
+          row[x] |= OPAQUE;
+        }
+      }
+    };
+  }
+}
