@@ -114,7 +114,7 @@ final class SheetFit {
     FitRequest request = request(divide);
     Outcome outcome = Fitter.fit(request);
     if (outcome instanceof Conflict conflict) {
-      throw new Refusal(Refusal.NO_ROOM, ConflictText.lines(request, conflict));
+      throw new Refusal(Refusal.NO_ROOM, ConflictText.lines(request, conflict, flats.captions()));
     }
     Fit fit = (Fit) outcome;
     List<Breach> breaches = Referee.check(request, fit);

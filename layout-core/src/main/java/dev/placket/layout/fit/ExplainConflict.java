@@ -1,9 +1,5 @@
 package dev.placket.layout.fit;
 
-import dev.placket.layout.flat.Flat;
-import dev.placket.layout.flat.Limits;
-import dev.placket.layout.flat.Spacing;
-import dev.placket.layout.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,6 +16,11 @@ final class ExplainConflict {
    * cures.
    */
   private static final int HALVINGS = 12;
+
+  /** Once so many steps are spent, every further check has few. */
+  private static final long MANY_STEPS = 200_000;
+
+  private static final Budget FEW = new Budget(500);
 
   private final FitRequest request;
   private final Function<FitRequest, Outcome> solve;
@@ -44,53 +45,18 @@ final class ExplainConflict {
 
   private List<Relief> reliefs(List<Requirement> core) {
     List<Relief> found = new ArrayList<>();
-    for (Requirement demand : core) {
-      switch (demand.kind()) {
-        case LEAST_SIZE -> addForFlat(demand.of().get(0), found);
-        case GAP ->
-            add(found, Relief.Kind.LOWER_GAP, "gap", request.spacing().gap().pt(), this::lessGap);
-        case CLEARANCE ->
-            add(
-                found,
-                Relief.Kind.LOWER_CLEARANCE,
-                "clearance",
-                request.spacing().clearance().pt(),
-                this::lessClearance);
-        default -> {}
+    for (Cure cure : Cures.of(request, core)) {
+      if (cure.measured()) {
+        Double amount = least(cure.most(), cure.by());
+        if (amount != null) {
+          found.add(cure.of(amount));
+        }
+      } else if (fits(cure.by().apply(1))) {
+        found.add(cure.of(1));
       }
-    }
-    for (MovedLine line : MovedLine.of(request.sheet())) {
-      add(
-          found,
-          Relief.Kind.SHORTEN_CELL,
-          line.cells(),
-          line.most(),
-          by -> request.withSheet(line.by(by)));
     }
     found.sort(Comparator.comparing((Relief r) -> r.unit()).thenComparingDouble(Relief::amount));
     return found;
-  }
-
-  private void addForFlat(String id, List<Relief> found) {
-    Flat flat = request.flats().stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
-    double least = flat.limits().least().pt();
-    add(found, Relief.Kind.LOWER_LEAST_SIZE, id, least, by -> smaller(flat, by));
-    List<Flat> others = request.flats().stream().filter(f -> f != flat).toList();
-    if (others.isEmpty() || fits(request.withFlats(others))) {
-      found.add(new Relief(Relief.Kind.LEAVE_OUT, id, 1, Relief.Unit.FLAT));
-    }
-  }
-
-  private void add(
-      List<Relief> found,
-      Relief.Kind kind,
-      String of,
-      double most,
-      DoubleFunction<FitRequest> relieved) {
-    Double amount = most > 0 ? least(most, relieved) : null;
-    if (amount != null) {
-      found.add(new Relief(kind, of, amount, Relief.Unit.POINT));
-    }
   }
 
   /**
@@ -117,7 +83,8 @@ final class ExplainConflict {
   }
 
   private boolean fits(FitRequest tried) {
-    Outcome outcome = solve.apply(tried);
+    boolean few = steps > MANY_STEPS && tried.budget().steps() > FEW.steps();
+    Outcome outcome = solve.apply(few ? tried.withBudget(FEW) : tried);
     if (outcome instanceof Conflict c) {
       steps += c.steps();
       complete &= c.proven();
@@ -125,37 +92,5 @@ final class ExplainConflict {
     }
     steps += ((Fit) outcome).proof().steps();
     return true;
-  }
-
-  private FitRequest smaller(Flat flat, double by) {
-    Limits l = flat.limits();
-    Limits lower = new Limits(Length.pt(Math.max(0, l.least().pt() - by)), l.greatest());
-    return request.withFlats(
-        request.flats().stream().map(f -> f == flat ? f.withLimits(lower) : f).toList());
-  }
-
-  private FitRequest lessGap(double by) {
-    Spacing s = request.spacing();
-    return spaced(
-        new Spacing(
-            Length.pt(Math.max(0, s.gap().pt() - by)), s.clearance(), s.pairs(), s.roles()));
-  }
-
-  private FitRequest lessClearance(double by) {
-    Spacing s = request.spacing();
-    return spaced(
-        new Spacing(
-            s.gap(), Length.pt(Math.max(0, s.clearance().pt() - by)), s.pairs(), s.roles()));
-  }
-
-  private FitRequest spaced(Spacing spacing) {
-    return new FitRequest(
-        request.sheet(),
-        request.flats(),
-        spacing,
-        request.rules(),
-        request.order(),
-        request.growth(),
-        request.budget());
   }
 }

@@ -37,7 +37,7 @@ public final class Fitter {
    *
    * @param any whether any arrangement will do
    */
-  private static Outcome solve(FitRequest request, BooleanSupplier cancelled, boolean any) {
+  static Outcome solve(FitRequest request, BooleanSupplier cancelled, boolean any) {
     ReadRequest reading = new ReadRequest(request);
     List<Model> ranges = reading.read();
     if (ranges.isEmpty()) {
@@ -45,6 +45,7 @@ public final class Fitter {
     }
     Steps all = new Steps(request.budget().steps(), cancelled);
     double unsettled = 0;
+    boolean lost = false;
     for (Model model : ranges) {
       boolean last = model == ranges.get(ranges.size() - 1);
       Best best = prove(model, last ? all : all.half(), any);
@@ -53,6 +54,11 @@ public final class Fitter {
       if (fit != null) {
         return fit;
       }
+      lost |= best.arrangement() != null;
+    }
+    if (any && lost) {
+      // What was found first leaves no room to round; the largest may.
+      return solve(request.withOrder(Order.NONE).withGrowth(false), cancelled, false);
     }
     return new Conflict(List.of(), List.of(), unsettled == 0, false, all.taken());
   }

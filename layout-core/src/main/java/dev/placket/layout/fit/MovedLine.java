@@ -46,6 +46,13 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
     return String.join(", ", behind().stream().map(LabelledCell::name).toList());
   }
 
+  /** Which edge of the cells moves inwards. */
+  Relief.Edge edge() {
+    return column
+        ? towardsStart ? Relief.Edge.RIGHT : Relief.Edge.LEFT
+        : towardsStart ? Relief.Edge.BOTTOM : Relief.Edge.TOP;
+  }
+
   /**
    * The most by which the line can move, in points: the least of the cells behind it would then
    * have no room.

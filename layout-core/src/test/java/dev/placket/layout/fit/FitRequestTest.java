@@ -105,7 +105,7 @@ class FitRequestTest {
     Conflict conflict =
         new Conflict(
             List.of(new Requirement(Requirement.Kind.WINDOW, List.of("f"))),
-            List.of(new Relief(Relief.Kind.LEAVE_OUT, "f", 1, Relief.Unit.FLAT)),
+            List.of(new Relief(Relief.Kind.LEAVE_OUT, "f", null, 1, Relief.Unit.FLAT)),
             true,
             false,
             3);

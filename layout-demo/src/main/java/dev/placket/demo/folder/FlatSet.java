@@ -17,6 +17,7 @@ import dev.placket.layout.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -91,6 +92,13 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
   /** The flats alone, in order. */
   public List<Flat> flats() {
     return items.stream().map(Item::flat).toList();
+  }
+
+  /** The caption of each flat by its id. */
+  public Map<String, String> captions() {
+    Map<String, String> captions = new TreeMap<>();
+    items.forEach(i -> captions.put(i.flat.id(), i.file.caption()));
+    return captions;
   }
 
   /** Whether any is a view. */
