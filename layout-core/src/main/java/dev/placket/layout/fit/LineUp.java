@@ -112,36 +112,83 @@ final class LineUp {
     return rows;
   }
 
-  /** The details of each window in rows or columns, in the order given. */
+  /**
+   * The details of each window in rows or columns, in the order given: right of all views or under
+   * them, else each after the views in one way or the other, else anywhere.
+   */
   private boolean lineUpDetails() {
     boolean all = true;
     for (List<Integer> group : groups(false)) {
-      Shapes s = new Shapes(model, plan.anchorX(), plan.anchorY()).at(arrangement.t());
-      double[] width = new double[model.n];
-      double[] height = new double[model.n];
-      for (int i : group) {
-        width[i] = s.width(i) + model.gap[i][i];
-        height[i] = s.height(i) + model.gap[i][i];
-      }
-      List<DetailBlock> candidates = DetailBlock.of(group, width, height);
-      List<PlanLines> plans = new ArrayList<>();
-      for (DetailBlock block : candidates) {
-        PlanLines lines = new PlanLines(model, plan);
-        lines.block(block);
-        plans.add(lines);
-      }
-      boolean lined = takeBest(plans, c -> untidy(candidates, c));
-      if (lined) {
-        blocks.put(group, candidates.get(chosen));
-      }
+      List<DetailBlock> blocks = blocks(group);
+      boolean lined = lineUp(group, blocks, List.of(Place.RIGHT, Place.UNDER));
+      lined = lined || (!views(group).isEmpty() && lineUp(group, blocks, List.of(Place.AFTER)));
+      lined = lined || (!views(group).isEmpty() && lineUp(group, blocks, List.of(Place.ANY)));
       all &= lined;
     }
     return all;
   }
 
+  /** Where details stand to the views of their windows. */
+  private enum Place {
+    RIGHT,
+    UNDER,
+    AFTER,
+    ANY
+  }
+
+  private boolean lineUp(List<Integer> group, List<DetailBlock> blocks, List<Place> places) {
+    List<Integer> views = views(group);
+    List<DetailBlock> candidates = new ArrayList<>();
+    List<PlanLines> plans = new ArrayList<>();
+    for (DetailBlock block : blocks) {
+      for (Place place : views.isEmpty() ? places.subList(0, 1) : places) {
+        if (place == Place.ANY && untidy(block) > BETTER) {
+          continue; // a short row of its own, far from the others, reads worse than no rows
+        }
+        PlanLines lines = new PlanLines(model, plan);
+        lines.block(block);
+        if (place != Place.ANY) {
+          boolean left = place != Place.UNDER;
+          boolean above = place != Place.RIGHT;
+          views.forEach(v -> group.forEach(d -> lines.precede(v, d, left, above)));
+        }
+        candidates.add(block);
+        plans.add(lines);
+      }
+    }
+    boolean lined = takeBest(plans, c -> untidy(candidates.get(c)));
+    if (lined) {
+      this.blocks.put(group, candidates.get(chosen));
+    }
+    return lined;
+  }
+
+  private List<DetailBlock> blocks(List<Integer> group) {
+    Shapes s = new Shapes(model, plan.anchorX(), plan.anchorY()).at(arrangement.t());
+    double[] width = new double[model.n];
+    double[] height = new double[model.n];
+    for (int i : group) {
+      width[i] = s.width(i) + model.gap[i][i];
+      height[i] = s.height(i) + model.gap[i][i];
+    }
+    return DetailBlock.of(group, width, height);
+  }
+
+  /** The views that use the same windows. */
+  private List<Integer> views(List<Integer> group) {
+    List<Integer> views = new ArrayList<>();
+    for (int i = 0; i < model.n; i++) {
+      Flat f = model.flats.get(i);
+      boolean same = f.windows().equals(model.flats.get(group.get(0)).windows());
+      if (f.role().isView() && same) {
+        views.add(i);
+      }
+    }
+    return views;
+  }
+
   /** How much better than the best so far a candidate has to be. */
-  private static double untidy(List<DetailBlock> candidates, int c) {
-    DetailBlock block = candidates.get(c);
+  private static double untidy(DetailBlock block) {
     return block.isGrid() && !block.upright() ? BETTER : TIDIER;
   }
 

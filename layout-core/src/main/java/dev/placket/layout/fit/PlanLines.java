@@ -69,6 +69,16 @@ final class PlanLines {
     broken |= options[at] == 0;
   }
 
+  /** The first of two stands left of the second, or above it, as far as each is allowed. */
+  void precede(int a, int b, boolean left, boolean above) {
+    int these = (left ? Model.A_LEFT : 0) | (above ? Model.A_ABOVE : 0);
+    if (a < b) {
+      allow(a, b, these);
+    } else {
+      allow(b, a, these << 1);
+    }
+  }
+
   /** Side by side and level, in any order. */
   void row(List<Integer> row) {
     for (int k = 1; k < row.size(); k++) {

@@ -209,4 +209,20 @@ class OrderTest {
     // All three spaces are even, the least of them at the edges: nothing may move.
     assertEquals(before, after, EDGE);
   }
+
+  @Test
+  void detailsStandRightOfTheViewsOrUnderThemNeverBetween() {
+    Flat front = Flat.of("front", Role.FRONT, InkedBox.ofSize(100, 100)).withGroup("v", 1);
+    Flat back = Flat.of("back", Role.BACK, InkedBox.ofSize(100, 100)).withGroup("v", 1);
+    Flat one = Flat.of("d0", Role.DETAIL, InkedBox.ofSize(40, 40)).withShare(0.4);
+    Flat two = Flat.of("d1", Role.DETAIL, InkedBox.ofSize(40, 40)).withShare(0.4);
+    // 100 + 10 + 100 across; 100 + 10 + 40 down: the details under the views, 55 apart.
+    Fit fit = fit(sheet(210, 150, 10, List.of(one, front, two, back)));
+    assertEquals(1, fit.proof().scale().doubleValue(), 1e-9);
+    assertAt(fit, "front", 0, 0);
+    assertAt(fit, "back", 110, 0);
+    assertEquals(110, fit.placement("d0").top().doubleValue(), EDGE);
+    assertEquals(110, fit.placement("d1").top().doubleValue(), EDGE);
+    assertTrue(step(fit, OrderWish.DETAILS_IN_LINE).kept());
+  }
 }
