@@ -18,7 +18,8 @@ import picocli.CommandLine.Command;
       JmhCommand.class,
       ColdCommand.class,
       FirstCommand.class,
-      HeapCommand.class
+      HeapCommand.class,
+      ReadingCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")

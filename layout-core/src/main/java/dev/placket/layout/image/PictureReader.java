@@ -73,12 +73,32 @@ public final class PictureReader {
    * @throws PictureException if it is no raster, or its header is damaged or beyond the limits
    */
   public static PictureHead head(PictureSource source, ReadLimits limits) throws PictureException {
-    Format format = known(source.name(), first(source));
-    if (format == Format.SVG || format == Format.SVGZ) {
-      throw new PictureException(
-          source.name() + ": is a drawing, which has no pixels; read it as a whole");
+    try (SourceBytes bytes = new SourceBytes(source)) {
+      Format format = known(source.name(), bytes.first(Format.ENOUGH));
+      if (format == Format.SVG || format == Format.SVGZ) {
+        throw new PictureException(
+            source.name() + ": is a drawing, which has no pixels; read it as a whole");
+      }
+      return PictureHead.of(RasterFile.open(format, source, bytes, limits, false).head());
+    } catch (IOException e) {
+      throw RasterFile.cannotOpen(source.name(), e);
     }
-    return PictureHead.of(open(format, source, limits, false).head());
+  }
+
+  /**
+   * Where the ink is in pixels that are in memory already, found from the edges inward; null if
+   * there is none, all of them where the ground is neither clear nor white. O(pixels) at worst.
+   *
+   * @param argb row by row, {@code 0xAARRGGBB}, 8-bit sRGB with alpha not multiplied in; not
+   *     changed
+   * @throws IllegalArgumentException if these are not so many pixels
+   */
+  public static @Nullable InkedBox inkedBox(int width, int height, int[] argb) {
+    if (width < 1 || height < 1 || argb.length != (long) width * height) {
+      throw new IllegalArgumentException(
+          argb.length + " pixels are not " + width + " by " + height);
+    }
+    return new GroundFinder(new Pixels(width, height, argb), RasterFile.CLEAN).box();
   }
 
   private static @Nullable InkedBox seen(@Nullable InkedBox stored, RasterHead head) {

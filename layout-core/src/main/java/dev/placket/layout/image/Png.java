@@ -35,6 +35,7 @@ final class Png {
 
   private final SourceBytes bytes;
   private final ReadLimits limits;
+  private final boolean whole;
   private @Nullable PixelDensity density;
   private double aspect = 1;
   private int orientation = 1;
@@ -42,7 +43,8 @@ final class Png {
   private long packed;
   private boolean ended;
 
-  private Png(String name, SourceBytes bytes, ReadLimits limits) {
+  private Png(String name, SourceBytes bytes, ReadLimits limits, boolean whole) {
+    this.whole = whole;
     this.name = name;
     this.bytes = bytes;
     this.limits = limits;
@@ -51,7 +53,7 @@ final class Png {
   /** Reads up to the first pixels, or, as a whole, over them to the end. */
   static Png read(String name, SourceBytes bytes, ReadLimits limits, boolean whole)
       throws PictureException, IOException {
-    Png png = new Png(name, bytes, limits);
+    Png png = new Png(name, bytes, limits, whole);
     long at = 8;
     try {
       while (!png.ended && (whole || png.data == 0)) {
@@ -113,8 +115,10 @@ final class Png {
         }
       }
     }
-    // The end of the chunk must be there, be it read or not.
-    bytes.u8(at + 11 + length);
+    // The end of the chunk must be there, be it read or not; a look at the header stops at pixels.
+    if (whole || data == 0) {
+      bytes.u8(at + 11 + length);
+    }
   }
 
   private String type(long at) throws PictureException, IOException {

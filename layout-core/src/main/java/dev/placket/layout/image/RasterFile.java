@@ -17,7 +17,7 @@ final class RasterFile {
   /** Compression leaves noise beside the lines; lossless formats have none. */
   private static final int NOISY = 40;
 
-  private static final int CLEAN = 16;
+  static final int CLEAN = 16;
 
   /** No band of rows takes more than this, so that memory is left for the rest. */
   private static final long BAND = 80L << 20;

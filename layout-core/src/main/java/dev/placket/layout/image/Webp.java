@@ -15,6 +15,8 @@ final class Webp {
   private boolean alpha;
   private boolean moves;
   private @Nullable Exif exif;
+  private long frameWidth;
+  private long frameHeight;
 
   private Webp(SourceBytes bytes) {
     this.bytes = bytes;
@@ -29,6 +31,17 @@ final class Webp {
       throw RasterHead.damaged(name, "header", "the WebP is cut short");
     }
     RasterHead.checkSize(name, webp.width, webp.height, limits);
+    // Decoders make room for the frame, whatever the canvas says.
+    if (webp.frameWidth > webp.width || webp.frameHeight > webp.height) {
+      throw RasterHead.damaged(
+          name,
+          "header",
+          "a frame of "
+              + webp.frameWidth
+              + " by "
+              + webp.frameHeight
+              + " pixels is larger than its canvas");
+    }
     List<String> notes = new ArrayList<>();
     if (webp.moves) {
       notes.add("has several frames; the first is read");
@@ -48,43 +61,57 @@ final class Webp {
   }
 
   private void walk(long end) throws IOException {
+    boolean extended = bytes.is(12, "VP8X");
+    if (extended) {
+      int flags = bytes.u8(20);
+      alpha = (flags & 0x10) != 0;
+      moves = (flags & 0x02) != 0;
+      width = 1 + (bytes.u32(24, true) & 0xFFFFFF);
+      height = 1 + (bytes.u32(26, true) >>> 8);
+    }
     long at = 12;
-    boolean more = true;
-    while (more && at + 8 <= end) {
+    while (at + 8 <= end && (extended || frameWidth == 0)) {
       long length = bytes.u32(at + 4, true);
-      more = part(at, length);
+      part(at, length);
       at += 8 + length + (length & 1);
+    }
+    if (!extended) {
+      width = frameWidth;
+      height = frameHeight;
     }
     bytes.u8(end - 1);
   }
 
-  /** Reads one part; whether others may follow that matter. */
-  private boolean part(long at, long length) throws IOException {
-    if (bytes.is(at, "VP8X")) {
-      int flags = bytes.u8(at + 8);
-      alpha = (flags & 0x10) != 0;
-      moves = (flags & 0x02) != 0;
-      width = 1 + (bytes.u32(at + 12, true) & 0xFFFFFF);
-      height = 1 + (bytes.u32(at + 14, true) >>> 8);
-      return (flags & 0x08) != 0;
-    }
-    if (bytes.is(at, "EXIF")) {
+  private void part(long at, long length) throws IOException {
+    if (bytes.is(at, "EXIF") && exif == null) {
       int skip = bytes.is(at + 8, "Exif\0") ? 6 : 0;
       exif = Exif.read(bytes, at + 8 + skip, length - skip);
-      return false;
+    } else if (bytes.is(at, "ANMF")) {
+      // Its frame stands behind 16 bytes, and behind its alpha if it has some.
+      long inner = at + 24;
+      if (bytes.is(inner, "ALPH")) {
+        long skip = bytes.u32(inner + 4, true);
+        inner += 8 + skip + (skip & 1);
+      }
+      frame(inner);
+    } else {
+      frame(at);
     }
-    if (bytes.is(at, "VP8 ") && width == 0) {
-      width = bytes.u16(at + 14, true) & 0x3FFF;
-      height = bytes.u16(at + 16, true) & 0x3FFF;
-      return false;
-    }
-    if (bytes.is(at, "VP8L") && width == 0) {
+  }
+
+  /** Takes in the size of a coded frame; the largest counts. */
+  private void frame(long at) throws IOException {
+    if (bytes.is(at, "VP8 ")) {
+      larger(bytes.u16(at + 14, true) & 0x3FFF, bytes.u16(at + 16, true) & 0x3FFF);
+    } else if (bytes.is(at, "VP8L")) {
       long bits = bytes.u32(at + 9, true);
-      width = 1 + (bits & 0x3FFF);
-      height = 1 + (bits >> 14 & 0x3FFF);
-      alpha = (bits >> 28 & 1) == 1;
-      return false;
+      larger(1 + (bits & 0x3FFF), 1 + (bits >> 14 & 0x3FFF));
+      alpha |= (bits >> 28 & 1) == 1;
     }
-    return true;
+  }
+
+  private void larger(long w, long h) {
+    frameWidth = Math.max(frameWidth, w);
+    frameHeight = Math.max(frameHeight, h);
   }
 }
