@@ -37,8 +37,12 @@ public final class PixelGrid implements PixelRows {
     return new PixelGrid(image.getWidth(), image.getHeight(), pixels(image, false));
   }
 
-  /** Reads all rows into memory. */
-  static PixelGrid of(PixelRows rows) throws PictureException {
+  /**
+   * Reads all rows into memory.
+   *
+   * @throws PictureException if they cannot be read
+   */
+  public static PixelGrid of(PixelRows rows) throws PictureException {
     if (rows instanceof PixelGrid grid) {
       return grid;
     }

@@ -1,0 +1,14 @@
+package dev.placket.layout.image.prepare;
+
+/** How much of an opaque white ground becomes transparent. */
+public enum Clearing {
+  /** Nothing: the picture keeps its ground, as a photograph does. */
+  NONE,
+  /**
+   * What is connected to the border; paper that a closed outline encloses stays, so that a white
+   * garment stays filled.
+   */
+  FROM_BORDER,
+  /** Enclosed paper as well. */
+  ENCLOSED_TOO
+}

@@ -1,0 +1,88 @@
+package dev.placket.layout.image.prepare;
+
+import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.Raster;
+import dev.placket.layout.units.Length;
+
+/** Makes pictures ready for the size at which they are printed. */
+public final class Preparing {
+  /** Up to so many pixels a result is kept in memory rather than made anew for each reading. */
+  private static final long KEPT = 24_000_000;
+
+  private Preparing() {}
+
+  /**
+   * Clears the ground of a raster, crops it to its ink and averages it down to a density; never up.
+   * Preparing the result again changes nothing.
+   *
+   * @param longest the printed length of the longer side of its inked box
+   * @param perInch the most pixels per printed inch; above zero
+   * @throws PictureException if its pixels cannot be read
+   */
+  public static ReadyPicture raster(Raster raster, Length longest, double perInch, Clearing clearing)
+      throws PictureException {
+    InkedBox ink = whole(raster);
+    Length width = Length.pt(longest.pt() * ink.width() / ink.longestSide());
+    Length height = Length.pt(longest.pt() * ink.height() / ink.longestSide());
+    PixelRows all = new RasterRows(raster);
+    PixelRows rows = ClearedRows.of(all, clearing, lossy(raster));
+    boolean cleared = rows != all;
+    rows =
+        new CroppedRows(
+            rows, (int) ink.left(), (int) ink.top(), (int) ink.width(), (int) ink.height());
+    double scale = pixels(longest, perInch) / (double) Math.max(rows.width(), rows.height());
+    if (scale < 1) {
+      rows = new AreaRows(rows, scaled(rows.width(), scale), scaled(rows.height(), scale));
+    }
+    return new ReadyPicture(kept(rows), width, height, cleared);
+  }
+
+  /**
+   * The inked box in whole pixels. Averaging leaves a last pixel too faint to count as ink: where
+   * only that is missing, the box reaches to the edge, so that what is ready stays as it is.
+   */
+  private static InkedBox whole(Raster raster) {
+    InkedBox ink = raster.inkedBox();
+    return new InkedBox(
+        ink.left() <= 1 ? 0 : Math.floor(ink.left()),
+        ink.top() <= 1 ? 0 : Math.floor(ink.top()),
+        ink.right() >= raster.width() - 1 ? raster.width() : Math.ceil(ink.right()),
+        ink.bottom() >= raster.height() - 1 ? raster.height() : Math.ceil(ink.bottom()));
+  }
+
+  private static int scaled(int pixels, double scale) {
+    return (int) Math.max(1, Math.round(pixels * scale));
+  }
+
+  /** WebP may be without loss; its noise is then none, and the wider tolerance does no harm. */
+  private static boolean lossy(Raster raster) {
+    return raster.format().equals("JPEG") || raster.format().equals("WebP");
+  }
+
+  private static PixelRows kept(PixelRows rows) throws PictureException {
+    return (long) rows.width() * rows.height() <= KEPT ? PixelGrid.of(rows) : rows;
+  }
+
+  /**
+   * Turns the inked part of a drawing into pixels on a transparent ground.
+   *
+   * @param longest the printed length of the longer side of its inked box
+   * @param perInch pixels per printed inch, rounded to whole pixels for each side; above zero
+   */
+  public static ReadyPicture drawing(Drawing drawing, Length longest, double perInch) {
+    InkedBox ink = drawing.inkedBox();
+    Length width = Length.pt(longest.pt() * ink.width() / ink.longestSide());
+    Length height = Length.pt(longest.pt() * ink.height() / ink.longestSide());
+    PixelGrid grid = PixelGrid.sharing(drawing.render(pixels(width, perInch), ink));
+    return new ReadyPicture(grid, width, height, false);
+  }
+
+  private static int pixels(Length length, double perInch) {
+    if (!(perInch > 0)) {
+      throw new IllegalArgumentException("a density is above zero, not " + perInch);
+    }
+    return (int) Math.max(1, Math.round(length.in() * perInch));
+  }
+}
