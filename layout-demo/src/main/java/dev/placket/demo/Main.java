@@ -1,5 +1,6 @@
 package dev.placket.demo;
 
+import dev.placket.demo.prepare.PrepareCommand;
 import dev.placket.demo.probe.ProbeCommand;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -53,6 +54,7 @@ public final class Main {
     line.addSubcommand(new FitCommand(out, err));
     line.addSubcommand(new ProbeCommand(out, err));
     line.addSubcommand(new StarterCommand(out, err));
+    line.addSubcommand(new PrepareCommand(out, err));
     line.setOut(new PrintWriter(out, true));
     line.setErr(new PrintWriter(err, true));
     line.setUsageHelpAutoWidth(false);

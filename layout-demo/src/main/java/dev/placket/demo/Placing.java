@@ -8,7 +8,10 @@ import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Targets;
+import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
+import dev.placket.layout.image.prepare.Clearing;
+import dev.placket.layout.image.prepare.Preparing;
 import dev.placket.layout.units.Length;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
@@ -47,9 +50,9 @@ final class Placing {
     EffectiveDensity density =
         EffectiveDensity.of(
             (int) Math.round(ink.width()), width, (int) Math.round(ink.height()), height);
-    PixelSize most = targets.mostPixels(width, height);
-    BufferedImage image =
-        raster.prepare(most.width(), most.height(), !FlatSet.keepsGround(flat.role())).image();
+    Length side = Length.pt(ink.longestSide() * scale);
+    Clearing clearing = FlatSet.keepsGround(flat.role()) ? Clearing.NONE : Clearing.FROM_BORDER;
+    BufferedImage image = image(raster, side, clearing);
     // What to ask for is counted at the size it would have, were it not held small.
     double longest = Math.max(target.pt(), ink.longestSide() * scale);
     double wantedScale = longest / ink.longestSide();
@@ -58,5 +61,13 @@ final class Placing {
             Length.pt(raster.width() * wantedScale), Length.pt(raster.height() * wantedScale));
     PixelSize pixels = new PixelSize(raster.width(), raster.height());
     return new RasterPrint(pixels, density, targets.state(density), wanted, image);
+  }
+
+  private BufferedImage image(Raster raster, Length side, Clearing clearing) {
+    try {
+      return Preparing.raster(raster, side, targets.heavy(), clearing).grid().toImage();
+    } catch (PictureException e) {
+      throw new IllegalStateException("was read before: " + e.getMessage(), e);
+    }
   }
 }

@@ -136,29 +136,4 @@ public final class Raster implements Picture {
   public BufferedImage image() {
     return decode().toImage(alpha());
   }
-
-  /**
-   * Crops to the inked box and averages down to at most the size wanted, never up; proportions are
-   * kept to the pixel.
-   *
-   * @param wantedWidth most pixels across the inked box; above zero
-   * @param wantedHeight most pixels down it; above zero
-   * @param clearGround whether a near-white ground becomes transparent, from the border inwards
-   * @throws IllegalArgumentException if a size is not above zero
-   */
-  public PreparedPicture prepare(int wantedWidth, int wantedHeight, boolean clearGround) {
-    if (wantedWidth < 1 || wantedHeight < 1) {
-      throw new IllegalArgumentException(
-          "a picture has at least one pixel, not " + wantedWidth + " by " + wantedHeight);
-    }
-    Pixels pixels = decode();
-    boolean cleared = clearGround && ground() == Ground.OPAQUE_WHITE;
-    if (cleared) {
-      pixels = GroundClearing.clear(pixels, new GroundFinder(pixels, file.tolerance()));
-    }
-    double scale = Math.min(1, Math.min(wantedWidth / ink.width(), wantedHeight / ink.height()));
-    int w = (int) Math.max(1, Math.round(ink.width() * scale));
-    int h = (int) Math.max(1, Math.round(ink.height() * scale));
-    return new PreparedPicture(AreaAverage.of(pixels, ink, w, h).toImage(alpha() || cleared));
-  }
 }

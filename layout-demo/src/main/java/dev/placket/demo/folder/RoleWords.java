@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Reads what a flat is to its sheet from the words of its file name. */
-final class RoleWords {
+public final class RoleWords {
   /** The most particular first: a back-pocket-detail is a detail. */
   private static final List<Role> PARTICULAR =
       List.of(
@@ -29,13 +29,13 @@ final class RoleWords {
    * @param worded whether a word of the name gave it; else it is a detail for want of one
    * @param rest the other words, as they stand in the name
    */
-  record Reading(Role role, boolean worded, List<String> rest) {}
+  public record Reading(Role role, boolean worded, List<String> rest) {}
 
   /**
    * Reads a file name without its ending; words are parted by anything but letters and digits, and
    * where letters meet digits.
    */
-  static Reading read(String stem) {
+  public static Reading read(String stem) {
     List<String> words = words(stem);
     List<String> lower = words.stream().map(w -> w.toLowerCase(Locale.ROOT)).toList();
     for (Role role : PARTICULAR) {

@@ -12,8 +12,8 @@ final class EdgeInk {
   private static final int[] DY = {0, 1, 1, 1, 0, -1, -1, -1};
 
   /**
-   * Ink over the deepest pixel of a line across it, in pixels: a line that nowhere fills a pixel has
-   * 2, or a little more where it runs aslant.
+   * Ink over the deepest pixel of a line across it, in pixels: a line that nowhere fills a pixel
+   * has 2, or a little more where it runs aslant.
    */
   private static final double FULL_WIDTH = 2.3;
 
@@ -132,8 +132,8 @@ final class EdgeInk {
   }
 
   /**
-   * A line finer than two pixels may show its ink nowhere: it is taken for the ink of the drawing if
-   * it may be a mixture of that, else for the darkest there may be.
+   * A line finer than two pixels may show its ink nowhere: it is taken for the ink of the drawing
+   * if it may be a mixture of that, else for the darkest there may be.
    */
   private int lineInk(int seen, int depth) {
     if (depth >= inkDepth) {

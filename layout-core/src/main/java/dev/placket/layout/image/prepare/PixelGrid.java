@@ -93,9 +93,15 @@ public final class PixelGrid implements PixelRows {
     return argb[y * width + x];
   }
 
-  /** The pixels as an image of type {@link BufferedImage#TYPE_INT_ARGB}, not shared. */
+  /** The pixels as an image, not shared: INT_RGB if all are opaque, else INT_ARGB. */
   public BufferedImage toImage() {
-    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+    int all = -1;
+    for (int p : argb) {
+      all &= p;
+    }
+    boolean opaque = all >>> 24 == 255;
+    int type = opaque ? BufferedImage.TYPE_INT_RGB : BufferedImage.TYPE_INT_ARGB;
+    BufferedImage image = new BufferedImage(width, height, type);
     image.getRaster().setDataElements(0, 0, width, height, argb);
     return image;
   }

@@ -21,8 +21,8 @@ public final class Preparing {
    * @param perInch the most pixels per printed inch; above zero
    * @throws PictureException if its pixels cannot be read
    */
-  public static ReadyPicture raster(Raster raster, Length longest, double perInch, Clearing clearing)
-      throws PictureException {
+  public static ReadyPicture raster(
+      Raster raster, Length longest, double perInch, Clearing clearing) throws PictureException {
     InkedBox ink = whole(raster);
     Length width = Length.pt(longest.pt() * ink.width() / ink.longestSide());
     Length height = Length.pt(longest.pt() * ink.height() / ink.longestSide());

@@ -1,6 +1,8 @@
 package dev.placket.layout.image.prepare;
 
+import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
+import dev.placket.layout.image.RowReader;
 
 /** The pixels of a raster that was read. */
 final class RasterRows implements PixelRows {
@@ -22,6 +24,17 @@ final class RasterRows implements PixelRows {
 
   @Override
   public Cursor open() {
-    return PixelGrid.of(raster.image()).open();
+    RowReader in = raster.rows();
+    return new Cursor() {
+      @Override
+      public void next(int[] row) throws PictureException {
+        in.next(row);
+      }
+
+      @Override
+      public void close() {
+        in.close();
+      }
+    };
   }
 }

@@ -42,7 +42,8 @@ class PreparingTest {
                     grid.width() + 40,
                     grid.height() + 40,
                     (x, y) -> {
-                      boolean inside = x >= 20 && x < grid.width() + 20 && y >= 20 && y < grid.height() + 20;
+                      boolean inside =
+                          x >= 20 && x < grid.width() + 20 && y >= 20 && y < grid.height() + 20;
                       int p = inside ? grid.at(x - 20, y - 20) : 0;
                       int out = 0xFF;
                       for (int shift = 16; shift >= 0; shift -= 8) {
@@ -72,7 +73,8 @@ class PreparingTest {
   @Test
   void preparingTwiceIsPreparingOnce() throws Exception {
     byte[] once = Preparing.raster(onWhite(300), Length.mm(180), 150, Clearing.FROM_BORDER).png();
-    byte[] twice = Preparing.raster((Raster) read(once), Length.mm(180), 150, Clearing.FROM_BORDER).png();
+    byte[] twice =
+        Preparing.raster((Raster) read(once), Length.mm(180), 150, Clearing.FROM_BORDER).png();
     assertArrayEquals(once, twice);
   }
 
@@ -98,7 +100,8 @@ class PreparingTest {
     for (int y = 0; y < kept.height(); y++) {
       for (int x = 0; x < kept.width(); x++) {
         for (int shift = 0; shift <= 16; shift += 8) {
-          assertEquals(kept.at(x, y) >> shift & 255, Math.round(Grids.over(clear.at(x, y), shift, 255)), 1);
+          assertEquals(
+              kept.at(x, y) >> shift & 255, Math.round(Grids.over(clear.at(x, y), shift, 255)), 1);
         }
       }
     }

@@ -1,0 +1,220 @@
+package dev.placket.demo.prepare;
+
+import dev.placket.demo.Refusal;
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.folder.RoleWords;
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.PrintState;
+import dev.placket.layout.flat.Role;
+import dev.placket.layout.image.prepare.Clearing;
+import dev.placket.layout.units.Length;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.function.IntConsumer;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code placket prepare}: pictures become ready copies for their printed size. */
+@Command(
+    name = "prepare",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Makes ready copies of pictures: white grounds cleared, cropped to the ink, with just the"
+          + " pixels that their printed size asks for, as PNG without loss. Photographs and"
+          + " swatches, known by their names, keep their ground. Originals are never written"
+          + " over.",
+      ""
+    },
+    footer = {
+      "",
+      "Exit codes: 0 all ready; 2 wrong usage or input, nothing written; 3 all ready, a picture is"
+          + " soft.",
+      "",
+      "Example: placket prepare front.png back.svg --at 180mm --out ready",
+      ""
+    })
+public final class PrepareCommand implements Callable<Integer> {
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..*",
+      description = "Pictures; with --for those of the sheet are found beside it if none is named.")
+  private List<Path> files = new ArrayList<>();
+
+  @Option(
+      names = "--at",
+      paramLabel = "LENGTH",
+      description = "The printed length of the longer side of the ink, as in 180mm, 18cm or 7in.")
+  private @Nullable String at;
+
+  @Option(
+      names = "--for",
+      paramLabel = "FIT",
+      description = "A fit.json: every picture is made ready for its place on the sheet.")
+  private @Nullable Path fit;
+
+  @Option(
+      names = "--density",
+      paramLabel = "N",
+      description = "The most pixels per printed inch; 200 if not given.")
+  private double density = DensityTargets.DEFAULT.aim();
+
+  @Option(names = "--keep-ground", description = "Leaves white grounds as they are.")
+  private boolean keepGround;
+
+  @Option(
+      names = "--clear-enclosed",
+      description = "Clears paper that lines enclose, too; a white garment becomes see-through.")
+  private boolean clearEnclosed;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      required = true,
+      description = "The folder that takes the copies.")
+  private Path out = Path.of("");
+
+  @Option(names = "--replace", description = "Writes copies anew that are there already.")
+  private boolean replace;
+
+  private final PrintStream report;
+  private final PrintStream messages;
+
+  /**
+   * The command with where it writes.
+   *
+   * @param report takes the table
+   * @param messages takes what is wrong, and progress
+   */
+  public PrepareCommand(PrintStream report, PrintStream messages) {
+    this.report = report;
+    this.messages = messages;
+  }
+
+  @Override
+  public Integer call() {
+    try {
+      if (!(density > 0) || Double.isInfinite(density)) {
+        throw Refusal.input("--density " + density + ": a density is above zero; 200 is usual.");
+      }
+      List<Job> jobs = jobs();
+      List<Done> done = new PrepareRun(jobs, density, out, replace).run(progress(jobs.size()));
+      report.print(PrepareTable.of(done, DensityTargets.DEFAULT));
+      report.println("Written into " + out);
+      boolean soft =
+          done.stream().anyMatch(d -> DensityTargets.DEFAULT.state(d.density()) == PrintState.SOFT);
+      return soft ? 3 : 0;
+    } catch (Refusal refusal) {
+      refusal.messages().forEach(m -> messages.println("placket: " + m));
+      return refusal.exitCode();
+    }
+  }
+
+  private IntConsumer progress(int all) {
+    boolean watched = System.console() != null && all > 1;
+    return ready -> {
+      if (watched) {
+        messages.print("\r" + ready + " of " + all + " ready" + (ready == all ? "\n" : ""));
+      }
+    };
+  }
+
+  private List<Job> jobs() throws Refusal {
+    Path sheet = fit;
+    String length = at;
+    if ((sheet == null) == (length == null)) {
+      throw Refusal.input("prepare: takes either --at, as in --at 180mm, or --for FIT.");
+    }
+    return sheet != null ? forSheet(sheet) : atLength(length == null ? "" : length);
+  }
+
+  private List<Job> atLength(String text) throws Refusal {
+    if (files.isEmpty()) {
+      throw Refusal.input("prepare: names no picture; give one or more, as in front.png.");
+    }
+    Length longest;
+    try {
+      longest = Length.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw Refusal.input("--at " + text + ": is no length; give it as in 180mm, 18cm or 7in.");
+    }
+    if (!(longest.pt() > 0)) {
+      throw Refusal.input("--at " + text + ": a printed length is above zero.");
+    }
+    return files.stream().map(f -> new Job(f, longest, clearing(role(f)), null)).toList();
+  }
+
+  private List<Job> forSheet(Path sheet) throws Refusal {
+    List<Job> jobs = new ArrayList<>();
+    List<String> missing = new ArrayList<>();
+    for (FitSizes.Placed placed : FitSizes.read(sheet)) {
+      Path file = find(sheet, placed.source());
+      if (file == null && files.isEmpty()) {
+        missing.add(
+            placed.source()
+                + ": is neither beside "
+                + sheet
+                + " nor in the folder above; name"
+                + " the pictures, too.");
+      } else if (file != null) {
+        jobs.add(new Job(file, placed.longest(), clearing(role(sheet, placed)), placed.digest()));
+      }
+    }
+    for (Path file : files) {
+      if (jobs.stream().noneMatch(j -> j.file().equals(file))) {
+        missing.add(file + ": is on no sheet of " + sheet + "; leave it out or use --at.");
+      }
+    }
+    if (!missing.isEmpty()) {
+      throw new Refusal(Refusal.INPUT, missing);
+    }
+    return jobs;
+  }
+
+  /** Among the files named if any are, else where fit puts its results: in or beside the folder. */
+  private @Nullable Path find(Path sheet, String source) {
+    if (!files.isEmpty()) {
+      return files.stream()
+          .filter(f -> f.getFileName().toString().equals(source))
+          .findFirst()
+          .orElse(null);
+    }
+    Path folder = sheet.toAbsolutePath().normalize().getParent();
+    return Stream.of(folder, folder == null ? null : folder.getParent())
+        .flatMap(Stream::ofNullable)
+        .map(f -> f.resolve(source))
+        .filter(Files::isRegularFile)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static Role role(Path sheet, FitSizes.Placed placed) throws Refusal {
+    try {
+      return Role.valueOf(placed.role().toUpperCase(Locale.ROOT));
+    } catch (IllegalArgumentException e) {
+      throw Refusal.input(
+          sheet + ": the role '" + placed.role() + "' is unknown; make the file anew with fit.");
+    }
+  }
+
+  private static Role role(Path file) {
+    String name = file.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    return RoleWords.read(dot > 0 ? name.substring(0, dot) : name).role();
+  }
+
+  private Clearing clearing(Role role) {
+    if (keepGround || FlatSet.keepsGround(role)) {
+      return Clearing.NONE;
+    }
+    return clearEnclosed ? Clearing.ENCLOSED_TOO : Clearing.FROM_BORDER;
+  }
+}

@@ -1,0 +1,159 @@
+package dev.placket.demo.prepare;
+
+import dev.placket.demo.Refusal;
+import dev.placket.demo.result.Outputs;
+import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.Picture;
+import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.PictureReader;
+import dev.placket.layout.image.PictureSource;
+import dev.placket.layout.image.Raster;
+import dev.placket.layout.image.ReadLimits;
+import dev.placket.layout.image.prepare.PngWriter;
+import dev.placket.layout.image.prepare.Preparing;
+import dev.placket.layout.image.prepare.ReadyPicture;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.IntConsumer;
+
+/** Makes all pictures ready, several at a time; writes all of them or none. */
+record PrepareRun(List<Job> jobs, double density, Path out, boolean replace) {
+  /** What one large picture may take while it is worked on: so many bytes of heap. */
+  private static final long ROOM = 192L << 20;
+
+  /**
+   * Runs.
+   *
+   * @param progress told how many are ready each time one is
+   * @throws Refusal naming every picture that is at fault; nothing is written then
+   */
+  List<Done> run(IntConsumer progress) throws Refusal {
+    checkNames();
+    List<String> obstacles =
+        new Outputs(out, replace).obstacles(jobs.stream().map(Job::output).toList());
+    if (!obstacles.isEmpty()) {
+      throw new Refusal(Refusal.INPUT, obstacles);
+    }
+    try {
+      Parts parts = new Parts(out);
+      try {
+        List<Done> done = all(parts, progress);
+        parts.finish();
+        return done;
+      } finally {
+        parts.drop();
+      }
+    } catch (IOException e) {
+      throw Refusal.input(
+          out + ": cannot be written: " + e + "; make room or name another with --out.");
+    }
+  }
+
+  private void checkNames() throws Refusal {
+    Map<String, Path> taken = new HashMap<>();
+    for (Job job : jobs) {
+      Path other = taken.put(job.output(), job.file());
+      if (other != null) {
+        throw Refusal.input(
+            job.file()
+                + ": its copy would be named "
+                + job.output()
+                + ", as that of "
+                + other
+                + "; rename one, or make them ready in two runs.");
+      }
+      Path copy = out.resolve(job.output()).toAbsolutePath().normalize();
+      for (Job original : jobs) {
+        if (copy.equals(original.file().toAbsolutePath().normalize())) {
+          throw Refusal.input(
+              original.file() + ": would be written over; name another folder with --out.");
+        }
+      }
+    }
+  }
+
+  private List<Done> all(Parts parts, IntConsumer progress) throws Refusal, IOException {
+    ExecutorService workers = Executors.newFixedThreadPool(workers());
+    try {
+      List<Future<Done>> futures = new ArrayList<>();
+      jobs.forEach(job -> futures.add(workers.submit(() -> one(job, parts))));
+      List<Done> done = new ArrayList<>();
+      List<String> wrong = new ArrayList<>();
+      for (Future<Done> future : futures) {
+        try {
+          done.add(future.get());
+          progress.accept(done.size());
+        } catch (ExecutionException e) {
+          wrong.add(message(e));
+        } catch (InterruptedException e) {
+          Thread.currentThread().interrupt();
+          throw new IOException("interrupted", e);
+        }
+      }
+      if (!wrong.isEmpty()) {
+        throw new Refusal(Refusal.INPUT, wrong);
+      }
+      return done;
+    } finally {
+      workers.shutdownNow();
+    }
+  }
+
+  /** As many as there are processors and room for large pictures. */
+  private static int workers() {
+    Runtime machine = Runtime.getRuntime();
+    return (int) Math.max(1, Math.min(machine.availableProcessors(), machine.maxMemory() / ROOM));
+  }
+
+  private static String message(ExecutionException e) throws IOException {
+    Throwable cause = e.getCause();
+    if (cause instanceof PictureException || cause instanceof Refusal) {
+      return String.valueOf(cause.getMessage());
+    }
+    if (cause instanceof IOException io) {
+      throw io;
+    }
+    throw new IllegalStateException(cause);
+  }
+
+  private Done one(Job job, Parts parts) throws PictureException, Refusal, IOException {
+    Picture picture = PictureReader.read(PictureSource.of(job.file()), ReadLimits.DEFAULT);
+    String digest = job.digest();
+    if (digest != null && !digest.equals(picture.digest())) {
+      throw Refusal.input(
+          job.file() + ": has changed since the sheet was made; make the sheet again with fit.");
+    }
+    ReadyPicture ready;
+    PixelSize before = null;
+    if (picture instanceof Raster raster) {
+      ready = Preparing.raster(raster, job.longest(), density, job.clearing());
+      before = new PixelSize(raster.width(), raster.height());
+    } else {
+      ready = Preparing.drawing((Drawing) picture, job.longest(), density);
+    }
+    Path part = parts.begin(job.output());
+    try (OutputStream file = new BufferedOutputStream(Files.newOutputStream(part))) {
+      PngWriter.write(ready.rows(), ready.stated(), file);
+    }
+    return new Done(
+        job,
+        Files.size(job.file()),
+        Files.size(part),
+        before,
+        ready.size(),
+        ready.density(),
+        ready.cleared());
+  }
+}

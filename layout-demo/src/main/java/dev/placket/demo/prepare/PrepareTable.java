@@ -1,0 +1,101 @@
+package dev.placket.demo.prepare;
+
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.density.PrintState;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** What a designer reads: each picture before and after, at most 80 signs a line. */
+final class PrepareTable {
+  private static final int NAME = 21;
+
+  private final DensityTargets targets;
+  private final StringBuilder text = new StringBuilder();
+
+  private PrepareTable(DensityTargets targets) {
+    this.targets = targets;
+  }
+
+  static String of(List<Done> all, DensityTargets targets) {
+    PrepareTable table = new PrepareTable(targets);
+    table.line(
+        String.format(
+            Locale.ROOT,
+            "%-21s %8s %8s %13s %13s %5s",
+            "Picture",
+            "kB",
+            "now",
+            "pixels",
+            "now",
+            "px/in"));
+    all.forEach(table::add);
+    long before = all.stream().mapToLong(Done::bytesBefore).sum();
+    long after = all.stream().mapToLong(Done::bytesAfter).sum();
+    table.line(String.format(Locale.ROOT, "%-21s %8s %8s", "Together", kilo(before), kilo(after)));
+    return table.text.toString();
+  }
+
+  private void add(Done d) {
+    line(
+        String.format(
+            Locale.ROOT,
+            "%-21s %8s %8s %13s %13s %5.0f",
+            cut(d.job().file().getFileName().toString()),
+            kilo(d.bytesBefore()),
+            kilo(d.bytesAfter()),
+            pixels(d.before()),
+            pixels(d.after()),
+            d.density().least()));
+    line("    " + String.join(", ", steps(d)));
+    if (targets.state(d.density()) == PrintState.SOFT) {
+      line("    S soft: it will look blurred at this size; ask for " + wanted(d) + " pixels");
+    }
+  }
+
+  private static List<String> steps(Done d) {
+    List<String> steps = new ArrayList<>();
+    PixelSize before = d.before();
+    if (before == null) {
+      steps.add("drawn at exactly its pixels");
+    }
+    if (d.cleared()) {
+      steps.add("white ground cleared");
+    }
+    if (before != null) {
+      boolean same = before.equals(d.after());
+      steps.add(same ? "no pixel changed in number" : "cropped to its ink, never enlarged");
+    }
+    steps.add("PNG without loss");
+    return steps;
+  }
+
+  /** The pixels that the ink would need to reach the density aimed at. */
+  private String wanted(Done d) {
+    double grow = targets.aim() / d.density().least();
+    return String.format(
+        Locale.ROOT,
+        "%.0f × %.0f",
+        Math.ceil(d.after().width() * grow),
+        Math.ceil(d.after().height() * grow));
+  }
+
+  private static String pixels(@Nullable PixelSize size) {
+    return size == null ? "-" : size.width() + " × " + size.height();
+  }
+
+  /** Thousands of bytes. */
+  private static String kilo(long bytes) {
+    return String.format(Locale.ROOT, "%,.1f", bytes / 1000.0);
+  }
+
+  private static String cut(String name) {
+    return name.length() <= NAME ? name : name.substring(0, NAME - 1) + "…";
+  }
+
+  private void line(String words) {
+    text.append(words.stripTrailing()).append(System.lineSeparator());
+  }
+}

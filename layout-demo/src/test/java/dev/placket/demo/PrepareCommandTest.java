@@ -1,0 +1,178 @@
+package dev.placket.demo;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command that makes ready copies: what it writes, what it says, what it leaves alone. */
+class PrepareCommandTest {
+  private static final String SVG =
+      "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 90 100'>"
+          + "<rect x='10' y='10' width='70' height='80' fill='none' stroke='#000'/></svg>";
+
+  @TempDir Path dir;
+  private Path ready;
+  private String said = "";
+
+  @BeforeEach
+  void folder() {
+    ready = dir.resolve("ready");
+  }
+
+  private int run(Object... args) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintStream to = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    int code = Main.run(Arrays.stream(args).map(String::valueOf).toArray(String[]::new), to, to);
+    said = bytes.toString(StandardCharsets.UTF_8);
+    return code;
+  }
+
+  private Path png(String name, int width, int height) throws IOException {
+    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.setColor(Color.WHITE);
+    g.fillRect(0, 0, width, height);
+    g.setColor(Color.BLACK);
+    g.setStroke(new BasicStroke(8));
+    g.drawOval(100, 100, width - 200, height - 200);
+    g.dispose();
+    Path file = dir.resolve(name);
+    ImageIO.write(image, "png", file.toFile());
+    return file;
+  }
+
+  private Path svg(String name) throws IOException {
+    return Files.writeString(dir.resolve(name), SVG);
+  }
+
+  private List<String> written() throws IOException {
+    if (!Files.exists(ready)) {
+      return List.of();
+    }
+    try (Stream<Path> all = Files.list(ready)) {
+      return all.map(f -> f.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void aRasterAndADrawingAreMadeReady() throws IOException {
+    assertEquals(
+        0,
+        run(
+            "prepare",
+            png("front.png", 2000, 2600),
+            svg("back.svg"),
+            "--at",
+            "180mm",
+            "--out",
+            ready),
+        said);
+    assertEquals(List.of("back.png", "front.png"), written());
+    // 180 / 25.4 * 200 = 1417.3 pixels along the longer side of the ink.
+    BufferedImage front = ImageIO.read(ready.resolve("front.png").toFile());
+    assertEquals(1417, front.getHeight());
+    assertEquals(0, front.getRGB(0, 0) >>> 24, "the white ground is clear");
+    assertEquals(1417, ImageIO.read(ready.resolve("back.png").toFile()).getHeight());
+    assertTrue(said.contains("white ground cleared"), said);
+    said.lines().forEach(l -> assertTrue(l.length() <= 80 || l.contains(ready.toString()), l));
+  }
+
+  @Test
+  void theSamePictureGivesTheSameBytes() throws IOException {
+    Path front = png("front.png", 800, 900);
+    assertEquals(3, run("prepare", front, "--at", "180mm", "--out", ready), said);
+    byte[] once = Files.readAllBytes(ready.resolve("front.png"));
+    assertEquals(3, run("prepare", front, "--at", "180mm", "--out", ready, "--replace"), said);
+    assertArrayEquals(once, Files.readAllBytes(ready.resolve("front.png")));
+    assertTrue(said.contains("soft") && said.contains("ask for"), said);
+  }
+
+  @Test
+  void nothingOfTheUsersIsWrittenOver() throws IOException {
+    Path front = png("front.png", 400, 500);
+    byte[] before = Files.readAllBytes(front);
+    assertEquals(2, run("prepare", front, "--at", "18cm", "--out", dir, "--replace"));
+    assertTrue(said.contains("written over"), said);
+    assertArrayEquals(before, Files.readAllBytes(front));
+    Files.createDirectories(ready);
+    Files.writeString(ready.resolve("front.png"), "mine");
+    assertEquals(2, run("prepare", front, "--at", "18cm", "--out", ready));
+    assertEquals("mine", Files.readString(ready.resolve("front.png")));
+  }
+
+  @Test
+  void oneFaultyPictureAmongManyLeavesNothing() throws IOException {
+    Path torn =
+        Files.write(
+            dir.resolve("torn.png"),
+            Arrays.copyOf(Files.readAllBytes(png("a.png", 300, 300)), 400));
+    assertEquals(2, run("prepare", svg("front.svg"), torn, "--at", "90mm", "--out", ready));
+    assertTrue(said.contains("torn.png"), said);
+    assertEquals(List.of(), written());
+  }
+
+  @Test
+  void twoOfOneNameAndWrongLengthsAreRefused() throws IOException {
+    assertEquals(
+        2,
+        run(
+            "prepare",
+            svg("front.svg"),
+            png("front.png", 300, 300),
+            "--at",
+            "9cm",
+            "--out",
+            ready));
+    assertTrue(said.contains("front.png"), said);
+    assertEquals(2, run("prepare", svg("front.svg"), "--at", "nine", "--out", ready));
+    assertTrue(said.contains("180mm"), said);
+    assertEquals(2, run("prepare", svg("front.svg"), "--out", ready));
+    assertEquals(
+        2, run("prepare", svg("front.svg"), "--at", "9cm", "--density", "0", "--out", ready));
+    assertEquals(List.of(), written());
+  }
+
+  @Test
+  void aSheetSaysTheSizes() throws IOException {
+    Path flats = Files.createDirectory(dir.resolve("style"));
+    Files.writeString(flats.resolve("front.svg"), SVG);
+    assertEquals(0, run("fit", flats), said);
+    Path fit = flats.resolve("placket/fit.json");
+    assertEquals(0, run("prepare", "--for", fit, "--out", ready), said);
+    assertEquals(List.of("front.png"), written());
+    String json = Files.readString(fit);
+    double top = number(json, "top", json.indexOf("\"inkedBox\""));
+    double bottom = number(json, "bottom", json.indexOf("\"inkedBox\""));
+    BufferedImage front = ImageIO.read(ready.resolve("front.png").toFile());
+    assertEquals((bottom - top) / 72 * 200, front.getHeight(), 1);
+    Files.writeString(flats.resolve("front.svg"), SVG.replace("70", "60"));
+    assertEquals(2, run("prepare", "--for", fit, "--out", ready, "--replace"));
+    assertTrue(said.contains("changed"), said);
+    assertFalse(said.contains("Exception"), said);
+  }
+
+  private static double number(String json, String field, int from) {
+    int at = json.indexOf("\"" + field + "\"", from);
+    String rest = json.substring(json.indexOf(':', at) + 1);
+    return Double.parseDouble(rest.split("[,}\\n]")[0].strip());
+  }
+}
