@@ -25,6 +25,7 @@ public final class Drawing implements Picture {
   private final InkedBox ink;
   private final Map<String, Point> points;
   private final @Nullable Double finest;
+  private final FineDetail fine;
   private final List<String> notes;
   private final GraphicsNode node;
 
@@ -37,6 +38,7 @@ public final class Drawing implements Picture {
       InkedBox ink,
       Map<String, Point> points,
       @Nullable Double finest,
+      FineDetail fine,
       List<String> notes,
       GraphicsNode node) {
     this.name = name;
@@ -47,6 +49,7 @@ public final class Drawing implements Picture {
     this.ink = ink;
     this.points = Collections.unmodifiableMap(new TreeMap<>(points));
     this.finest = finest;
+    this.fine = fine;
     this.notes = List.copyOf(notes);
     this.node = node;
   }
@@ -108,6 +111,11 @@ public final class Drawing implements Picture {
   /** The width of the finest stroke in drawing units, or null if nothing is stroked. */
   public @Nullable Double finestStroke() {
     return finest;
+  }
+
+  /** The finest line, lettering and stitch gap, in drawing units. */
+  public FineDetail fineDetail() {
+    return fine;
   }
 
   /**

@@ -95,6 +95,10 @@ final class DrawingReader {
         inked,
         points(document, context, toUnits),
         bounds.finestStroke(),
+        FineParts.of(
+            node,
+            toUnits,
+            new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
         notes(before, folding, document),
         node);
   }

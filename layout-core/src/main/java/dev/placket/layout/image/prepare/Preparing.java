@@ -57,7 +57,7 @@ public final class Preparing {
   }
 
   /** WebP may be without loss; its noise is then none, and the wider tolerance does no harm. */
-  private static boolean lossy(Raster raster) {
+  static boolean lossy(Raster raster) {
     return raster.format().equals("JPEG") || raster.format().equals("WebP");
   }
 
