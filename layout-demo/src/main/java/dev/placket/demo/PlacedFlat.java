@@ -7,6 +7,9 @@ import dev.placket.layout.fit.PlacedBoxes;
 import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.ScaleGroup;
+import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.FineDetail;
+import dev.placket.layout.image.PrintedDetail;
 import dev.placket.layout.units.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +36,17 @@ public record PlacedFlat(
   /** Ink and caption. */
   public ExactBox footprint() {
     return PlacedBoxes.footprint(item.flat(), placement);
+  }
+
+  /** The finest line, lettering and stitch gap as they print. */
+  public PrintedDetail printed() {
+    Length unit = Length.pt(placement.scale().doubleValue());
+    if (raster != null) {
+      return raster.fine().printed(unit);
+    }
+    return item.file().picture() instanceof Drawing drawing
+        ? drawing.fineDetail().printed(unit)
+        : FineDetail.NONE.printed(unit);
   }
 
   /** Printed length over real length; null where no real length is stated. */

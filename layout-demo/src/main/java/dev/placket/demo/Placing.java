@@ -8,9 +8,11 @@ import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Targets;
+import dev.placket.layout.image.FineDetail;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
 import dev.placket.layout.image.prepare.Clearing;
+import dev.placket.layout.image.prepare.FineLines;
 import dev.placket.layout.image.prepare.Preparing;
 import dev.placket.layout.units.Length;
 import java.awt.image.BufferedImage;
@@ -60,7 +62,15 @@ final class Placing {
         targets.wantedPixels(
             Length.pt(raster.width() * wantedScale), Length.pt(raster.height() * wantedScale));
     PixelSize pixels = new PixelSize(raster.width(), raster.height());
-    return new RasterPrint(pixels, density, targets.state(density), wanted, image);
+    return new RasterPrint(pixels, density, targets.state(density), wanted, image, fine(raster));
+  }
+
+  private static FineDetail fine(Raster raster) {
+    try {
+      return FineLines.of(raster);
+    } catch (PictureException e) {
+      throw new IllegalStateException("was read before: " + e.getMessage(), e);
+    }
   }
 
   private BufferedImage image(Raster raster, Length side, Clearing clearing) {

@@ -3,6 +3,7 @@ package dev.placket.demo;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
+import dev.placket.layout.image.FineDetail;
 import java.awt.image.BufferedImage;
 
 /**
@@ -13,10 +14,12 @@ import java.awt.image.BufferedImage;
  * @param state what that means for the eye
  * @param wanted the pixels to ask for, for the whole picture at the size it aims at
  * @param image what is embedded for its ink
+ * @param fine the finest line of it, in its pixels
  */
 public record RasterPrint(
     PixelSize pixels,
     EffectiveDensity density,
     PrintState state,
     PixelSize wanted,
-    BufferedImage image) {}
+    BufferedImage image,
+    FineDetail fine) {}

@@ -96,9 +96,7 @@ final class DrawingReader {
         points(document, context, toUnits),
         bounds.finestStroke(),
         FineParts.of(
-            node,
-            toUnits,
-            new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
+            node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
         notes(before, folding, document),
         node);
   }

@@ -47,7 +47,11 @@ class FineDetailTest {
   @ParameterizedTest
   @CsvSource({
     // Caps that are round or square reach half the width of 2 into the gap from each end.
-    "butt,8 5,5", "round,8 5,3", "square,8 5,3", "round,8 1.5,0", "butt,6 4 2 1,1",
+    "butt,8 5,5",
+    "round,8 5,3",
+    "square,8 5,3",
+    "round,8 1.5,0",
+    "butt,6 4 2 1,1",
     // Three lengths take turns as dash and gap: every one is a gap once.
     "butt,6 4 2,2"
   })
@@ -55,7 +59,11 @@ class FineDetailTest {
     FineDetail d =
         of(
             "<g transform='scale(0.5)'><path d='M10 10H190' stroke='#000' stroke-width='2'"
-                + " stroke-linecap='" + cap + "' stroke-dasharray='" + dashes + "'/></g>");
+                + " stroke-linecap='"
+                + cap
+                + "' stroke-dasharray='"
+                + dashes
+                + "'/></g>");
     assertEquals(clear / 2, requireNonNull(d.gap()), 1e-6);
   }
 

@@ -2,6 +2,7 @@ package dev.placket.demo.prepare;
 
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.image.PrintedDetail;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param after pixels of the ready copy
  * @param density pixels per printed inch of the ready copy
  * @param cleared whether a white ground became transparent
+ * @param printed the finest things of it as they print
  */
 record Done(
     Job job,
@@ -22,4 +24,5 @@ record Done(
     @Nullable PixelSize before,
     PixelSize after,
     EffectiveDensity density,
-    boolean cleared) {}
+    boolean cleared,
+    PrintedDetail printed) {}

@@ -6,6 +6,7 @@ import dev.placket.demo.folder.RoleWords;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.Role;
+import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.image.prepare.Clearing;
 import dev.placket.layout.units.Length;
 import java.io.PrintStream;
@@ -76,6 +77,24 @@ public final class PrepareCommand implements Callable<Integer> {
   private boolean clearEnclosed;
 
   @Option(
+      names = "--warn-line",
+      paramLabel = "LENGTH",
+      description = "Warns of printed lines under this; 0.18mm if not given.")
+  private String leastLine = "0.18mm";
+
+  @Option(
+      names = "--warn-lettering",
+      paramLabel = "LENGTH",
+      description = "Warns of printed capitals under this; 1.8mm if not given.")
+  private String leastLettering = "1.8mm";
+
+  @Option(
+      names = "--warn-gap",
+      paramLabel = "LENGTH",
+      description = "Warns of clear gaps between stitches under this; 0.5mm if not given.")
+  private String leastGap = "0.5mm";
+
+  @Option(
       names = "--out",
       paramLabel = "DIR",
       required = true,
@@ -105,9 +124,10 @@ public final class PrepareCommand implements Callable<Integer> {
       if (!(density > 0) || Double.isInfinite(density)) {
         throw Refusal.input("--density " + density + ": a density is above zero; 200 is usual.");
       }
+      PrintLimits limits = limits();
       List<Job> jobs = jobs();
       List<Done> done = new PrepareRun(jobs, density, out, replace).run(progress(jobs.size()));
-      report.print(PrepareTable.of(done, DensityTargets.DEFAULT));
+      report.print(PrepareTable.of(done, DensityTargets.DEFAULT, limits));
       report.println("Written into " + out);
       boolean soft =
           done.stream().anyMatch(d -> DensityTargets.DEFAULT.state(d.density()) == PrintState.SOFT);
@@ -140,16 +160,28 @@ public final class PrepareCommand implements Callable<Integer> {
     if (files.isEmpty()) {
       throw Refusal.input("prepare: names no picture; give one or more, as in front.png.");
     }
-    Length longest;
-    try {
-      longest = Length.parse(text);
-    } catch (IllegalArgumentException e) {
-      throw Refusal.input("--at " + text + ": is no length; give it as in 180mm, 18cm or 7in.");
-    }
-    if (!(longest.pt() > 0)) {
-      throw Refusal.input("--at " + text + ": a printed length is above zero.");
-    }
+    Length longest = length("--at", text);
     return files.stream().map(f -> new Job(f, longest, clearing(role(f)), null)).toList();
+  }
+
+  private static Length length(String option, String text) throws Refusal {
+    try {
+      Length length = Length.parse(text);
+      if (length.pt() > 0) {
+        return length;
+      }
+    } catch (IllegalArgumentException e) {
+      // Said below, with the option's name.
+    }
+    throw Refusal.input(
+        option + " " + text + ": is no length above zero; give it as in 180mm, 18cm or 7in.");
+  }
+
+  private PrintLimits limits() throws Refusal {
+    return new PrintLimits(
+        length("--warn-line", leastLine),
+        length("--warn-lettering", leastLettering),
+        length("--warn-gap", leastGap));
   }
 
   private List<Job> forSheet(Path sheet) throws Refusal {

@@ -4,15 +4,18 @@ import dev.placket.demo.Refusal;
 import dev.placket.demo.result.Outputs;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.FineDetail;
 import dev.placket.layout.image.Picture;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.PictureReader;
 import dev.placket.layout.image.PictureSource;
 import dev.placket.layout.image.Raster;
 import dev.placket.layout.image.ReadLimits;
+import dev.placket.layout.image.prepare.FineLines;
 import dev.placket.layout.image.prepare.PngWriter;
 import dev.placket.layout.image.prepare.Preparing;
 import dev.placket.layout.image.prepare.ReadyPicture;
+import dev.placket.layout.units.Length;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -137,11 +140,14 @@ record PrepareRun(List<Job> jobs, double density, Path out, boolean replace) {
     }
     ReadyPicture ready;
     PixelSize before = null;
+    FineDetail fine;
     if (picture instanceof Raster raster) {
       ready = Preparing.raster(raster, job.longest(), density, job.clearing());
       before = new PixelSize(raster.width(), raster.height());
+      fine = FineLines.of(raster);
     } else {
       ready = Preparing.drawing((Drawing) picture, job.longest(), density);
+      fine = ((Drawing) picture).fineDetail();
     }
     Path part = parts.begin(job.output());
     try (OutputStream file = new BufferedOutputStream(Files.newOutputStream(part))) {
@@ -154,6 +160,7 @@ record PrepareRun(List<Job> jobs, double density, Path out, boolean replace) {
         before,
         ready.size(),
         ready.density(),
-        ready.cleared());
+        ready.cleared(),
+        fine.printed(Length.pt(job.longest().pt() / picture.inkedBox().longestSide())));
   }
 }

@@ -1,8 +1,10 @@
 package dev.placket.demo.prepare;
 
+import dev.placket.demo.result.FineWords;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
+import dev.placket.layout.image.PrintLimits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,14 +15,16 @@ final class PrepareTable {
   private static final int NAME = 21;
 
   private final DensityTargets targets;
+  private final PrintLimits limits;
   private final StringBuilder text = new StringBuilder();
 
-  private PrepareTable(DensityTargets targets) {
+  private PrepareTable(DensityTargets targets, PrintLimits limits) {
     this.targets = targets;
+    this.limits = limits;
   }
 
-  static String of(List<Done> all, DensityTargets targets) {
-    PrepareTable table = new PrepareTable(targets);
+  static String of(List<Done> all, DensityTargets targets, PrintLimits limits) {
+    PrepareTable table = new PrepareTable(targets, limits);
     table.line(
         String.format(
             Locale.ROOT,
@@ -53,6 +57,7 @@ final class PrepareTable {
     if (targets.state(d.density()) == PrintState.SOFT) {
       line("    S soft: it will look blurred at this size; ask for " + wanted(d) + " pixels");
     }
+    FineWords.of(d.printed(), limits).forEach(w -> line("    " + w));
   }
 
   private static List<String> steps(Done d) {

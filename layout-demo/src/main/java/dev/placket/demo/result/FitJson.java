@@ -36,7 +36,7 @@ import org.jspecify.annotations.Nullable;
  * placket-fit-1.schema.json}; lengths are points from the sheet's top left corner, y down.
  */
 public final class FitJson {
-  private static final int DECIMALS = 6;
+  static final int DECIMALS = 6;
   private static final int DENSITY_DECIMALS = 3;
 
   private final JsonGenerator json;
@@ -177,6 +177,7 @@ public final class FitJson {
     held(flat.held());
     json.writeBooleanField("capped", placed.placement().capped());
     raster(placed.raster());
+    PrintedJson.write(json, placed.printed());
     json.writeEndObject();
   }
 
@@ -277,7 +278,7 @@ public final class FitJson {
     json.writeNumberField(field, rounded(value, DECIMALS));
   }
 
-  private static BigDecimal rounded(double value, int decimals) {
+  static BigDecimal rounded(double value, int decimals) {
     return plain(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN));
   }
 

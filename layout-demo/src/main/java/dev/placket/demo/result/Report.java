@@ -11,6 +11,7 @@ import dev.placket.layout.density.PrintState;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.fit.OrderWish;
+import dev.placket.layout.image.PrintLimits;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -135,6 +136,7 @@ public final class Report {
       if (raster != null) {
         advice(f, raster);
       }
+      FineWords.of(f.printed(), PrintLimits.DEFAULT).forEach(w -> wrapped("    ", w));
     }
     line("");
   }

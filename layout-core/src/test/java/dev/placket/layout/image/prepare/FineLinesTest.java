@@ -24,9 +24,12 @@ class FineLinesTest {
             + (onWhite ? "<rect x='-9' y='-9' width='700' height='700' fill='#fff'/>" : "")
             + "<rect x='20' y='20' width='560' height='560' fill='none' stroke='#000'"
             + " stroke-width='9'/><ellipse cx='300.3' cy='290.6' rx='220' ry='150' fill='none'"
-            + " stroke='#000' stroke-width='" + fine + "'/></svg>";
+            + " stroke='#000' stroke-width='"
+            + fine
+            + "'/></svg>";
     Drawing drawing = (Drawing) read(svg.getBytes(StandardCharsets.UTF_8));
-    PixelGrid grid = PixelGrid.of(drawing.render(600, new dev.placket.layout.flat.InkedBox(0, 0, 600, 600)));
+    PixelGrid grid =
+        PixelGrid.of(drawing.render(600, new dev.placket.layout.flat.InkedBox(0, 0, 600, 600)));
     return (Raster) read(PngWriter.encode(grid, null));
   }
 
@@ -43,7 +46,8 @@ class FineLinesTest {
 
   @Test
   void aFilledFrameHasNoLines() throws Exception {
-    Raster photo = (Raster) read(PngWriter.encode(Grids.of(90, 90, (x, y) -> Grids.grey(x + y)), null));
+    Raster photo =
+        (Raster) read(PngWriter.encode(Grids.of(90, 90, (x, y) -> Grids.grey(x + y)), null));
     assertNull(FineLines.of(photo).line());
   }
 }

@@ -1,5 +1,6 @@
 package dev.placket.layout.image.prepare;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -85,7 +86,7 @@ class PreparingTest {
     assertEquals(raster.inkedBox().width(), ready.size().width());
     assertTrue(ready.cleared());
     Raster again = (Raster) read(ready.png());
-    PixelDensity stated = again.density();
+    PixelDensity stated = requireNonNull(again.density());
     // 100 pixels to the inch are 3937 to the metre; the ink is cut to whole pixels.
     assertEquals(3937, stated.x().perMetre(), 15);
     assertEquals(Rate.Unit.METRE, stated.x().unit());

@@ -1,0 +1,36 @@
+package dev.placket.demo.result;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import dev.placket.layout.image.PrintLimits;
+import dev.placket.layout.image.PrintedDetail;
+import dev.placket.layout.units.Length;
+import java.io.IOException;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Writes how fine a picture prints, in points. */
+final class PrintedJson {
+  private PrintedJson() {}
+
+  static void write(JsonGenerator json, PrintedDetail printed) throws IOException {
+    json.writeObjectFieldStart("printed");
+    length(json, "line", printed.line());
+    length(json, "lettering", printed.lettering());
+    length(json, "gap", printed.gap());
+    json.writeArrayFieldStart("tooFine");
+    for (PrintedDetail.Warning w : printed.under(PrintLimits.DEFAULT)) {
+      json.writeString(w.kind().name().toLowerCase(Locale.ROOT));
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void length(JsonGenerator json, String field, @Nullable Length length)
+      throws IOException {
+    if (length == null) {
+      json.writeNullField(field);
+    } else {
+      json.writeNumberField(field, FitJson.rounded(length.pt(), FitJson.DECIMALS));
+    }
+  }
+}
