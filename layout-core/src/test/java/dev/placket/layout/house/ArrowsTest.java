@@ -76,6 +76,17 @@ class ArrowsTest {
   }
 
   @Test
+  void readingKnowsNothingOfPreparing() {
+    noClasses()
+        .that()
+        .resideInAPackage(Library.ROOT + "image")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(Library.ROOT + "image.prepare..")
+        .check(Library.CLASSES);
+  }
+
+  @Test
   void noPackagesRunInACycle() {
     slices().matching("dev.placket.layout.(*)..").should().beFreeOfCycles().check(Library.CLASSES);
   }

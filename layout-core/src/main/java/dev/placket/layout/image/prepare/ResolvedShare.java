@@ -6,8 +6,8 @@ import dev.placket.layout.image.Raster;
 
 /**
  * Tells what share of its pixel density a picture really resolves: one that was enlarged k times
- * before export resolves 1/k. Edges of a drawing made at its own density spread over one pixel and a
- * half in the mean, those of an enlarged one over k times as many; repeated pixels are counted.
+ * before export resolves 1/k. Edges of a drawing made at its own density spread over one pixel and
+ * a half in the mean, those of an enlarged one over k times as many; repeated pixels are counted.
  */
 public final class ResolvedShare {
   /**

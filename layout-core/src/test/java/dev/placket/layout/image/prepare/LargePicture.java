@@ -14,8 +14,6 @@ import java.nio.file.Path;
 final class LargePicture {
   static final int WIDTH = 10_000;
   static final int HEIGHT = 13_000;
-  private static final ReadLimits LIMITS =
-      new ReadLimits(140_000_000, 256L << 20, 1000, 16, 1000, 1000);
 
   private LargePicture() {}
 
@@ -24,7 +22,8 @@ final class LargePicture {
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(Path.of(args[0])))) {
       PngWriter.write(new Rings(), null, out);
     }
-    Raster raster = (Raster) PictureReader.read(PictureSource.of(Path.of(args[0])), LIMITS);
+    Raster raster =
+        (Raster) PictureReader.read(PictureSource.of(Path.of(args[0])), ReadLimits.DEFAULT);
     ReadyPicture ready = Preparing.raster(raster, Length.mm(180), 200, Clearing.FROM_BORDER);
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(Path.of(args[1])))) {
       PngWriter.write(ready.rows(), ready.stated(), out);

@@ -57,7 +57,8 @@ class ResolvedShareTest {
         });
   }
 
-  private static double value(double at, int n, Way way, java.util.function.IntToDoubleFunction of) {
+  private static double value(
+      double at, int n, Way way, java.util.function.IntToDoubleFunction of) {
     int first = (int) Math.floor(at) - 1;
     double sum = 0;
     for (int i = first; i < first + 4; i++) {
@@ -72,14 +73,26 @@ class ResolvedShareTest {
       case NEAREST -> off >= -0.5 && off < 0.5 ? 1 : 0;
       case BILINEAR -> Math.max(0, 1 - t);
       case BICUBIC ->
-          t < 1 ? 1.5 * t * t * t - 2.5 * t * t + 1 : t < 2 ? -0.5 * t * t * t + 2.5 * t * t - 4 * t + 2 : 0;
+          t < 1
+              ? 1.5 * t * t * t - 2.5 * t * t + 1
+              : t < 2 ? -0.5 * t * t * t + 2.5 * t * t - 4 * t + 2 : 0;
     };
   }
 
   @ParameterizedTest
   @CsvSource({
-    "NEAREST,1.5", "NEAREST,2", "NEAREST,2.7", "NEAREST,4", "BILINEAR,1.5", "BILINEAR,2", "BILINEAR,2.7",
-    "BILINEAR,4", "BICUBIC,1.5", "BICUBIC,2", "BICUBIC,2.7", "BICUBIC,4"
+    "NEAREST,1.5",
+    "NEAREST,2",
+    "NEAREST,2.7",
+    "NEAREST,4",
+    "BILINEAR,1.5",
+    "BILINEAR,2",
+    "BILINEAR,2.7",
+    "BILINEAR,4",
+    "BICUBIC,1.5",
+    "BICUBIC,2",
+    "BICUBIC,2.7",
+    "BICUBIC,4"
   })
   void whatWasEnlargedIsFound(Way way, double k) throws Exception {
     for (String name : new String[] {"front.svg", "collar-detail.svg"}) {
@@ -88,7 +101,14 @@ class ResolvedShareTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"front.svg", "back.svg", "collar-detail.svg", "pocket-detail.svg", "vent-detail.svg"})
+  @ValueSource(
+      strings = {
+        "front.svg",
+        "back.svg",
+        "collar-detail.svg",
+        "pocket-detail.svg",
+        "vent-detail.svg"
+      })
   void whatIsSharpIsSaidToBeSo(String name) throws Exception {
     for (int longest : new int[] {300, 700}) {
       double share = ResolvedShare.of(drawn(name, longest));

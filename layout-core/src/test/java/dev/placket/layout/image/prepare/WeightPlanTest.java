@@ -77,11 +77,15 @@ class WeightPlanTest {
   void whatComesOutIsWithinATenthOfWhatWasForeseen() throws Exception {
     List<Picture> pictures = new ArrayList<>();
     for (String name : new String[] {"front.svg", "back.svg", "collar-detail.svg"}) {
-      Path file = Path.of(System.getProperty("placket.root", "."), "layout-demo/src/demo/mg-3107", name);
+      Path file =
+          Path.of(System.getProperty("placket.root", "."), "layout-demo/src/demo/mg-3107", name);
       pictures.add(PictureReader.read(PictureSource.of(file), ReadLimits.DEFAULT));
     }
-    byte[] large = Preparing.drawing((dev.placket.layout.image.Drawing) pictures.get(0), Length.mm(180), 400).png();
-    pictures.add((Raster) PictureReader.read(PictureSource.of("large.png", large), ReadLimits.DEFAULT));
+    byte[] large =
+        Preparing.drawing((dev.placket.layout.image.Drawing) pictures.get(0), Length.mm(180), 400)
+            .png();
+    pictures.add(
+        (Raster) PictureReader.read(PictureSource.of("large.png", large), ReadLimits.DEFAULT));
     for (double chosen : new double[] {150, 175, 200}) {
       double foreseen = 0;
       double came = 0;
@@ -90,7 +94,9 @@ class WeightPlanTest {
         came +=
             p instanceof Raster r
                 ? Preparing.raster(r, Length.mm(180), chosen, Clearing.FROM_BORDER).png().length
-                : Preparing.drawing((dev.placket.layout.image.Drawing) p, Length.mm(180), chosen).png().length;
+                : Preparing.drawing((dev.placket.layout.image.Drawing) p, Length.mm(180), chosen)
+                    .png()
+                    .length;
       }
       assertEquals(came, foreseen, 0.1 * came, "at " + chosen);
     }
