@@ -14,6 +14,7 @@ import dev.placket.layout.image.Raster;
 import dev.placket.layout.image.prepare.Clearing;
 import dev.placket.layout.image.prepare.FineLines;
 import dev.placket.layout.image.prepare.Preparing;
+import dev.placket.layout.image.prepare.ResolvedShare;
 import dev.placket.layout.units.Length;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
@@ -62,12 +63,20 @@ final class Placing {
         targets.wantedPixels(
             Length.pt(raster.width() * wantedScale), Length.pt(raster.height() * wantedScale));
     PixelSize pixels = new PixelSize(raster.width(), raster.height());
-    return new RasterPrint(pixels, density, targets.state(density), wanted, image, fine(raster));
+    return new RasterPrint(pixels, density, targets.state(density), wanted, image, fine(raster), share(raster));
   }
 
   private static FineDetail fine(Raster raster) {
     try {
       return FineLines.of(raster);
+    } catch (PictureException e) {
+      throw new IllegalStateException("was read before: " + e.getMessage(), e);
+    }
+  }
+
+  private static double share(Raster raster) {
+    try {
+      return ResolvedShare.of(raster);
     } catch (PictureException e) {
       throw new IllegalStateException("was read before: " + e.getMessage(), e);
     }

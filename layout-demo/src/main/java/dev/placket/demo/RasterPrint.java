@@ -15,6 +15,7 @@ import java.awt.image.BufferedImage;
  * @param wanted the pixels to ask for, for the whole picture at the size it aims at
  * @param image what is embedded for its ink
  * @param fine the finest line of it, in its pixels
+ * @param resolvedShare the share of its density that carries detail, at most 1
  */
 public record RasterPrint(
     PixelSize pixels,
@@ -22,4 +23,5 @@ public record RasterPrint(
     PrintState state,
     PixelSize wanted,
     BufferedImage image,
-    FineDetail fine) {}
+    FineDetail fine,
+    double resolvedShare) {}

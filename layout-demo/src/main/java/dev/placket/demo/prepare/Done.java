@@ -12,17 +12,26 @@ import org.jspecify.annotations.Nullable;
  * @param bytesBefore of the source
  * @param bytesAfter of the ready copy
  * @param before pixels of the source; null for a drawing
+ * @param inkPixels pixels along the longer side of its ink; drawing units for a drawing
  * @param after pixels of the ready copy
  * @param density pixels per printed inch of the ready copy
  * @param cleared whether a white ground became transparent
  * @param printed the finest things of it as they print
+ * @param resolved the share of its pixel density that the source resolves, at most 1
  */
 record Done(
     Job job,
     long bytesBefore,
     long bytesAfter,
     @Nullable PixelSize before,
+    double inkPixels,
     PixelSize after,
     EffectiveDensity density,
     boolean cleared,
-    PrintedDetail printed) {}
+    PrintedDetail printed,
+    double resolved) {
+  /** Pixels per printed inch that the source had for its ink; that of the copy for a drawing. */
+  double sourceDensity() {
+    return before == null ? density.least() : inkPixels / job.longest().in();
+  }
+}

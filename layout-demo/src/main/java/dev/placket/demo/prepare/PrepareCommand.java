@@ -8,6 +8,7 @@ import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.image.prepare.Clearing;
+import dev.placket.layout.image.prepare.WeightPlan;
 import dev.placket.layout.units.Length;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -38,12 +39,14 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Exit codes: 0 all ready; 2 wrong usage or input, nothing written; 3 all ready, a picture is"
-          + " soft.",
+          + " soft or the weight does not hold.",
       "",
       "Example: placket prepare front.png back.svg --at 180mm --out ready",
       ""
     })
 public final class PrepareCommand implements Callable<Integer> {
+  private static final double BYTES = 1e6;
+
   @Parameters(
       paramLabel = "FILE",
       arity = "0..*",
@@ -75,6 +78,14 @@ public final class PrepareCommand implements Callable<Integer> {
       names = "--clear-enclosed",
       description = "Clears paper that lines enclose, too; a white garment becomes see-through.")
   private boolean clearEnclosed;
+
+  @Option(
+      names = "--weight",
+      paramLabel = "MB",
+      description =
+          "The most that all copies may weigh, in million bytes; 7 if not given. Densities are"
+              + " lowered for it, down to 150.")
+  private double weight = WeightPlan.DEFAULT_LIMIT / BYTES;
 
   @Option(
       names = "--warn-line",
@@ -124,14 +135,19 @@ public final class PrepareCommand implements Callable<Integer> {
       if (!(density > 0) || Double.isInfinite(density)) {
         throw Refusal.input("--density " + density + ": a density is above zero; 200 is usual.");
       }
+      if (!(weight > 0)) {
+        throw Refusal.input("--weight " + weight + ": a weight is above zero; 7 is usual.");
+      }
       PrintLimits limits = limits();
       List<Job> jobs = jobs();
-      List<Done> done = new PrepareRun(jobs, density, out, replace).run(progress(jobs.size()));
-      report.print(PrepareTable.of(done, DensityTargets.DEFAULT, limits));
+      long most = Math.round(weight * BYTES);
+      PrepareRun.Ready ready =
+          new PrepareRun(jobs, most, out, replace).run(progress(jobs.size()));
+      report.print(PrepareTable.of(ready, DensityTargets.DEFAULT, limits));
       report.println("Written into " + out);
       boolean soft =
-          done.stream().anyMatch(d -> DensityTargets.DEFAULT.state(d.density()) == PrintState.SOFT);
-      return soft ? 3 : 0;
+          ready.done().stream().anyMatch(d -> DensityTargets.DEFAULT.state(d.density()) == PrintState.SOFT);
+      return soft || ready.weight() > most ? 3 : 0;
     } catch (Refusal refusal) {
       refusal.messages().forEach(m -> messages.println("placket: " + m));
       return refusal.exitCode();
@@ -161,7 +177,7 @@ public final class PrepareCommand implements Callable<Integer> {
       throw Refusal.input("prepare: names no picture; give one or more, as in front.png.");
     }
     Length longest = length("--at", text);
-    return files.stream().map(f -> new Job(f, longest, clearing(role(f)), null)).toList();
+    return files.stream().map(f -> new Job(f, longest, density, clearing(role(f)), null)).toList();
   }
 
   private static Length length(String option, String text) throws Refusal {
@@ -197,7 +213,7 @@ public final class PrepareCommand implements Callable<Integer> {
                 + " nor in the folder above; name"
                 + " the pictures, too.");
       } else if (file != null) {
-        jobs.add(new Job(file, placed.longest(), clearing(role(sheet, placed)), placed.digest()));
+        jobs.add(new Job(file, placed.longest(), density, clearing(role(sheet, placed)), placed.digest()));
       }
     }
     for (Path file : files) {

@@ -15,6 +15,8 @@ import dev.placket.layout.image.prepare.FineLines;
 import dev.placket.layout.image.prepare.PngWriter;
 import dev.placket.layout.image.prepare.Preparing;
 import dev.placket.layout.image.prepare.ReadyPicture;
+import dev.placket.layout.image.prepare.ResolvedShare;
+import dev.placket.layout.image.prepare.WeightPlan;
 import dev.placket.layout.units.Length;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -30,19 +32,33 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.IntConsumer;
+import org.jspecify.annotations.Nullable;
 
 /** Makes all pictures ready, several at a time; writes all of them or none. */
-record PrepareRun(List<Job> jobs, double density, Path out, boolean replace) {
+record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
   /** What one large picture may take while it is worked on: so many bytes of heap. */
   private static final long ROOM = 192L << 20;
 
   /**
-   * Runs.
+   * What came of a run.
+   *
+   * @param done the pictures, in order
+   * @param plan the densities that the weight asked for; null if it held without
+   */
+  record Ready(List<Done> done, @Nullable WeightPlan plan) {
+    /** Bytes of all copies. */
+    long weight() {
+      return done.stream().mapToLong(Done::bytesAfter).sum();
+    }
+  }
+
+  /**
+   * Runs; once more with lower densities if the copies weigh more than the limit.
    *
    * @param progress told how many are ready each time one is
    * @throws Refusal naming every picture that is at fault; nothing is written then
    */
-  List<Done> run(IntConsumer progress) throws Refusal {
+  Ready run(IntConsumer progress) throws Refusal {
     checkNames();
     List<String> obstacles =
         new Outputs(out, replace).obstacles(jobs.stream().map(Job::output).toList());
@@ -52,9 +68,14 @@ record PrepareRun(List<Job> jobs, double density, Path out, boolean replace) {
     try {
       Parts parts = new Parts(out);
       try {
-        List<Done> done = all(parts, progress);
+        Ready ready = new Ready(all(jobs, parts, progress), null);
+        if (ready.weight() > limit) {
+          WeightPlan plan = WeightKeeper.plan(jobs, limit);
+          parts.drop();
+          ready = new Ready(all(WeightKeeper.kept(jobs, plan), parts, progress), plan);
+        }
         parts.finish();
-        return done;
+        return ready;
       } finally {
         parts.drop();
       }
@@ -87,7 +108,8 @@ record PrepareRun(List<Job> jobs, double density, Path out, boolean replace) {
     }
   }
 
-  private List<Done> all(Parts parts, IntConsumer progress) throws Refusal, IOException {
+  private static List<Done> all(List<Job> jobs, Parts parts, IntConsumer progress)
+      throws Refusal, IOException {
     ExecutorService workers = Executors.newFixedThreadPool(workers());
     try {
       List<Future<Done>> futures = new ArrayList<>();
@@ -131,7 +153,7 @@ record PrepareRun(List<Job> jobs, double density, Path out, boolean replace) {
     throw new IllegalStateException(cause);
   }
 
-  private Done one(Job job, Parts parts) throws PictureException, Refusal, IOException {
+  private static Done one(Job job, Parts parts) throws PictureException, Refusal, IOException {
     Picture picture = PictureReader.read(PictureSource.of(job.file()), ReadLimits.DEFAULT);
     String digest = job.digest();
     if (digest != null && !digest.equals(picture.digest())) {
@@ -141,12 +163,14 @@ record PrepareRun(List<Job> jobs, double density, Path out, boolean replace) {
     ReadyPicture ready;
     PixelSize before = null;
     FineDetail fine;
+    double resolved = 1;
     if (picture instanceof Raster raster) {
-      ready = Preparing.raster(raster, job.longest(), density, job.clearing());
+      ready = Preparing.raster(raster, job.longest(), job.density(), job.clearing());
       before = new PixelSize(raster.width(), raster.height());
       fine = FineLines.of(raster);
+      resolved = ResolvedShare.of(raster);
     } else {
-      ready = Preparing.drawing((Drawing) picture, job.longest(), density);
+      ready = Preparing.drawing((Drawing) picture, job.longest(), job.density());
       fine = ((Drawing) picture).fineDetail();
     }
     Path part = parts.begin(job.output());
@@ -158,9 +182,11 @@ record PrepareRun(List<Job> jobs, double density, Path out, boolean replace) {
         Files.size(job.file()),
         Files.size(part),
         before,
+        picture.inkedBox().longestSide(),
         ready.size(),
         ready.density(),
         ready.cleared(),
-        fine.printed(Length.pt(job.longest().pt() / picture.inkedBox().longestSide())));
+        fine.printed(Length.pt(job.longest().pt() / picture.inkedBox().longestSide())),
+        resolved);
   }
 }

@@ -5,6 +5,7 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.image.PrintLimits;
+import dev.placket.layout.image.prepare.WeightPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,10 @@ import org.jspecify.annotations.Nullable;
 /** What a designer reads: each picture before and after, at most 80 signs a line. */
 final class PrepareTable {
   private static final int NAME = 21;
+  private static final int HEAVIEST = 3;
+
+  /** Below this share a picture was enlarged; sharp ones are found at 0.9 and more. */
+  private static final double ENLARGED = 0.85;
 
   private final DensityTargets targets;
   private final PrintLimits limits;
@@ -23,7 +28,8 @@ final class PrepareTable {
     this.limits = limits;
   }
 
-  static String of(List<Done> all, DensityTargets targets, PrintLimits limits) {
+  static String of(PrepareRun.Ready ready, DensityTargets targets, PrintLimits limits) {
+    List<Done> all = ready.done();
     PrepareTable table = new PrepareTable(targets, limits);
     table.line(
         String.format(
@@ -39,7 +45,28 @@ final class PrepareTable {
     long before = all.stream().mapToLong(Done::bytesBefore).sum();
     long after = all.stream().mapToLong(Done::bytesAfter).sum();
     table.line(String.format(Locale.ROOT, "%-21s %8s %8s", "Together", kilo(before), kilo(after)));
+    WeightPlan plan = ready.plan();
+    if (plan != null) {
+      table.weight(plan, after);
+    }
     return table.text.toString();
+  }
+
+  private void weight(WeightPlan plan, long came) {
+    double most = plan.densities().stream().mapToDouble(d -> d).max().orElse(0);
+    line(
+        String.format(
+            Locale.ROOT,
+            "Lowered to %.0f px/in for a weight of %s kB; foreseen %s kB",
+            most,
+            kilo(plan.limit()),
+            kilo(Math.round(plan.total()))));
+    if (came > plan.limit()) {
+      line("It cannot hold: over by " + kilo(came - plan.limit()) + " kB. Heaviest first:");
+      plan.heaviest().stream()
+          .limit(HEAVIEST)
+          .forEach(i -> line("    picture " + (i + 1) + " of those named, " + kilo(Math.round(plan.bytes().get(i))) + " kB"));
+    }
   }
 
   private void add(Done d) {
@@ -56,6 +83,13 @@ final class PrepareTable {
     line("    " + String.join(", ", steps(d)));
     if (targets.state(d.density()) == PrintState.SOFT) {
       line("    S soft: it will look blurred at this size; ask for " + wanted(d) + " pixels");
+    }
+    if (d.resolved() < ENLARGED) {
+      line(
+          String.format(
+              Locale.ROOT,
+              "    enlarged before export: only about %.0f px/in of it are detail",
+              Math.min(d.density().least(), d.resolved() * d.sourceDensity())));
     }
     FineWords.of(d.printed(), limits).forEach(w -> line("    " + w));
   }

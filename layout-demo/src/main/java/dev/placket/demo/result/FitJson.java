@@ -177,6 +177,8 @@ public final class FitJson {
     held(flat.held());
     json.writeBooleanField("capped", placed.placement().capped());
     raster(placed.raster());
+    RasterPrint print = placed.raster();
+    optional("resolvedShare", print == null ? null : rounded(print.resolvedShare(), 3).doubleValue());
     PrintedJson.write(json, placed.printed());
     json.writeEndObject();
   }

@@ -12,6 +12,7 @@ import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.image.PrintLimits;
+import dev.placket.layout.image.prepare.ResolvedShare;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,10 @@ import java.util.Map;
 public final class Report {
   private static final int WIDTH = 80;
   private static final double MM_PER_POINT = 25.4 / 72;
+
+  /** Below this share a picture was enlarged; sharp ones are found at 0.9 and more. */
+  private static final double ENLARGED = 0.85;
+
   private static final double LEAST_SHOWN = 0.0005;
 
   private final StringBuilder text = new StringBuilder();
@@ -136,9 +141,21 @@ public final class Report {
       if (raster != null) {
         advice(f, raster);
       }
+      if (raster != null && raster.resolvedShare() < ENLARGED) {
+        wrapped("    ", enlarged(raster));
+      }
       FineWords.of(f.printed(), PrintLimits.DEFAULT).forEach(w -> wrapped("    ", w));
     }
     line("");
+  }
+
+  private static String enlarged(RasterPrint raster) {
+    return String.format(
+        Locale.ROOT,
+        "it was enlarged before export: of %.0f pixels per inch only about %.0f are detail; export"
+            + " it anew from the drawing",
+        raster.density().least(),
+        ResolvedShare.resolved(raster.density(), raster.resolvedShare()).least());
   }
 
   private void advice(PlacedFlat flat, RasterPrint raster) {
