@@ -63,7 +63,8 @@ final class Placing {
         targets.wantedPixels(
             Length.pt(raster.width() * wantedScale), Length.pt(raster.height() * wantedScale));
     PixelSize pixels = new PixelSize(raster.width(), raster.height());
-    return new RasterPrint(pixels, density, targets.state(density), wanted, image, fine(raster), share(raster));
+    return new RasterPrint(
+        pixels, density, targets.state(density), wanted, image, fine(raster), share(raster));
   }
 
   private static FineDetail fine(Raster raster) {

@@ -176,10 +176,16 @@ class PrepareCommandTest {
     assertEquals(0, run("prepare", front, "--at", "180mm", "--out", ready), said);
     long full = Files.size(ready.resolve("front.png"));
     String less = String.valueOf(0.85 * full / 1e6);
-    assertEquals(0, run("prepare", front, "--at", "180mm", "--out", ready, "--replace", "--weight", less), said);
+    assertEquals(
+        0,
+        run("prepare", front, "--at", "180mm", "--out", ready, "--replace", "--weight", less),
+        said);
     assertTrue(said.contains("Lowered to"), said);
     assertEquals(0.85 * full, Files.size(ready.resolve("front.png")), 0.085 * full);
-    assertEquals(3, run("prepare", front, "--at", "180mm", "--out", ready, "--replace", "--weight", "0.002"), said);
+    assertEquals(
+        3,
+        run("prepare", front, "--at", "180mm", "--out", ready, "--replace", "--weight", "0.002"),
+        said);
     assertTrue(said.contains("over by"), said);
     // Never under the soft limit: 180 / 25.4 * 150 = 1063 pixels.
     assertEquals(1063, ImageIO.read(ready.resolve("front.png").toFile()).getHeight());

@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param clearing what becomes of its ground
  * @param digest the SHA-256 that its bytes must have; null for any
  */
-record Job(
-    Path file, Length longest, double density, Clearing clearing, @Nullable String digest) {
+record Job(Path file, Length longest, double density, Clearing clearing, @Nullable String digest) {
   /** The name of the ready copy. */
   String output() {
     String name = file.getFileName().toString();

@@ -141,12 +141,12 @@ public final class PrepareCommand implements Callable<Integer> {
       PrintLimits limits = limits();
       List<Job> jobs = jobs();
       long most = Math.round(weight * BYTES);
-      PrepareRun.Ready ready =
-          new PrepareRun(jobs, most, out, replace).run(progress(jobs.size()));
+      PrepareRun.Ready ready = new PrepareRun(jobs, most, out, replace).run(progress(jobs.size()));
       report.print(PrepareTable.of(ready, DensityTargets.DEFAULT, limits));
       report.println("Written into " + out);
       boolean soft =
-          ready.done().stream().anyMatch(d -> DensityTargets.DEFAULT.state(d.density()) == PrintState.SOFT);
+          ready.done().stream()
+              .anyMatch(d -> DensityTargets.DEFAULT.state(d.density()) == PrintState.SOFT);
       return soft || ready.weight() > most ? 3 : 0;
     } catch (Refusal refusal) {
       refusal.messages().forEach(m -> messages.println("placket: " + m));
@@ -213,7 +213,9 @@ public final class PrepareCommand implements Callable<Integer> {
                 + " nor in the folder above; name"
                 + " the pictures, too.");
       } else if (file != null) {
-        jobs.add(new Job(file, placed.longest(), density, clearing(role(sheet, placed)), placed.digest()));
+        jobs.add(
+            new Job(
+                file, placed.longest(), density, clearing(role(sheet, placed)), placed.digest()));
       }
     }
     for (Path file : files) {

@@ -65,7 +65,14 @@ final class PrepareTable {
       line("It cannot hold: over by " + kilo(came - plan.limit()) + " kB. Heaviest first:");
       plan.heaviest().stream()
           .limit(HEAVIEST)
-          .forEach(i -> line("    picture " + (i + 1) + " of those named, " + kilo(Math.round(plan.bytes().get(i))) + " kB"));
+          .forEach(
+              i ->
+                  line(
+                      "    picture "
+                          + (i + 1)
+                          + " of those named, "
+                          + kilo(Math.round(plan.bytes().get(i)))
+                          + " kB"));
     }
   }
 

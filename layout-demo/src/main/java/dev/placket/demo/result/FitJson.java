@@ -178,7 +178,8 @@ public final class FitJson {
     json.writeBooleanField("capped", placed.placement().capped());
     raster(placed.raster());
     RasterPrint print = placed.raster();
-    optional("resolvedShare", print == null ? null : rounded(print.resolvedShare(), 3).doubleValue());
+    optional(
+        "resolvedShare", print == null ? null : rounded(print.resolvedShare(), 3).doubleValue());
     PrintedJson.write(json, placed.printed());
     json.writeEndObject();
   }
