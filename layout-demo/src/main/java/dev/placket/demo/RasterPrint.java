@@ -1,9 +1,21 @@
 package dev.placket.demo;
 
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
+import dev.placket.layout.fit.Placement;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.image.FineDetail;
+import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.Raster;
+import dev.placket.layout.image.prepare.Clearing;
+import dev.placket.layout.image.prepare.FineLines;
+import dev.placket.layout.image.prepare.Preparing;
+import dev.placket.layout.image.prepare.ResolvedShare;
+import dev.placket.layout.units.Length;
 import java.awt.image.BufferedImage;
 
 /**
@@ -24,4 +36,62 @@ public record RasterPrint(
     PixelSize wanted,
     BufferedImage image,
     FineDetail fine,
-    double resolvedShare) {}
+    double resolvedShare) {
+  /**
+   * What a raster comes to at its place.
+   *
+   * @param item the flat and its file
+   * @param raster its picture
+   * @param at where it lies
+   * @param target the longest side it aims at
+   * @param targets what is embedded at most, and what to ask for
+   */
+  public static RasterPrint of(
+      FlatSet.Item item, Raster raster, Placement at, Length target, DensityTargets targets) {
+    Flat flat = item.flat();
+    InkedBox ink = flat.ink();
+    double scale = at.scale().doubleValue();
+    Length width = Length.pt(ink.width() * scale);
+    Length height = Length.pt(ink.height() * scale);
+    EffectiveDensity density =
+        EffectiveDensity.of(
+            (int) Math.round(ink.width()), width, (int) Math.round(ink.height()), height);
+    Length side = Length.pt(ink.longestSide() * scale);
+    Clearing clearing = FlatSet.keepsGround(flat.role()) ? Clearing.NONE : Clearing.FROM_BORDER;
+    BufferedImage image = image(raster, side, targets.heavy(), clearing);
+    // What to ask for is counted at the size it would have, were it not held small.
+    double longest = Math.max(target.pt(), ink.longestSide() * scale);
+    double wantedScale = longest / ink.longestSide();
+    PixelSize wanted =
+        targets.wantedPixels(
+            Length.pt(raster.width() * wantedScale), Length.pt(raster.height() * wantedScale));
+    PixelSize pixels = new PixelSize(raster.width(), raster.height());
+    return new RasterPrint(
+        pixels, density, targets.state(density), wanted, image, fine(raster), share(raster));
+  }
+
+  private static FineDetail fine(Raster raster) {
+    try {
+      return FineLines.of(raster);
+    } catch (PictureException e) {
+      throw new IllegalStateException("was read before: " + e.getMessage(), e);
+    }
+  }
+
+  private static double share(Raster raster) {
+    try {
+      return ResolvedShare.of(raster);
+    } catch (PictureException e) {
+      throw new IllegalStateException("was read before: " + e.getMessage(), e);
+    }
+  }
+
+  private static BufferedImage image(
+      Raster raster, Length side, double perInch, Clearing clearing) {
+    try {
+      return Preparing.raster(raster, side, perInch, clearing).grid().toImage();
+    } catch (PictureException e) {
+      throw new IllegalStateException("was read before: " + e.getMessage(), e);
+    }
+  }
+}

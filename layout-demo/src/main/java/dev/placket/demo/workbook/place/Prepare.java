@@ -80,7 +80,13 @@ final class Prepare {
     double density = Emu.PER_INCH / (printed.percent() / 100.0 * perPixel);
     RasterPrint print =
         new RasterPrint(
-            size, new EffectiveDensity(density, density), PrintState.CRISP, size, image);
+            size,
+            new EffectiveDensity(density, density),
+            PrintState.CRISP,
+            size,
+            image,
+            drawing.fineDetail(),
+            1);
     PlacedFlat placed = new PlacedFlat(item, at, target, print);
     return anchored(placed, image, perPixel * size.width(), perPixel * size.height());
   }
@@ -94,20 +100,8 @@ final class Prepare {
     double scale = at.scale().doubleValue();
     Length width = Length.pt(ink.width() * scale);
     Length height = Length.pt(ink.height() * scale);
-    EffectiveDensity density =
-        EffectiveDensity.of(
-            (int) Math.round(ink.width()), width, (int) Math.round(ink.height()), height);
-    PixelSize most = targets.mostPixels(width, height);
-    BufferedImage image =
-        raster
-            .prepare(most.width(), most.height(), !FlatSet.keepsGround(item.flat().role()))
-            .image();
-    double wantedScale = Math.max(target.pt() / ink.longestSide(), scale);
-    PixelSize wanted =
-        targets.wantedPixels(
-            Length.pt(raster.width() * wantedScale), Length.pt(raster.height() * wantedScale));
-    PixelSize pixels = new PixelSize(raster.width(), raster.height());
-    RasterPrint print = new RasterPrint(pixels, density, targets.state(density), wanted, image);
+    RasterPrint print = RasterPrint.of(item, raster, at, target, targets);
+    BufferedImage image = print.image();
     // The largest extent of the pixels' own proportions inside the ink's place.
     long common =
         BigInteger.valueOf(image.getWidth())
