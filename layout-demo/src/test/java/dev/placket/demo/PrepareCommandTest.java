@@ -181,7 +181,7 @@ class PrepareCommandTest {
         run("prepare", front, "--at", "180mm", "--out", ready, "--replace", "--weight", less),
         said);
     assertTrue(said.contains("Lowered to"), said);
-    assertEquals(0.85 * full, Files.size(ready.resolve("front.png")), 0.085 * full);
+    assertTrue(Files.size(ready.resolve("front.png")) <= 0.85 * full, said);
     assertEquals(
         3,
         run("prepare", front, "--at", "180mm", "--out", ready, "--replace", "--weight", "0.002"),
