@@ -124,7 +124,7 @@ public record CpSat(double seconds) {
       NoOverlap2dConstraint apart = sat.addNoOverlap2D();
       long right = down(room.inside().right());
       long bottom = down(room.inside().bottom());
-      for (Box w : room.walls()) {
+      for (Box w : Disjoint.of(room.walls())) {
         apart.addRectangle(
             sat.newFixedInterval(down(w.left()), up(w.width()), "x"),
             sat.newFixedInterval(down(w.top()), up(w.height()), "y"));

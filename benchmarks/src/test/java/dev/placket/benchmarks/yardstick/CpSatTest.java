@@ -52,6 +52,7 @@ class CpSatTest {
   @MethodSource("smallSheets")
   void itsIntervalMeetsOursAndTheKnownOne(Page page) {
     CpSat.Answer answer = sat.once(page);
+    assertTrue(answer.scale() > 0, "walls that overlap leave nothing: " + answer);
     Fit fit = (Fit) Fitter.fit(page.request());
     double scale = fit.proof().scale().doubleValue();
     assertTrue(scale <= answer.bound() * (1 + NEAR), scale + " against " + answer);
