@@ -19,6 +19,9 @@ final class ProveScale {
   /** For so many rounds bound and neighbourhoods get as many steps as the search itself. */
   private static final int EQUAL = 3;
 
+  /** With more flats a proof is out of reach, and a better arrangement is worth more steps. */
+  private static final int PROVABLE = 16;
+
   /** Then the search gets so many times more: mostly only the proof is still missing. */
   private static final int LESSER = 3;
 
@@ -51,7 +54,7 @@ final class ProveScale {
       }
       long aside = round < EQUAL ? limit : limit / LESSER;
       largest.run(aside);
-      around.run(aside);
+      around.run(model.n > PROVABLE ? limit : aside);
       limit *= LONGER;
     }
     return best;
