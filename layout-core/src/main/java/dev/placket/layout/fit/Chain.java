@@ -19,6 +19,12 @@ final class Chain {
   private final int[] second;
   private final double[] gap;
 
+  /** How fast gaps and walls grow inwards with what is varied; 0 unless spaces are widened. */
+  private final double[] gapSlope;
+
+  private final double[] fromSlope;
+  private final double[] toSlope;
+
   final double[] earliest;
   final double[] latest;
 
@@ -40,6 +46,9 @@ final class Chain {
     first = arcs[0];
     second = arcs[1];
     gap = new double[first.length];
+    gapSlope = new double[first.length];
+    fromSlope = new double[n];
+    toSlope = new double[n];
     for (int k = 0; k < first.length; k++) {
       gap[k] = model.gap[first[k]][second[k]];
     }
@@ -110,7 +119,7 @@ final class Chain {
   boolean settleEarliest() {
     for (int i = 0; i < n; i++) {
       earliest[i] = from[i] + near[i];
-      growth[i] = nearSlope[i];
+      growth[i] = nearSlope[i] + fromSlope[i];
       if (held[i] > earliest[i]) {
         earliest[i] = held[i];
         growth[i] = 0;
@@ -130,7 +139,10 @@ final class Chain {
       int a = first[k];
       int b = second[k];
       moved |=
-          push(b, earliest[a] + far[a] + gap[k] + near[b], growth[a] + farSlope[a] + nearSlope[b]);
+          push(
+              b,
+              earliest[a] + far[a] + gap[k] + near[b],
+              growth[a] + farSlope[a] + nearSlope[b] + gapSlope[k]);
     }
     for (int[] tie : ties) {
       moved |= push(tie[1], earliest[tie[0]], growth[tie[0]]);
@@ -184,7 +196,7 @@ final class Chain {
     double next = t;
     for (int i = 0; i < n; i++) {
       double over = earliest[i] + far[i] - to[i];
-      double slope = growth[i] + farSlope[i];
+      double slope = growth[i] + farSlope[i] + toSlope[i];
       if (!Double.isNaN(held[i]) && earliest[i] - held[i] > over) {
         over = earliest[i] - held[i];
         slope = growth[i];
@@ -194,6 +206,16 @@ final class Chain {
       }
     }
     return next;
+  }
+
+  /** How fast the gaps grow, to be set while they are widened; in the order of the arcs. */
+  double[] gapSlopes() {
+    return gapSlope;
+  }
+
+  /** How fast the walls come nearer; to be set while spaces are widened. */
+  double[] wallSlopes(boolean farSide) {
+    return farSide ? toSlope : fromSlope;
   }
 
   /** Gaps as they stand, to be widened when freedom is spread; in the order of the arcs. */

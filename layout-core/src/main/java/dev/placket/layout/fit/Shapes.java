@@ -52,6 +52,13 @@ final class Shapes {
     return this;
   }
 
+  /** The sizes last worked out no longer grow, while something else is varied. */
+  void keepSizes() {
+    for (double[] slopes : new double[][] {leftSlope, rightSlope, upSlope, downSlope}) {
+      java.util.Arrays.fill(slopes, 0);
+    }
+  }
+
   private void set(int i, double scale, double slope) {
     Flat f = model.flats.get(i);
     Surround s = f.surround();

@@ -1,5 +1,6 @@
 package dev.placket.layout.fit;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class SpreadOut {
   private static final int ROUNDS = 8;
-  private static final int HALVINGS = 36;
+  private static final int STEPS = 40;
 
   private final Model model;
   private final Plan plan;
@@ -32,6 +33,7 @@ final class SpreadOut {
   /** The anchors spread at scale t, or null if the order does not go so far. */
   @Nullable Arrangement at(double t) {
     shapes.at(t);
+    shapes.keepSizes();
     Relations own = relations.copy();
     double[] x = spread(Chain.onX(model, plan, shapes, own, start.x()), t);
     double[] y = spread(Chain.onY(model, plan, shapes, own, start.y()), t);
@@ -48,19 +50,7 @@ final class SpreadOut {
     }
     Spaces spaces = new Spaces(chain);
     for (int round = 0; round < ROUNDS && spaces.anyFree(); round++) {
-      double low = 0;
-      double high = model.span;
-      for (int k = 0; k < HALVINGS; k++) {
-        double mid = (low + high) / 2;
-        spaces.widen(mid);
-        if (fits(chain, t)) {
-          low = mid;
-        } else {
-          high = mid;
-        }
-      }
-      spaces.widen(low);
-      fits(chain, t);
+      widest(chain, spaces);
       chain.settleLatest();
       if (!spaces.freeze(model.span * 1e-9)) {
         break;
@@ -73,6 +63,24 @@ final class SpreadOut {
       at[i] = (chain.earliest[i] + Math.max(chain.earliest[i], chain.latest[i])) / 2;
     }
     return at;
+  }
+
+  /**
+   * Widens all free spaces as far as they go, by Newton's step on the tightest path: its length is
+   * straight in what the spaces gain, and the longest of such paths bends upwards only.
+   */
+  private void widest(Chain chain, Spaces spaces) {
+    double by = model.span;
+    for (int k = 0; k < STEPS; k++) {
+      spaces.widen(by);
+      double next = chain.settleEarliest() ? chain.shrinkTo(by) : 0;
+      if (next >= by) {
+        return;
+      }
+      by = Math.max(0, next);
+    }
+    spaces.widen(0);
+    chain.settleEarliest();
   }
 
   private static boolean fits(Chain chain, double t) {
@@ -93,6 +101,9 @@ final class SpreadOut {
       from = chain.walls(false).clone();
       to = chain.walls(true).clone();
       frozen = new boolean[gaps.length + 2 * from.length];
+      Arrays.fill(chain.gapSlopes(), 1);
+      Arrays.fill(chain.wallSlopes(false), 1);
+      Arrays.fill(chain.wallSlopes(true), 1);
     }
 
     boolean anyFree() {
@@ -140,7 +151,20 @@ final class SpreadOut {
     private boolean freeze(int k, boolean tight) {
       boolean newly = tight && !frozen[k];
       frozen[k] |= tight;
+      if (newly) {
+        stand(k);
+      }
       return newly;
+    }
+
+    private void stand(int k) {
+      int arcs = gaps.length;
+      int n = from.length;
+      if (k < arcs) {
+        chain.gapSlopes()[k] = 0;
+      } else {
+        chain.wallSlopes(k >= arcs + n)[(k - arcs) % n] = 0;
+      }
     }
   }
 }
