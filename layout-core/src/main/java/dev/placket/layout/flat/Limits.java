@@ -7,7 +7,8 @@ import org.jspecify.annotations.Nullable;
  * The least and greatest printed size of a flat, as the longest side of its ink.
  *
  * @param least the size under which it cannot be read; not negative
- * @param greatest the size it never exceeds, null for none; not below {@code least}
+ * @param greatest the size it never exceeds, null for none; not below {@code least}. Where both are
+ *     one size, a fit's scale is rounded down: by one unit in its twelfth digit at most
  */
 public record Limits(Length least, @Nullable Length greatest) {
   /** No limit either way. */

@@ -179,6 +179,8 @@ record SmallSheet(
       if (limited) {
         least = between(5, 60);
         greatest = random.nextBoolean() ? between(61, 250) : Double.POSITIVE_INFINITY;
+        // Now and then one size only.
+        greatest = random.nextInt(4) == 0 ? least : greatest;
         Length most = greatest < Double.POSITIVE_INFINITY ? Length.pt(greatest) : null;
         flat = flat.withLimits(new Limits(Length.pt(least), most));
       }
