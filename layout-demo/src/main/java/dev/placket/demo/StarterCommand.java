@@ -34,7 +34,7 @@ import picocli.CommandLine.Parameters;
 final class StarterCommand implements Callable<Integer> {
   private static final String DESCRIPTION = "pack.yaml";
   private static final List<String> FILES =
-      List.of(DESCRIPTION, "front.svg", "back.svg", "pocket.svg", "points.csv");
+      List.of(DESCRIPTION, "front.svg", "back.svg", "pocket.svg", "patch.svg", "points.csv");
   private static final String SCHEMA = "placket-pack-1.schema.json";
 
   @Parameters(paramLabel = "DIR", description = "The folder, made if it is not there.")
