@@ -29,8 +29,8 @@ import picocli.CommandLine.Parameters;
     },
     footer = {
       "",
-      "Exit codes: 0 all placed; 2 wrong usage or input, nothing written; 3 all placed, a picture is"
-          + " soft; 4 no room, nothing written.",
+      "Exit codes: 0 all placed; 1 a fault of the program; 2 wrong usage or input, nothing"
+          + " written; 3 all placed, a picture is soft; 4 no room, nothing written.",
       "",
       "Example: placket fit flats --paper Letter --out sheets",
       ""
@@ -38,7 +38,7 @@ import picocli.CommandLine.Parameters;
 final class FitCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "WHAT",
-      description = "A description (.yaml), or a folder of drawings: SVG, PNG, JPEG.")
+      description = "A description (.yaml), or a folder of drawings and pictures.")
   private Path what = Path.of("");
 
   @Option(

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
@@ -51,6 +53,42 @@ class CommandTest {
     assertEquals(0, fit(flats, "--replace"), said);
     assertArrayEquals(pdf, Files.readAllBytes(made(".pdf").get(0)));
     assertArrayEquals(json, Files.readAllBytes(out.resolve("fit.json")));
+  }
+
+  @Test
+  void everyFormatThatIsReadIsTakenFromAFolder() throws Exception {
+    put("front.svg", GOOD);
+    BufferedImage square = new BufferedImage(400, 300, BufferedImage.TYPE_INT_RGB);
+    square.createGraphics().fillRect(0, 0, 400, 300);
+    for (int i = 100; i < 200; i++) {
+      square.setRGB(i, i, 0);
+    }
+    List<String> endings = List.of("png", "jpg", "gif", "BMP", "tif");
+    for (String ending : endings) {
+      String writer = ending.equals("tif") ? "tiff" : ending;
+      assertTrue(
+          ImageIO.write(square, writer, flats.resolve(ending + "-detail." + ending).toFile()));
+    }
+    put("notes.txt", "left alone");
+    int code = fit(flats);
+    assertTrue(code == 0 || code == 3, said);
+    String json = Files.readString(out.resolve("fit.json"));
+    for (String ending : endings) {
+      assertTrue(json.contains(ending + "-detail." + ending), ending + ": " + said);
+    }
+    assertTrue(said.contains("not named as pictures are: notes.txt"), said);
+  }
+
+  /** So few pixels that its least size is also the greatest at which it is not quite blurred. */
+  @Test
+  void aTinyPictureIsPlacedAndSaidToBeSoft() throws Exception {
+    put("front.svg", GOOD);
+    for (int side : new int[] {7, 11, 13, 23}) {
+      BufferedImage tiny = new BufferedImage(side, side, BufferedImage.TYPE_INT_RGB);
+      ImageIO.write(tiny, "png", flats.resolve("dot" + side + "-detail.png").toFile());
+    }
+    assertEquals(3, fit(flats), said);
+    assertTrue(said.contains("S soft"), said);
   }
 
   @Test

@@ -87,6 +87,17 @@ enum Format {
     return at < bytes.length && bytes[at] == '<';
   }
 
+  /** Whether a file's name ends as those of any format do. */
+  static boolean isUsualName(String name) {
+    String low = name.toLowerCase(Locale.ROOT);
+    for (Format format : values()) {
+      if (format.endings.stream().anyMatch(e -> low.endsWith("." + e))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** What to say where a file's name ends as those of another format do, or null. */
   @Nullable String wrongEnding(String name) {
     String low = name.toLowerCase(Locale.ROOT);

@@ -15,6 +15,19 @@ public final class PictureReader {
   private PictureReader() {}
 
   /**
+   * Whether a file's name ends as those of the formats that are read do, in capitals or not: what
+   * to pick from a folder. What a picked file really is, its bytes tell.
+   */
+  public static boolean isNamedAsPicture(String fileName) {
+    return Format.isUsualName(fileName);
+  }
+
+  /** The words of all formats that are read, for messages: "SVG, PNG, ... or WebP". */
+  public static String formats() {
+    return Format.list();
+  }
+
+  /**
    * Reads a picture, to be placed and prepared; its packed bytes are held.
    *
    * @throws PictureException if it cannot be read, is no picture, is blank or damaged, reaches

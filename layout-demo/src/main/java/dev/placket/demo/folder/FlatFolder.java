@@ -15,9 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -30,8 +28,6 @@ import org.jspecify.annotations.Nullable;
  * @param leftAlone names of files that are no picture this program reads
  */
 public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<String> leftAlone) {
-  private static final Set<String> ENDINGS = Set.of("svg", "png", "jpg", "jpeg");
-
   /** Copies the lists. */
   public FlatFolder {
     flats = List.copyOf(flats);
@@ -45,10 +41,13 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
    */
   public static FlatFolder read(Path folder) throws Refusal {
     List<Path> files = list(folder);
-    List<Path> pictures = files.stream().filter(f -> ENDINGS.contains(ending(f))).toList();
+    List<Path> pictures = files.stream().filter(FlatFolder::isPicture).toList();
     if (pictures.isEmpty()) {
       throw Refusal.input(
-          folder + ": holds no drawing; put SVG, PNG or JPEG files into it, as in front.svg.");
+          folder
+              + ": holds no drawing; put files into it that are "
+              + PictureReader.formats()
+              + ", as in front.svg.");
     }
     List<String> wrong = new ArrayList<>();
     PackNotes notes = notes(folder, pictures, wrong);
@@ -67,7 +66,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     flats.sort(Comparator.comparing(f -> f.role().isView() ? f.role().ordinal() : 99));
     List<String> other =
         files.stream()
-            .filter(f -> !ENDINGS.contains(ending(f)))
+            .filter(f -> !isPicture(f))
             .map(f -> f.getFileName().toString())
             .filter(f -> !f.equals(PackNotes.FILE))
             .toList();
@@ -150,9 +149,8 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     }
   }
 
-  private static String ending(Path file) {
-    String name = file.getFileName().toString();
-    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+  private static boolean isPicture(Path file) {
+    return PictureReader.isNamedAsPicture(file.getFileName().toString());
   }
 
   private static String stem(Path file) {

@@ -100,7 +100,7 @@ final class FlatFiles {
           .add(
               described.places().of(path + "/file"),
               "a picture that cannot be used: " + e.getMessage(),
-              "a sound SVG, PNG or JPEG");
+              "a sound " + PictureReader.formats());
       return null;
     }
   }

@@ -109,7 +109,7 @@ public final class Report {
     }
     if (!folder.leftAlone().isEmpty()) {
       wrapped(
-          "  ", "Left alone, neither SVG, PNG nor JPEG: " + String.join(", ", folder.leftAlone()));
+          "  ", "Left alone, not named as pictures are: " + String.join(", ", folder.leftAlone()));
     }
     line("");
   }

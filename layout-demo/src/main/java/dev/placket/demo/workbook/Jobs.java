@@ -2,13 +2,12 @@ package dev.placket.demo.workbook;
 
 import dev.placket.demo.Refusal;
 import dev.placket.demo.workbook.read.Workbook;
+import dev.placket.layout.image.PictureReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -16,8 +15,6 @@ import java.util.stream.Stream;
  * flats beside such folders go to the worksheet that is named, else to the first that has room.
  */
 final class Jobs {
-  private static final Set<String> ENDINGS = Set.of("svg", "png", "jpg", "jpeg");
-
   private Jobs() {}
 
   /**
@@ -83,8 +80,7 @@ final class Jobs {
 
   private static boolean picture(Path file) {
     String name = file.getFileName().toString();
-    String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-    return !name.startsWith(".") && ENDINGS.contains(ending);
+    return !name.startsWith(".") && PictureReader.isNamedAsPicture(name);
   }
 
   private static List<Path> list(Path folder) throws Refusal {
