@@ -31,10 +31,7 @@ class MetamorphicTest {
   private static final double CLOSE = 1e-6;
 
   static Stream<ReferenceSheet> sheets() {
-    return Stream.concat(
-            ReferenceSheet.all("pages.json").stream(),
-            ReferenceSheet.all("pages-hard.json").stream())
-        .filter(s -> s.flats() <= 12);
+    return ReferenceSheet.both().filter(s -> s.flats() <= 12);
   }
 
   @ParameterizedTest

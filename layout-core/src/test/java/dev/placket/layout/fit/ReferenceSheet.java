@@ -18,10 +18,16 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /** A reference sheet with what is known about it from outside. */
 record ReferenceSheet(
     String id, FitRequest request, double bestKnown, double bound, boolean proven) {
+  /** The usual sheets, then the hard ones. */
+  static Stream<ReferenceSheet> both() {
+    return Stream.of("pages.json", "pages-hard.json").flatMap(f -> all(f).stream());
+  }
+
   static List<ReferenceSheet> all(String file) {
     try (InputStream in = ReferenceSheet.class.getResourceAsStream("/reference/" + file)) {
       List<ReferenceSheet> sheets = new ArrayList<>();

@@ -18,8 +18,7 @@ class ReferenceSheetsTest {
   private static final double CLOSE = 1e-6;
 
   static Stream<ReferenceSheet> sheets() {
-    return Stream.concat(
-        ReferenceSheet.all("pages.json").stream(), ReferenceSheet.all("pages-hard.json").stream());
+    return ReferenceSheet.both();
   }
 
   @ParameterizedTest
