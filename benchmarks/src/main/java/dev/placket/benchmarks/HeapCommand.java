@@ -22,8 +22,8 @@ final class HeapCommand implements Callable<Integer> {
   @Option(names = "--jar", paramLabel = "JAR", description = "The command placket.")
   private Path jar = Path.of("layout-demo/target/placket.jar");
 
-  @Option(names = "--demo", paramLabel = "DIR", description = "The folder of the demo's flats.")
-  private Path demo = Path.of("layout-demo/src/demo/mg-3107");
+  @Option(names = "--demo", paramLabel = "FILE", description = "The demo's description.")
+  private Path demo = Path.of("layout-demo/src/demo/mg-3107/pack.yaml");
 
   @Option(names = "--mib", paramLabel = "N", description = "Heap in MiB.")
   private int mib = 256;
@@ -31,7 +31,7 @@ final class HeapCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Runs.need(jar, "build it with mvn package, or name it with --jar");
-    Runs.need(demo, "name the folder of the demo's flats with --demo");
+    Runs.need(demo, "name the description of the demo with --demo");
     PrintWriter out = spec.commandLine().getOut();
     Path work = Files.createTempDirectory("heap");
     try {

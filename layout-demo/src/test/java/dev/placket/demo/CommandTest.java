@@ -252,6 +252,6 @@ class CommandTest {
   }
 
   private static Path demo() {
-    return Path.of("src/demo/mg-3107").toAbsolutePath();
+    return Path.of("src/demo/mg-3107/flats").toAbsolutePath();
   }
 }

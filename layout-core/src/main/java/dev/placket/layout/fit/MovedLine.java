@@ -55,19 +55,31 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
 
   /**
    * The most by which the line can move, in points: the least of the cells behind it would then
-   * have no room.
+   * have no room, or the line would pass the next one.
    */
   double most() {
     return behind().stream()
         .mapToDouble(c -> column ? c.box().width() : c.box().height())
+        .map(room -> Math.min(room, Math.abs(next() - at())))
         .min()
         .orElse(0);
+  }
+
+  /** The line that this one would come to; far off where there is none. */
+  private double next() {
+    List<Double> lines = column ? sheet.lines().columns() : sheet.lines().rows();
+    int next = towardsStart ? index - 1 : index + 1;
+    if (next < 0 || next == lines.size()) {
+      return towardsStart ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    }
+    return lines.get(next);
   }
 
   /** The sheet with the line moved by the points given, from 0 to {@link #most()}. */
   Sheet by(double points) {
     double from = at();
-    double to = towardsStart ? from - points : from + points;
+    // A sum may round to just past the next line.
+    double to = towardsStart ? Math.max(from - points, next()) : Math.min(from + points, next());
     List<Double> moved = new ArrayList<>(column ? sheet.lines().columns() : sheet.lines().rows());
     moved.set(index, to);
     GridLines lines =

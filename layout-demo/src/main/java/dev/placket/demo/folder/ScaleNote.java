@@ -8,6 +8,9 @@ import org.jspecify.annotations.Nullable;
 public final class ScaleNote {
   private static final String UNKNOWN = "not to scale";
 
+  /** A scale this near to a whole one is called by it. */
+  private static final double WHOLE = 0.001;
+
   private ScaleNote() {}
 
   /**
@@ -40,7 +43,12 @@ public final class ScaleNote {
     return unit == null ? note(null, ratio) : note(1 / 88.8, ratio);
   }
 
+  /** One decimal; none where the value is whole to a thousandth of it. */
   private static String number(double value) {
+    double whole = Math.rint(value);
+    if (whole >= 1 && Math.abs(value - whole) <= WHOLE * whole) {
+      return String.format(Locale.ROOT, "%.0f", whole);
+    }
     return value < 1.05 ? trimmed(value) : String.format(Locale.ROOT, "%.1f", value);
   }
 

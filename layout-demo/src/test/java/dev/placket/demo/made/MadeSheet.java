@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Assumptions;
  * @param fit what {@code fit.json} says
  */
 record MadeSheet(Path folder, Path pdf, Path blank, JsonNode fit) {
-  /** The demo's name among the sheets. */
+  /** The folder of the demo's flats among the sheets. */
   static final String DEMO = "demo";
 
   /** The ten garments of the drawings that lie beside the checkout. */
@@ -47,7 +47,7 @@ record MadeSheet(Path folder, Path pdf, Path blank, JsonNode fit) {
 
   /** The sheet of the demo or of a garment; a test without the drawings ends here as skipped. */
   static MadeSheet of(String name) {
-    Path folder = name.equals(DEMO) ? Path.of("src", "demo", "mg-3107") : garment(name);
+    Path folder = name.equals(DEMO) ? Path.of("src", "demo", "mg-3107", "flats") : garment(name);
     return MADE.computeIfAbsent(name, n -> make(n, folder));
   }
 

@@ -48,9 +48,14 @@ final class PaintedPaths extends PDFGraphicsStreamEngine {
 
   /** The figures of the first page, in the order in which they are drawn. */
   static List<Figure> figures(Path pdf) throws IOException {
+    return figures(pdf, 0);
+  }
+
+  /** The figures of a page, counted from 0, in the order in which they are drawn. */
+  static List<Figure> figures(Path pdf, int page) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
-      PaintedPaths reader = new PaintedPaths(document.getPage(0));
-      reader.processPage(document.getPage(0));
+      PaintedPaths reader = new PaintedPaths(document.getPage(page));
+      reader.processPage(document.getPage(page));
       if (reader.outside > 0) {
         throw new IOException(reader.outside + " pictures outside any figure");
       }

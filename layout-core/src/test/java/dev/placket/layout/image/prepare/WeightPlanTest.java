@@ -76,9 +76,10 @@ class WeightPlanTest {
   @Test
   void whatComesOutIsWithinATenthOfWhatWasForeseen() throws Exception {
     List<Picture> pictures = new ArrayList<>();
-    for (String name : new String[] {"front.svg", "back.svg", "collar-detail.svg"}) {
+    for (String name : new String[] {"front.svg", "back.svg", "pocket-detail.svg"}) {
       Path file =
-          Path.of(System.getProperty("placket.root", "."), "layout-demo/src/demo/mg-3107", name);
+          Path.of(
+              System.getProperty("placket.root", "."), "layout-demo/src/demo/mg-3107/flats", name);
       pictures.add(PictureReader.read(PictureSource.of(file), ReadLimits.DEFAULT));
     }
     byte[] large =
