@@ -30,7 +30,8 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Exit codes: 0 all placed; 1 a fault of the program; 2 wrong usage or input, nothing"
-          + " written; 3 all placed, a picture is soft; 4 no room, nothing written.",
+          + " written; 3 all placed, a picture is soft or the"
+          + " weight does not hold; 4 no room, nothing written.",
       "",
       "Example: placket fit flats --paper Letter --out sheets",
       ""
@@ -65,6 +66,14 @@ final class FitCommand implements Callable<Integer> {
       names = "--allow-soft",
       description = "Lets pictures grow until they look blurred, rather than holding them small.")
   private boolean allowSoft;
+
+  @Option(
+      names = "--weight",
+      paramLabel = "MB",
+      description =
+          "The most that the PDF may weigh, in million bytes; 7 if not given. Pictures get fewer"
+              + " pixels for it, down to 150 per inch.")
+  private double weight = Weight.DEFAULT;
 
   @Option(
       names = "--onto",
@@ -103,15 +112,16 @@ final class FitCommand implements Callable<Integer> {
       report.print(placed.report());
       return placed.soft() ? 3 : 0;
     }
+    long most = Weight.bytes(weight);
     Paper known = paper == null ? null : named(paper);
     FitRun.Result result;
     if (Files.isRegularFile(what)) {
       Path into = out == null ? what.resolveSibling("placket") : out;
-      result = new PackRun(what, into, known, blank, replace, allowSoft).run();
+      result = new PackRun(what, into, known, blank, replace, allowSoft, most).run();
     } else {
       Path into = out == null ? what.resolve("placket") : out;
       Paper on = known == null ? Paper.A4 : known;
-      result = new FitRun(what, into, on, blank, replace, allowSoft).run();
+      result = new FitRun(what, into, on, blank, replace, allowSoft, most).run();
     }
     report.print(result.report());
     return result.soft() ? 3 : 0;

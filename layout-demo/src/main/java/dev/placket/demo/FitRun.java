@@ -25,14 +25,20 @@ import java.util.stream.Stream;
 
 /** One run: read, fit, check, draw, write. */
 record FitRun(
-    Path folder, Path out, Paper paper, boolean blank, boolean replace, boolean allowSoft) {
+    Path folder,
+    Path out,
+    Paper paper,
+    boolean blank,
+    boolean replace,
+    boolean allowSoft,
+    long weight) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
   /**
    * What a run leaves.
    *
    * @param report for the designer
-   * @param soft whether any picture is soft
+   * @param soft whether any picture is soft, or the weight is not kept
    */
   record Result(String report, boolean soft) {}
 
@@ -54,32 +60,46 @@ record FitRun(
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
     SheetFit fitting = new SheetFit(sheet, set);
     SheetFit.Placed placed = fitting.fit();
-    List<PlacedFlat> flats = Placing.of(set, placed, TARGETS);
-    Page page = sheet.page(placed.divide(), densityNote(flats));
     String title = title(read);
-    outputs.write(files(name, title, page, flats, lettering, read, placed));
+    PdfPack pack = new PdfPack(title);
+    KeepWeight.Writer writer =
+        sheets -> {
+          List<PlacedFlat> drawn = sheets.get(0);
+          Page page = sheet.page(placed.divide(), densityNote(drawn));
+          return pack.pdf(page, drawn.stream().map(f -> Drawn.inked(f, lettering)).toList());
+        };
+    KeepWeight.Kept kept = kept(writer, Placing.of(set, placed, TARGETS));
+    List<PlacedFlat> flats = kept.sheets().get(0);
+    Page page = sheet.page(placed.divide(), densityNote(flats));
+    outputs.write(files(name, title, page, kept, read, placed));
     List<Path> written = names.stream().map(out::resolve).toList();
     double price = fitting.dividePrice();
-    String report = Report.of(title, read, set, flats, placed.fit(), price, written);
-    return new Result(report, flats.stream().anyMatch(Drawn::soft));
+    String report = Report.of(title, read, set, flats, placed.fit(), price, kept.weight(), written);
+    return new Result(report, flats.stream().anyMatch(Drawn::soft) || kept.weight().over() > 0);
+  }
+
+  private KeepWeight.Kept kept(KeepWeight.Writer writer, List<PlacedFlat> flats) throws Refusal {
+    try {
+      return new KeepWeight(weight, TARGETS, writer).write(List.of(flats));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private Map<String, byte[]> files(
       String name,
       String title,
       Page page,
-      List<PlacedFlat> flats,
-      Lettering lettering,
+      KeepWeight.Kept kept,
       FlatFolder read,
       SheetFit.Placed placed) {
-    PdfPack pack = new PdfPack(title);
+    List<PlacedFlat> flats = kept.sheets().get(0);
     try {
       Map<String, byte[]> files = new LinkedHashMap<>();
-      byte[] pdf = pack.pdf(page, flats.stream().map(f -> Drawn.inked(f, lettering)).toList());
-      files.put(name + ".pdf", pdf);
-      files.put(name + ".png", PdfPack.preview(pdf));
+      files.put(name + ".pdf", kept.file());
+      files.put(name + ".png", PdfPack.preview(kept.file()));
       if (blank) {
-        files.put(name + "-blank.pdf", pack.pdf(page, List.of()));
+        files.put(name + "-blank.pdf", new PdfPack(title).pdf(page, List.of()));
       }
       files.put(
           "fit.json",
@@ -87,6 +107,7 @@ record FitRun(
               title,
               read.notes().fields(),
               TARGETS,
+              kept.weight(),
               List.of(SheetResult.of(placed.request(), placed.fit(), flats))));
       return files;
     } catch (IOException e) {
@@ -97,8 +118,8 @@ record FitRun(
   private static String densityNote(List<PlacedFlat> flats) {
     List<Long> densities =
         flats.stream()
-            .flatMap(f -> Stream.ofNullable(f.raster()))
-            .map(r -> Math.round(Math.min(r.density().least(), TARGETS.heavy())))
+            .flatMap(f -> Stream.ofNullable(f.embeddedDensity()))
+            .map(Math::round)
             .sorted()
             .toList();
     if (densities.isEmpty()) {

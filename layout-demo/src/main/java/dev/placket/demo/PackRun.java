@@ -32,7 +32,13 @@ import org.jspecify.annotations.Nullable;
 
 /** One run over a description: read, rule, fit, check, draw, write. */
 record PackRun(
-    Path file, Path out, @Nullable Paper paper, boolean blank, boolean replace, boolean allowSoft) {
+    Path file,
+    Path out,
+    @Nullable Paper paper,
+    boolean blank,
+    boolean replace,
+    boolean allowSoft,
+    long weight) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
   FitRun.Result run() throws Refusal {
@@ -49,11 +55,18 @@ record PackRun(
     if (!obstacles.isEmpty()) {
       throw new Refusal(Refusal.INPUT, obstacles);
     }
-    List<SheetResult> results = fit(pack);
-    outputs.write(files(pack, results, lettering));
+    List<SheetResult> placed = fit(pack);
+    KeepWeight.Kept kept = kept(pack, placed, lettering);
+    List<SheetResult> results = new ArrayList<>();
+    for (int i = 0; i < placed.size(); i++) {
+      results.add(placed.get(i).with(kept.sheets().get(i)));
+    }
+    outputs.write(files(pack, results, kept));
     List<Path> written = names.stream().map(out::resolve).toList();
-    String report = Report.ofPack(pack.title(), results, pack.notes(), written);
-    boolean soft = results.stream().flatMap(r -> r.flats().stream()).anyMatch(Drawn::soft);
+    String report = Report.ofPack(pack.title(), results, pack.notes(), kept.weight(), written);
+    boolean soft =
+        kept.weight().over() > 0
+            || results.stream().flatMap(r -> r.flats().stream()).anyMatch(Drawn::soft);
     return new FitRun.Result(report, soft);
   }
 
@@ -104,33 +117,52 @@ record PackRun(
     return results;
   }
 
-  private Map<String, byte[]> files(
-      ComposedPack pack, List<SheetResult> results, Lettering lettering) {
+  private KeepWeight.Kept kept(ComposedPack pack, List<SheetResult> placed, Lettering lettering)
+      throws Refusal {
+    try {
+      return new KeepWeight(
+              weight, TARGETS, sheets -> writer(pack).pdf(pages(pack, sheets, lettering)))
+          .write(placed.stream().map(SheetResult::flats).toList());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static PdfPack writer(ComposedPack pack) {
+    return new PdfPack(pack.title());
+  }
+
+  private static List<PdfPack.Filled> pages(
+      ComposedPack pack, List<List<PlacedFlat>> sheets, Lettering lettering) {
     List<PdfPack.Filled> pages = new ArrayList<>();
-    List<PdfPack.Filled> blanks = new ArrayList<>();
-    for (int i = 0; i < results.size(); i++) {
+    for (int i = 0; i < sheets.size(); i++) {
       ComposedSheet sheet = pack.sheets().get(i);
       List<Inked> inked = new ArrayList<>();
-      for (PlacedFlat flat : results.get(i).flats()) {
+      for (PlacedFlat flat : sheets.get(i)) {
         boolean bar = sheet.trueSize().contains(flat.flat().id());
         inked.add(bar ? Drawn.checked(flat, lettering) : Drawn.inked(flat, lettering));
       }
       pages.add(new PdfPack.Filled(sheet.page(), inked));
-      blanks.add(new PdfPack.Filled(sheet.page(), List.of()));
     }
-    PdfPack writer = new PdfPack(pack.title());
+    return pages;
+  }
+
+  private Map<String, byte[]> files(
+      ComposedPack pack, List<SheetResult> results, KeepWeight.Kept kept) {
+    List<PdfPack.Filled> blanks =
+        pack.sheets().stream().map(s -> new PdfPack.Filled(s.page(), List.of())).toList();
     try {
       Map<String, byte[]> files = new LinkedHashMap<>();
-      byte[] pdf = writer.pdf(pages);
-      files.put(pack.fileName() + ".pdf", pdf);
+      files.put(pack.fileName() + ".pdf", kept.file());
       int number = 0;
-      for (byte[] preview : PdfPack.previews(pdf)) {
+      for (byte[] preview : PdfPack.previews(kept.file())) {
         files.put(preview(pack, ++number), preview);
       }
       if (blank) {
-        files.put(pack.fileName() + "-blank.pdf", writer.pdf(blanks));
+        files.put(pack.fileName() + "-blank.pdf", writer(pack).pdf(blanks));
       }
-      files.put("fit.json", FitJson.bytes(pack.title(), pack.fields(), TARGETS, results));
+      files.put(
+          "fit.json", FitJson.bytes(pack.title(), pack.fields(), TARGETS, kept.weight(), results));
       return files;
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -2,6 +2,7 @@ package dev.placket.demo;
 
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.ScaleNote;
+import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.fit.ExactBox;
 import dev.placket.layout.fit.PlacedBoxes;
 import dev.placket.layout.fit.Placement;
@@ -47,6 +48,25 @@ public record PlacedFlat(
     return item.file().picture() instanceof Drawing drawing
         ? drawing.fineDetail().printed(unit)
         : FineDetail.NONE.printed(unit);
+  }
+
+  /** Embedded pixels per printed inch, along the axis with fewer; null for a drawing. */
+  public @Nullable Double embeddedDensity() {
+    if (raster == null) {
+      return null;
+    }
+    ExactBox ink = ink();
+    return EffectiveDensity.of(
+            raster.image().getWidth(),
+            Length.pt(ink.width().doubleValue()),
+            raster.image().getHeight(),
+            Length.pt(ink.height().doubleValue()))
+        .least();
+  }
+
+  /** The same with other pixels embedded. */
+  PlacedFlat with(RasterPrint other) {
+    return new PlacedFlat(item, placement, target, other);
   }
 
   /** Printed length over real length; null where no real length is stated. */

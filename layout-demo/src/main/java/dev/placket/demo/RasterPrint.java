@@ -13,8 +13,8 @@ import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
 import dev.placket.layout.image.prepare.Clearing;
 import dev.placket.layout.image.prepare.FineLines;
-import dev.placket.layout.image.prepare.Preparing;
 import dev.placket.layout.image.prepare.ResolvedShare;
+import dev.placket.layout.image.prepare.ToPrint;
 import dev.placket.layout.units.Length;
 import java.awt.image.BufferedImage;
 
@@ -56,9 +56,7 @@ public record RasterPrint(
     EffectiveDensity density =
         EffectiveDensity.of(
             (int) Math.round(ink.width()), width, (int) Math.round(ink.height()), height);
-    Length side = Length.pt(ink.longestSide() * scale);
-    Clearing clearing = FlatSet.keepsGround(flat.role()) ? Clearing.NONE : Clearing.FROM_BORDER;
-    BufferedImage image = image(raster, side, targets.heavy(), clearing);
+    BufferedImage image = image(toPrint(item, raster, at), targets.heavy());
     // What to ask for is counted at the size it would have, were it not held small.
     double longest = Math.max(target.pt(), ink.longestSide() * scale);
     double wantedScale = longest / ink.longestSide();
@@ -86,10 +84,23 @@ public record RasterPrint(
     }
   }
 
-  private static BufferedImage image(
-      Raster raster, Length side, double perInch, Clearing clearing) {
+  /** What is printed of a raster: its ink, cleared, or all of it where its ground stays. */
+  static ToPrint toPrint(FlatSet.Item item, Raster raster, Placement at) {
+    Flat flat = item.flat();
+    Length side = Length.pt(flat.ink().longestSide() * at.scale().doubleValue());
+    return FlatSet.keepsGround(flat.role())
+        ? ToPrint.whole(raster, side)
+        : ToPrint.ink(raster, side, Clearing.FROM_BORDER);
+  }
+
+  /** The same with other pixels embedded. */
+  RasterPrint with(BufferedImage other) {
+    return new RasterPrint(pixels, density, state, wanted, other, fine, resolvedShare);
+  }
+
+  static BufferedImage image(ToPrint what, double perInch) {
     try {
-      return Preparing.raster(raster, side, perInch, clearing).grid().toImage();
+      return what.ready(perInch).grid().toImage();
     } catch (PictureException e) {
       throw new IllegalStateException("was read before: " + e.getMessage(), e);
     }

@@ -15,7 +15,6 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
-import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 
 /** Draws one sheet: rules, the text of its cells, and its flats with their captions. */
@@ -122,7 +121,7 @@ final class PdfPage {
     if (flat.art() instanceof Art.Pixels pixels) {
       Box at = flat.ink();
       out.drawImage(
-          LosslessFactory.createFromImage(document, pixels.image()),
+          Embedded.image(document, pixels),
           (float) at.left(),
           up(at.bottom()),
           (float) at.width(),

@@ -1,6 +1,9 @@
 package dev.placket.demo.prepare;
 
+import dev.placket.layout.image.Picture;
+import dev.placket.layout.image.Raster;
 import dev.placket.layout.image.prepare.Clearing;
+import dev.placket.layout.image.prepare.ToPrint;
 import dev.placket.layout.units.Length;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
@@ -9,12 +12,26 @@ import org.jspecify.annotations.Nullable;
  * One picture to make ready.
  *
  * @param file where it is
- * @param longest the printed length of the longer side of its ink
+ * @param longest the printed length of the longer side of its ink, or of all of it
  * @param density the most pixels per printed inch
  * @param clearing what becomes of its ground
+ * @param whole whether all of a raster is printed, not its ink alone
  * @param digest the SHA-256 that its bytes must have; null for any
  */
-record Job(Path file, Length longest, double density, Clearing clearing, @Nullable String digest) {
+record Job(
+    Path file,
+    Length longest,
+    double density,
+    Clearing clearing,
+    boolean whole,
+    @Nullable String digest) {
+  /** The picture as this asks for it: the whole of one that keeps its ground by its name. */
+  ToPrint of(Picture picture) {
+    return whole && picture instanceof Raster raster
+        ? ToPrint.whole(raster, longest)
+        : ToPrint.ink(picture, longest, clearing);
+  }
+
   /** The name of the ready copy. */
   String output() {
     String name = file.getFileName().toString();
@@ -23,6 +40,6 @@ record Job(Path file, Length longest, double density, Clearing clearing, @Nullab
   }
 
   Job at(double other) {
-    return new Job(file, longest, other, clearing, digest);
+    return new Job(file, longest, other, clearing, whole, digest);
   }
 }

@@ -1,14 +1,14 @@
 package dev.placket.demo.prepare;
 
 import dev.placket.demo.Refusal;
+import dev.placket.demo.Weight;
 import dev.placket.demo.folder.FlatSet;
-import dev.placket.demo.folder.RoleWords;
+import dev.placket.demo.folder.NamedRole;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.image.prepare.Clearing;
-import dev.placket.layout.image.prepare.WeightPlan;
 import dev.placket.layout.units.Length;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -45,8 +45,6 @@ import picocli.CommandLine.Parameters;
       ""
     })
 public final class PrepareCommand implements Callable<Integer> {
-  private static final double BYTES = 1e6;
-
   @Parameters(
       paramLabel = "FILE",
       arity = "0..*",
@@ -85,7 +83,7 @@ public final class PrepareCommand implements Callable<Integer> {
       description =
           "The most that all copies may weigh, in million bytes; 7 if not given. Densities are"
               + " lowered for it, down to 150.")
-  private double weight = WeightPlan.DEFAULT_LIMIT / BYTES;
+  private double weight = Weight.DEFAULT;
 
   @Option(
       names = "--warn-line",
@@ -135,14 +133,11 @@ public final class PrepareCommand implements Callable<Integer> {
       if (!(density > 0) || Double.isInfinite(density)) {
         throw Refusal.input("--density " + density + ": a density is above zero; 200 is usual.");
       }
-      if (!(weight > 0)) {
-        throw Refusal.input("--weight " + weight + ": a weight is above zero; 7 is usual.");
-      }
+      long most = Weight.bytes(weight);
       PrintLimits limits = limits();
       List<Job> jobs = jobs();
-      long most = Math.round(weight * BYTES);
       PrepareRun.Ready ready = new PrepareRun(jobs, most, out, replace).run(progress(jobs.size()));
-      report.print(PrepareTable.of(ready, DensityTargets.DEFAULT, limits));
+      report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, limits));
       report.println("Written into " + out);
       boolean soft =
           ready.done().stream()
@@ -177,7 +172,7 @@ public final class PrepareCommand implements Callable<Integer> {
       throw Refusal.input("prepare: names no picture; give one or more, as in front.png.");
     }
     Length longest = length("--at", text);
-    return files.stream().map(f -> new Job(f, longest, density, clearing(role(f)), null)).toList();
+    return files.stream().map(f -> job(f, longest, NamedRole.of(f), null)).toList();
   }
 
   private static Length length(String option, String text) throws Refusal {
@@ -213,9 +208,7 @@ public final class PrepareCommand implements Callable<Integer> {
                 + " nor in the folder above; name"
                 + " the pictures, too.");
       } else if (file != null) {
-        jobs.add(
-            new Job(
-                file, placed.longest(), density, clearing(role(sheet, placed)), placed.digest()));
+        jobs.add(job(file, placed.longest(), role(sheet, placed), placed.digest()));
       }
     }
     for (Path file : files) {
@@ -255,10 +248,8 @@ public final class PrepareCommand implements Callable<Integer> {
     }
   }
 
-  private static Role role(Path file) {
-    String name = file.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    return RoleWords.read(dot > 0 ? name.substring(0, dot) : name).role();
+  private Job job(Path file, Length longest, Role role, @Nullable String digest) {
+    return new Job(file, longest, density, clearing(role), FlatSet.keepsGround(role), digest);
   }
 
   private Clearing clearing(Role role) {

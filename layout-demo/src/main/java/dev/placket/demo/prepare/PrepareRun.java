@@ -13,9 +13,9 @@ import dev.placket.layout.image.Raster;
 import dev.placket.layout.image.ReadLimits;
 import dev.placket.layout.image.prepare.FineLines;
 import dev.placket.layout.image.prepare.PngWriter;
-import dev.placket.layout.image.prepare.Preparing;
 import dev.placket.layout.image.prepare.ReadyPicture;
 import dev.placket.layout.image.prepare.ResolvedShare;
+import dev.placket.layout.image.prepare.ToPrint;
 import dev.placket.layout.image.prepare.WeightPlan;
 import dev.placket.layout.units.Length;
 import java.io.BufferedOutputStream;
@@ -38,6 +38,8 @@ import org.jspecify.annotations.Nullable;
 record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
   /** What one large picture may take while it is worked on: so many bytes of heap. */
   private static final long ROOM = 192L << 20;
+
+  private static final int TRIES = 3;
 
   /**
    * What came of a run.
@@ -70,9 +72,15 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
       try {
         Ready ready = new Ready(all(jobs, parts, progress), null);
         if (ready.weight() > limit) {
-          WeightPlan plan = WeightKeeper.plan(jobs, limit);
-          parts.drop();
-          ready = new Ready(all(WeightKeeper.kept(jobs, plan), parts, progress), plan);
+          WeightKeeper keeper = WeightKeeper.of(jobs);
+          long aim = limit;
+          for (int i = 0; i < TRIES && ready.weight() > limit; i++) {
+            WeightPlan plan = keeper.plan(aim);
+            parts.drop();
+            ready = new Ready(all(keeper.kept(plan), parts, progress), plan);
+            // What was foreseen too light is asked for lighter, by as much.
+            aim = (long) (aim * Math.min(1, plan.total() / ready.weight()));
+          }
         }
         parts.finish();
         return ready;
@@ -160,17 +168,16 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
       throw Refusal.input(
           job.file() + ": has changed since the sheet was made; make the sheet again with fit.");
     }
-    ReadyPicture ready;
+    ToPrint what = job.of(picture);
+    ReadyPicture ready = what.ready(job.density());
     PixelSize before = null;
     FineDetail fine;
     double resolved = 1;
     if (picture instanceof Raster raster) {
-      ready = Preparing.raster(raster, job.longest(), job.density(), job.clearing());
       before = new PixelSize(raster.width(), raster.height());
       fine = FineLines.of(raster);
       resolved = ResolvedShare.of(raster);
     } else {
-      ready = Preparing.drawing((Drawing) picture, job.longest(), job.density());
       fine = ((Drawing) picture).fineDetail();
     }
     Path part = parts.begin(job.output());
@@ -182,11 +189,11 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
         Files.size(job.file()),
         Files.size(part),
         before,
-        picture.inkedBox().longestSide(),
+        what.part().longestSide(),
         ready.size(),
         ready.density(),
         ready.cleared(),
-        fine.printed(Length.pt(job.longest().pt() / picture.inkedBox().longestSide())),
+        fine.printed(Length.pt(job.longest().pt() / what.part().longestSide())),
         resolved);
   }
 }

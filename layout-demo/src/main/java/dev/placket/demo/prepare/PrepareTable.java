@@ -7,6 +7,7 @@ import dev.placket.layout.density.PrintState;
 import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.image.prepare.WeightPlan;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -28,7 +29,7 @@ final class PrepareTable {
     this.limits = limits;
   }
 
-  static String of(PrepareRun.Ready ready, DensityTargets targets, PrintLimits limits) {
+  static String of(PrepareRun.Ready ready, long limit, DensityTargets targets, PrintLimits limits) {
     List<Done> all = ready.done();
     PrepareTable table = new PrepareTable(targets, limits);
     table.line(
@@ -47,32 +48,30 @@ final class PrepareTable {
     table.line(String.format(Locale.ROOT, "%-21s %8s %8s", "Together", kilo(before), kilo(after)));
     WeightPlan plan = ready.plan();
     if (plan != null) {
-      table.weight(plan, after);
+      table.weight(plan, limit, all);
     }
     return table.text.toString();
   }
 
-  private void weight(WeightPlan plan, long came) {
-    double most = plan.densities().stream().mapToDouble(d -> d).max().orElse(0);
+  private void weight(WeightPlan plan, long limit, List<Done> all) {
+    double least = plan.densities().stream().mapToDouble(d -> d).max().orElse(0);
     line(
         String.format(
             Locale.ROOT,
             "Lowered to %.0f px/in for a weight of %s kB; foreseen %s kB",
-            most,
-            kilo(plan.limit()),
+            least,
+            kilo(limit),
             kilo(Math.round(plan.total()))));
-    if (came > plan.limit()) {
-      line("It cannot hold: over by " + kilo(came - plan.limit()) + " kB. Heaviest first:");
-      plan.heaviest().stream()
+    long came = all.stream().mapToLong(Done::bytesAfter).sum();
+    if (came > limit) {
+      line("It cannot hold: over by " + kilo(came - limit) + " kB. Heaviest first:");
+      all.stream()
+          .sorted(Comparator.comparingLong(Done::bytesAfter).reversed())
           .limit(HEAVIEST)
           .forEach(
-              i ->
+              d ->
                   line(
-                      "    picture "
-                          + (i + 1)
-                          + " of those named, "
-                          + kilo(Math.round(plan.bytes().get(i)))
-                          + " kB"));
+                      "    " + d.job().file().getFileName() + ", " + kilo(d.bytesAfter()) + " kB"));
     }
   }
 

@@ -13,30 +13,31 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Lowers densities, never under the soft limit, so that all copies together keep a weight. */
-final class WeightKeeper {
-  private WeightKeeper() {}
-
-  static WeightPlan plan(List<Job> jobs, long limit) throws Refusal {
-    double soft = DensityTargets.DEFAULT.soft();
+record WeightKeeper(List<Job> jobs, List<WeightCurve> curves, DensityTargets targets) {
+  static WeightKeeper of(List<Job> jobs) throws Refusal {
+    double aim = jobs.stream().mapToDouble(Job::density).max().orElse(1);
+    double soft = Math.min(aim, DensityTargets.DEFAULT.soft());
+    DensityTargets targets = new DensityTargets(soft, aim, aim);
     List<WeightCurve> curves = new ArrayList<>();
-    double aim = soft;
     for (Job job : jobs) {
-      aim = Math.max(aim, job.density());
       try {
         curves.add(
             Weighing.of(
-                PictureReader.read(PictureSource.of(job.file()), ReadLimits.DEFAULT),
-                job.longest(),
-                job.clearing(),
-                soft));
+                job.of(PictureReader.read(PictureSource.of(job.file()), ReadLimits.DEFAULT)),
+                targets,
+                ready -> ready.png().length));
       } catch (PictureException e) {
         throw Refusal.input(String.valueOf(e.getMessage()));
       }
     }
-    return WeightPlan.choose(curves, 0, limit, new DensityTargets(soft, aim, aim));
+    return new WeightKeeper(jobs, curves, targets);
   }
 
-  static List<Job> kept(List<Job> jobs, WeightPlan plan) {
+  WeightPlan plan(long limit) {
+    return WeightPlan.choose(curves, 0, limit, targets);
+  }
+
+  List<Job> kept(WeightPlan plan) {
     List<Job> kept = new ArrayList<>();
     for (int i = 0; i < jobs.size(); i++) {
       kept.add(jobs.get(i).at(Math.min(jobs.get(i).density(), plan.densities().get(i))));

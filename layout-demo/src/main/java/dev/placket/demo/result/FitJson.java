@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import dev.placket.demo.PackWeight;
 import dev.placket.demo.PlacedFlat;
 import dev.placket.demo.RasterPrint;
 import dev.placket.layout.density.DensityTargets;
@@ -58,10 +59,15 @@ public final class FitJson {
    * @param title the pack's title
    * @param fields the header's values by their names, as in {@code style-number}
    * @param targets when a picture is soft or heavy
+   * @param weight what the pack weighs; null where no weight is kept
    * @param sheets the sheets in order
    */
   public static byte[] bytes(
-      String title, Map<String, String> fields, DensityTargets targets, List<SheetResult> sheets)
+      String title,
+      Map<String, String> fields,
+      DensityTargets targets,
+      @Nullable PackWeight weight,
+      List<SheetResult> sheets)
       throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
@@ -69,14 +75,18 @@ public final class FitJson {
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
       json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
-      new FitJson(json).write(title, fields, targets, sheets);
+      new FitJson(json).write(title, fields, targets, weight, sheets);
     }
     bytes.write('\n');
     return bytes.toByteArray();
   }
 
   private void write(
-      String title, Map<String, String> fields, DensityTargets targets, List<SheetResult> sheets)
+      String title,
+      Map<String, String> fields,
+      DensityTargets targets,
+      @Nullable PackWeight weight,
+      List<SheetResult> sheets)
       throws IOException {
     json.writeStartObject();
     json.writeStringField("format", "placket-fit/1");
@@ -87,6 +97,7 @@ public final class FitJson {
     }
     json.writeEndObject();
     densityTargets(targets);
+    WeightJson.write(json, weight);
     json.writeArrayFieldStart("sheets");
     for (SheetResult sheet : sheets) {
       sheet(sheet);

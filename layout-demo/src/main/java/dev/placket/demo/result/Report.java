@@ -1,5 +1,6 @@
 package dev.placket.demo.result;
 
+import dev.placket.demo.PackWeight;
 import dev.placket.demo.PlacedFlat;
 import dev.placket.demo.RasterPrint;
 import dev.placket.demo.folder.FlatFile;
@@ -40,6 +41,7 @@ public final class Report {
    * @param flats what was placed
    * @param fit how good it is
    * @param dividePrice the part of the scale that the line between the windows cost
+   * @param weight what the file weighs
    * @param written where the files went
    */
   public static String of(
@@ -49,6 +51,7 @@ public final class Report {
       List<PlacedFlat> flats,
       Fit fit,
       double dividePrice,
+      PackWeight weight,
       List<Path> written) {
     Report report = new Report();
     report.line(title);
@@ -58,6 +61,7 @@ public final class Report {
     report.quality(fit);
     report.divide(dividePrice);
     report.growth(flats, fit);
+    WeightWords.of(weight).forEach(w -> report.wrapped("", w));
     report.files(written);
     return report.text.toString();
   }
@@ -68,10 +72,15 @@ public final class Report {
    * @param title what was laid out
    * @param sheets what came of each sheet
    * @param notes what the writer of the description should know
+   * @param weight what the file weighs
    * @param written where the files went
    */
   public static String ofPack(
-      String title, List<SheetResult> sheets, List<String> notes, List<Path> written) {
+      String title,
+      List<SheetResult> sheets,
+      List<String> notes,
+      PackWeight weight,
+      List<Path> written) {
     Report report = new Report();
     report.line(title);
     report.line("");
@@ -90,6 +99,7 @@ public final class Report {
       report.line("In the description");
       notes.forEach(n -> report.wrapped("  ", n));
     }
+    WeightWords.of(weight).forEach(w -> report.wrapped("", w));
     report.files(written);
     return report.text.toString();
   }

@@ -43,6 +43,11 @@ public record SheetResult(
     return new SheetResult(id, request.sheet(), request.spacing(), request, fit, flats, more);
   }
 
+  /** The same with its flats as they were embedded. */
+  public SheetResult with(List<PlacedFlat> embedded) {
+    return new SheetResult(id, sheet, spacing, request, fit, embedded, more);
+  }
+
   /** A sheet without flats. */
   public static SheetResult bare(String id, Sheet sheet, Spacing spacing) {
     return new SheetResult(id, sheet, spacing, null, null, List.of(), json -> {});

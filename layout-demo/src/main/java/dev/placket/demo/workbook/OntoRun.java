@@ -178,7 +178,8 @@ public record OntoRun(
                           f.pictures().stream().map(Anchored::flat).toList(),
                           new WorksheetJson(f, leeway)))
               .toList();
-      files.put("fit.json", FitJson.bytes(title(first), first.notes().fields(), TARGETS, sheets));
+      files.put(
+          "fit.json", FitJson.bytes(title(first), first.notes().fields(), TARGETS, null, sheets));
       return files;
     } catch (IOException e) {
       throw new UncheckedIOException(e);

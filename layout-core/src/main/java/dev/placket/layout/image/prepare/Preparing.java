@@ -23,7 +23,13 @@ public final class Preparing {
    */
   public static ReadyPicture raster(
       Raster raster, Length longest, double perInch, Clearing clearing) throws PictureException {
-    InkedBox ink = whole(raster);
+    return raster(raster, raster.inkedBox(), longest, perInch, clearing);
+  }
+
+  static ReadyPicture raster(
+      Raster raster, InkedBox part, Length longest, double perInch, Clearing clearing)
+      throws PictureException {
+    InkedBox ink = whole(raster, part);
     Length width = Length.pt(longest.pt() * ink.width() / ink.longestSide());
     Length height = Length.pt(longest.pt() * ink.height() / ink.longestSide());
     PixelRows all = new RasterRows(raster);
@@ -43,8 +49,7 @@ public final class Preparing {
    * The inked box in whole pixels. Averaging leaves a last pixel too faint to count as ink: where
    * only that is missing, the box reaches to the edge, so that what is ready stays as it is.
    */
-  private static InkedBox whole(Raster raster) {
-    InkedBox ink = raster.inkedBox();
+  private static InkedBox whole(Raster raster, InkedBox ink) {
     return new InkedBox(
         ink.left() <= 1 ? 0 : Math.floor(ink.left()),
         ink.top() <= 1 ? 0 : Math.floor(ink.top()),

@@ -1,38 +1,45 @@
 package dev.placket.layout.image.prepare;
 
-import dev.placket.layout.image.Drawing;
-import dev.placket.layout.image.Picture;
+import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.Raster;
-import dev.placket.layout.units.Length;
+import java.util.ArrayList;
+import java.util.List;
 
-/** Learns how the weight of a picture grows with its density, from two small copies of it. */
+/**
+ * Learns how the weight of a picture grows with its density, from copies at the soft limit, at the
+ * aim and half-way: what lies between is foreseen without being encoded, within some per cent.
+ */
 public final class Weighing {
   private Weighing() {}
+
+  /** What a ready picture takes in the file that it is meant for. */
+  @FunctionalInterface
+  public interface Packed {
+    /**
+     * Its bytes.
+     *
+     * @throws PictureException if its pixels cannot be read
+     */
+    long bytes(ReadyPicture ready) throws PictureException;
+  }
 
   /**
    * The curve of a picture at its printed size.
    *
-   * @param longest the printed length of the longer side of its ink
-   * @param soft pixels per inch of the larger of the two copies; the smaller has half
+   * @param targets soft limit and aim
+   * @param packed what counts as its weight
    * @throws PictureException if its pixels cannot be read
    */
-  public static WeightCurve of(Picture picture, Length longest, Clearing clearing, double soft)
+  public static WeightCurve of(ToPrint what, DensityTargets targets, Packed packed)
       throws PictureException {
-    double most =
-        picture instanceof Raster
-            ? picture.inkedBox().longestSide() / longest.in()
-            : Double.POSITIVE_INFINITY;
-    double high = Math.min(soft, most);
-    long one = ready(picture, longest, high / 2, clearing).png().length;
-    long two = ready(picture, longest, high, clearing).png().length;
-    return WeightCurve.through(high / 2, one, high, two, most);
+    List<WeightCurve.Point> points = new ArrayList<>();
+    for (double at : densities(targets.soft(), Math.min(targets.aim(), what.most()))) {
+      points.add(new WeightCurve.Point(at, packed.bytes(what.ready(at))));
+    }
+    return new WeightCurve(points, what.most());
   }
 
-  private static ReadyPicture ready(
-      Picture picture, Length longest, double perInch, Clearing clearing) throws PictureException {
-    return picture instanceof Raster raster
-        ? Preparing.raster(raster, longest, perInch, clearing)
-        : Preparing.drawing((Drawing) picture, longest, perInch);
+  private static double[] densities(double low, double high) {
+    return high > low ? new double[] {low, (low + high) / 2, high} : new double[] {high};
   }
 }

@@ -1,51 +1,62 @@
 package dev.placket.layout.image.prepare;
 
+import java.util.List;
+
 /**
- * How many bytes a picture takes at a density: a power of it, through two densities at which it was
- * encoded. Line art grows with little more than its edges (power 1.3 to 1.5), photographs with
- * their area (power 2).
+ * How many bytes a picture takes at a density, through densities at which it was encoded: a power
+ * of the density between each two. Line art grows with little more than its edges (power 1.3 to
+ * 1.5), photographs with their area (power 2), and a step to another kind of PNG bends the curve,
+ * which is why it goes through more than two.
  *
- * @param least bytes at any density: what a file takes without pixels
- * @param factor bytes over the power of the density
- * @param power of the density
+ * @param points what was measured, at least one; both figures rise from one to the next
  * @param most pixels per inch beyond which the picture has no more pixels to give; infinite for a
  *     drawing
  */
-public record WeightCurve(double least, double factor, double power, double most) {
-  /** Header, density and end of a PNG, and what deflate needs to begin. */
-  private static final double EMPTY = 150;
+public record WeightCurve(List<Point> points, double most) {
+  /** Beyond a single measurement a picture grows with its area. */
+  private static final double AREA = 2;
 
   /**
-   * Checks the figures.
+   * One measurement.
    *
-   * @throws IllegalArgumentException with them, unless all are above zero or {@code least} is 0
+   * @param perInch pixels per printed inch
+   * @param bytes what it took
+   */
+  public record Point(double perInch, double bytes) {}
+
+  /**
+   * Copies the points.
+   *
+   * @throws IllegalArgumentException with them, unless all figures are above zero and densities
+   *     rise
    */
   public WeightCurve {
-    if (!(least >= 0) || !(factor > 0) || !(power > 0) || !(most > 0)) {
-      throw new IllegalArgumentException(
-          "a weight curve of " + least + ", " + factor + ", " + power + " up to " + most);
+    points = List.copyOf(points);
+    double last = 0;
+    for (Point p : points) {
+      if (!(p.perInch > last) || !(p.bytes > 0)) {
+        throw new IllegalArgumentException("a weight curve through " + points);
+      }
+      last = p.perInch;
+    }
+    if (points.isEmpty() || !(most > 0)) {
+      throw new IllegalArgumentException("a weight curve through " + points + " up to " + most);
     }
   }
 
-  /**
-   * Through two measurements.
-   *
-   * @param low pixels per inch of the first; above zero
-   * @param lowBytes what it took
-   * @param high of the second; above {@code low}
-   * @param highBytes what that took
-   * @param most as in the record
-   */
-  public static WeightCurve through(
-      double low, long lowBytes, double high, long highBytes, double most) {
-    double one = Math.max(1, lowBytes - EMPTY);
-    double two = Math.max(one * (1 + 1e-9), highBytes - EMPTY);
-    double power = Math.max(0.1, Math.log(two / one) / Math.log(high / low));
-    return new WeightCurve(EMPTY, two / Math.pow(high, power), power, most);
-  }
-
-  /** Bytes expected at a density; no more than at {@link #most()}. */
+  /** Bytes expected at a density; no more than at {@link #most()}. O(points). */
   public double bytes(double perInch) {
-    return least + factor * Math.pow(Math.min(perInch, most), power);
+    double at = Math.min(perInch, most);
+    int after = 1;
+    while (after < points.size() - 1 && points.get(after).perInch < at) {
+      after++;
+    }
+    Point low = points.get(after - 1);
+    if (points.size() == 1) {
+      return low.bytes * Math.pow(at / low.perInch, AREA);
+    }
+    Point high = points.get(after);
+    double power = Math.log(high.bytes / low.bytes) / Math.log(high.perInch / low.perInch);
+    return low.bytes * Math.pow(at / low.perInch, Math.max(0, power));
   }
 }

@@ -107,4 +107,16 @@ class PreparingTest {
       }
     }
   }
+
+  @Test
+  void aPictureThatKeepsItsGroundIsPrintedWhole() throws Exception {
+    Raster raster = onWhite(100);
+    // The longer side of all of it at 100 mm and 90 to the inch: 354.3 pixels.
+    ReadyPicture ready = ToPrint.whole(raster, Length.mm(100)).ready(90);
+    assertEquals(354, ready.size().width());
+    assertEquals(0xFFFFFFFF, ready.grid().at(0, 0));
+    double aspect = raster.height() / (double) raster.width();
+    assertEquals(354 * aspect, ready.size().height(), 0.5);
+    assertEquals(100 * aspect, ready.height().mm(), 1e-9);
+  }
 }

@@ -1,0 +1,47 @@
+package dev.placket.layout.image.prepare;
+
+import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.Picture;
+import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.Raster;
+import dev.placket.layout.units.Length;
+
+/**
+ * A picture with the size at which it is printed.
+ *
+ * @param picture the picture
+ * @param part what is printed of it, in its own units: its ink, or all of it where the ground stays
+ * @param longest the printed length of the longer side of that part; above zero
+ * @param clearing what becomes of an opaque ground; of no matter to a drawing
+ */
+public record ToPrint(Picture picture, InkedBox part, Length longest, Clearing clearing) {
+  /** The inked part of a picture. */
+  public static ToPrint ink(Picture picture, Length longest, Clearing clearing) {
+    return new ToPrint(picture, picture.inkedBox(), longest, clearing);
+  }
+
+  /** All of a raster, with its ground: as a photograph is shown. */
+  public static ToPrint whole(Raster raster, Length longest) {
+    InkedBox all = InkedBox.ofSize(raster.width(), raster.height());
+    return new ToPrint(raster, all, longest, Clearing.NONE);
+  }
+
+  /**
+   * What is printed, with no more pixels than asked for.
+   *
+   * @param perInch the most pixels per printed inch for a raster, which is never enlarged; just
+   *     these for a drawing; above zero
+   * @throws PictureException if its pixels cannot be read
+   */
+  public ReadyPicture ready(double perInch) throws PictureException {
+    return picture instanceof Raster raster
+        ? Preparing.raster(raster, part, longest, perInch, clearing)
+        : Preparing.drawing((Drawing) picture, longest, perInch);
+  }
+
+  /** Pixels per printed inch that there are to give; infinite for a drawing. */
+  public double most() {
+    return picture instanceof Raster ? part.longestSide() / longest.in() : Double.POSITIVE_INFINITY;
+  }
+}
