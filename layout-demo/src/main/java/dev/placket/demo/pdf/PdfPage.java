@@ -2,6 +2,7 @@ package dev.placket.demo.pdf;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import dev.placket.demo.sheet.Cell;
+import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.Page;
 import dev.placket.demo.sheet.TextRun;
 import dev.placket.layout.sheet.Rule;
@@ -24,6 +25,12 @@ final class PdfPage {
 
   /** Strong lettering is drawn over with a line of this share of the em. */
   private static final double STRONG = 0.035;
+
+  /** The same for the least lettering, whose letters would close up. */
+  private static final double STRONG_SMALL = 0.024;
+
+  /** Rounded, since the sharp corners of an M would grow spikes. */
+  private static final int ROUND_JOIN = 1;
 
   private final PDDocument document;
   private final PDPage page;
@@ -99,6 +106,7 @@ final class PdfPage {
       return;
     }
     out.beginMarkedContent(COSName.P, tags.paragraph());
+    out.saveGraphicsState();
     out.beginText();
     double x = 0;
     double y = 0;
@@ -106,7 +114,11 @@ final class PdfPage {
       float em = (float) (run.capitalHeight().pt() / run.face().capitals());
       out.setFont(fonts.of(run.face()), em);
       out.setRenderingMode(run.strong() ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
-      out.setLineWidth((float) (STRONG * em));
+      if (run.strong()) {
+        boolean least = run.capitalHeight().compareTo(Lettering.CAPTION) <= 0;
+        out.setLineWidth((float) ((least ? STRONG_SMALL : STRONG) * em));
+        out.setLineJoinStyle(ROUND_JOIN);
+      }
       double toY = height - run.baseline();
       out.newLineAtOffset((float) (run.left() - x), (float) (toY - y));
       out.showText(run.text());
@@ -114,6 +126,7 @@ final class PdfPage {
       y = toY;
     }
     out.endText();
+    out.restoreGraphicsState();
     out.endMarkedContent();
   }
 

@@ -15,6 +15,7 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 
 /** Reads what a page paints: the paths of each figure, in points from the page's lower left. */
@@ -41,6 +42,7 @@ final class PaintedPaths extends PDFGraphicsStreamEngine {
   private final Deque<COSName> marked = new ArrayDeque<>();
   private final Path2D.Double path = new Path2D.Double();
   private int outside;
+  private int forms;
 
   private PaintedPaths(PDPage page) {
     super(page);
@@ -94,9 +96,17 @@ final class PaintedPaths extends PDFGraphicsStreamEngine {
     }
   }
 
+  /** Drawings are forms; what a figure strokes outside of one is a mark beside the drawing. */
+  @Override
+  public void showForm(PDFormXObject form) throws IOException {
+    forms++;
+    super.showForm(form);
+    forms--;
+  }
+
   @Override
   public void strokePath() {
-    if (inFigure()) {
+    if (inFigure() && forms > 0) {
       double width = transformWidth(getGraphicsState().getLineWidth());
       float[] dashes = getGraphicsState().getLineDashPattern().getDashArray();
       float[] scaled = new float[dashes.length];
