@@ -3,6 +3,7 @@ package dev.placket.demo;
 import dev.placket.demo.folder.FlatFolder;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.PackNotes.Field;
+import dev.placket.demo.pdf.Inked;
 import dev.placket.demo.pdf.PdfPack;
 import dev.placket.demo.result.FitJson;
 import dev.placket.demo.result.Outputs;
@@ -71,7 +72,7 @@ record FitRun(
     KeepWeight.Kept kept = kept(writer, Placing.of(set, placed, TARGETS));
     List<PlacedFlat> flats = kept.sheets().get(0);
     Page page = sheet.page(placed.divide(), densityNote(flats));
-    outputs.write(files(name, title, page, kept, read, placed));
+    outputs.write(files(name, title, page, lettering, kept, read, placed));
     List<Path> written = names.stream().map(out::resolve).toList();
     double price = fitting.dividePrice();
     String report = Report.of(title, read, set, flats, placed.fit(), price, kept.weight(), written);
@@ -90,6 +91,7 @@ record FitRun(
       String name,
       String title,
       Page page,
+      Lettering lettering,
       KeepWeight.Kept kept,
       FlatFolder read,
       SheetFit.Placed placed) {
@@ -97,7 +99,8 @@ record FitRun(
     try {
       Map<String, byte[]> files = new LinkedHashMap<>();
       files.put(name + ".pdf", kept.file());
-      files.put(name + ".png", PdfPack.preview(kept.file()));
+      List<Inked> inked = flats.stream().map(f -> Drawn.inked(f, lettering)).toList();
+      files.put(name + ".png", PdfPack.preview(new PdfPack.Filled(page, inked)));
       if (blank) {
         files.put(name + "-blank.pdf", new PdfPack(title).pdf(page, List.of()));
       }

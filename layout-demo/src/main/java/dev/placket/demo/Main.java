@@ -8,13 +8,17 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
-import javax.imageio.ImageIO;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 
 /** The command {@code placket}. */
 public final class Main {
   /** The signs of a report beyond ASCII. */
   private static final String SIGNS = "×–…";
+
+  private static final String LOG = "org.apache.commons.logging.impl.";
 
   /** Exit code for a fault of the program. */
   private static final int UNFORESEEN = 1;
@@ -23,9 +27,10 @@ public final class Main {
 
   /** Runs the command and ends the process with its exit code. */
   public static void main(String[] args) {
-    // No window is ever opened, and pictures are small enough to need no file of their own.
+    // No window is ever opened, and a library's log is not for designers.
     System.setProperty("java.awt.headless", "true");
-    ImageIO.setUseCache(false);
+    System.setProperty("org.apache.commons.logging.LogFactory", LOG + "LogFactoryImpl");
+    System.setProperty("org.apache.commons.logging.Log", LOG + "NoOpLog");
     System.exit(run(args, stream(FileDescriptor.out), stream(FileDescriptor.err)));
   }
 
@@ -37,7 +42,7 @@ public final class Main {
    * @return the exit code
    */
   public static int run(String[] args, PrintStream out, PrintStream err) {
-    CommandLine line = line(out, err);
+    CommandLine line = line(args, out, err);
     try {
       return line.execute(args);
     } catch (OutOfMemoryError e) {
@@ -49,12 +54,25 @@ public final class Main {
     }
   }
 
+  /** The whole command, as its help shows it. */
   static CommandLine line(PrintStream out, PrintStream err) {
+    return line(new String[0], out, err);
+  }
+
+  /** With the command that is asked for alone, where it is known: each takes a while to set up. */
+  private static CommandLine line(String[] args, PrintStream out, PrintStream err) {
+    Map<String, Supplier<Object>> known = new LinkedHashMap<>();
+    known.put("fit", () -> new FitCommand(out, err));
+    known.put("probe", () -> new ProbeCommand(out, err));
+    known.put("starter", () -> new StarterCommand(out, err));
+    known.put("prepare", () -> new PrepareCommand(out, err));
     CommandLine line = new CommandLine(new PlacketCommand());
-    line.addSubcommand(new FitCommand(out, err));
-    line.addSubcommand(new ProbeCommand(out, err));
-    line.addSubcommand(new StarterCommand(out, err));
-    line.addSubcommand(new PrepareCommand(out, err));
+    Supplier<Object> asked = args.length == 0 ? null : known.get(args[0]);
+    if (asked != null) {
+      line.addSubcommand(asked.get());
+    } else {
+      known.values().forEach(each -> line.addSubcommand(each.get()));
+    }
     line.setOut(new PrintWriter(out, true));
     line.setErr(new PrintWriter(err, true));
     line.setUsageHelpAutoWidth(false);

@@ -61,7 +61,7 @@ record PackRun(
     for (int i = 0; i < placed.size(); i++) {
       results.add(placed.get(i).with(kept.sheets().get(i)));
     }
-    outputs.write(files(pack, results, kept));
+    outputs.write(files(pack, results, lettering, kept));
     List<Path> written = names.stream().map(out::resolve).toList();
     String report = Report.ofPack(pack.title(), results, pack.notes(), kept.weight(), written);
     boolean soft =
@@ -148,15 +148,15 @@ record PackRun(
   }
 
   private Map<String, byte[]> files(
-      ComposedPack pack, List<SheetResult> results, KeepWeight.Kept kept) {
+      ComposedPack pack, List<SheetResult> results, Lettering lettering, KeepWeight.Kept kept) {
     List<PdfPack.Filled> blanks =
         pack.sheets().stream().map(s -> new PdfPack.Filled(s.page(), List.of())).toList();
     try {
       Map<String, byte[]> files = new LinkedHashMap<>();
       files.put(pack.fileName() + ".pdf", kept.file());
-      int number = 0;
-      for (byte[] preview : PdfPack.previews(kept.file())) {
-        files.put(preview(pack, ++number), preview);
+      List<PdfPack.Filled> pages = pages(pack, kept.sheets(), lettering);
+      for (int i = 0; i < pages.size(); i++) {
+        files.put(preview(pack, i + 1), PdfPack.preview(pages.get(i)));
       }
       if (blank) {
         files.put(pack.fileName() + "-blank.pdf", writer(pack).pdf(blanks));

@@ -1,28 +1,21 @@
 package dev.placket.demo.pdf;
 
 import dev.placket.demo.sheet.Page;
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
-import javax.imageio.ImageIO;
-import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
-import org.apache.pdfbox.rendering.ImageType;
-import org.apache.pdfbox.rendering.PDFRenderer;
 
 /**
  * Makes the bytes of a pack: the same pages give the same bytes, since nothing in the file comes
  * from a clock.
  */
 public final class PdfPack {
-  private static final float PREVIEW_PER_INCH = 110;
-  private static final double POINTS_PER_INCH = 72;
+  private static final double PREVIEW_PER_INCH = 110;
 
   private final String title;
 
@@ -69,25 +62,9 @@ public final class PdfPack {
     }
   }
 
-  /** The first page of a PDF as a PNG for the screen, 110 pixels to the inch. */
-  public static byte[] preview(byte[] pdf) throws IOException {
-    return previews(pdf).get(0);
-  }
-
-  /** Every page of a PDF as a PNG for the screen, 110 pixels to the inch. */
-  public static List<byte[]> previews(byte[] pdf) throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      PDFRenderer renderer = new PDFRenderer(document);
-      List<byte[]> pictures = new ArrayList<>();
-      for (int i = 0; i < document.getNumberOfPages(); i++) {
-        BufferedImage image =
-            renderer.renderImage(i, (float) (PREVIEW_PER_INCH / POINTS_PER_INCH), ImageType.RGB);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ImageIO.write(image, "png", bytes);
-        pictures.add(bytes.toByteArray());
-      }
-      return pictures;
-    }
+  /** The page as a PNG for the screen, 110 pixels to the inch. */
+  public static byte[] preview(Filled page) {
+    return PagePicture.png(page, PREVIEW_PER_INCH);
   }
 
   private void describe(PDDocument document) throws IOException {

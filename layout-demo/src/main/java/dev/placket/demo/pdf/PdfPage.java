@@ -115,8 +115,7 @@ final class PdfPage {
       out.setFont(fonts.of(run.face()), em);
       out.setRenderingMode(run.strong() ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
       if (run.strong()) {
-        boolean least = run.capitalHeight().compareTo(Lettering.CAPTION) <= 0;
-        out.setLineWidth((float) ((least ? STRONG_SMALL : STRONG) * em));
+        out.setLineWidth(strongLine(run));
         out.setLineJoinStyle(ROUND_JOIN);
       }
       double toY = height - run.baseline();
@@ -128,6 +127,13 @@ final class PdfPage {
     out.endText();
     out.restoreGraphicsState();
     out.endMarkedContent();
+  }
+
+  /** The width of the line that strong lettering is drawn over with, in points. */
+  static float strongLine(TextRun run) {
+    boolean least = run.capitalHeight().compareTo(Lettering.CAPTION) <= 0;
+    double em = run.capitalHeight().pt() / run.face().capitals();
+    return (float) ((least ? STRONG_SMALL : STRONG) * em);
   }
 
   private void draw(PDPageContentStream out, Inked flat) throws IOException {

@@ -30,6 +30,8 @@ public final class Lettering {
   /** The steps, the largest first. */
   public static final List<Length> STEPS = List.of(TITLE, HEADING, VALUE, CAPTION);
 
+  private static final int FIRST_COMBINING = 0x300;
+
   /** Line to line, as a multiple of the capital height. */
   private static final double LEADING = 1.65;
 
@@ -159,6 +161,10 @@ public final class Lettering {
   }
 
   private static String composed(String text) {
+    // Letters below the first combining one are composed as they stand.
+    if (text.chars().allMatch(c -> c < FIRST_COMBINING)) {
+      return text;
+    }
     return Normalizer.isNormalized(text, Normalizer.Form.NFC)
         ? text
         : Normalizer.normalize(text, Normalizer.Form.NFC);

@@ -1,9 +1,13 @@
 package dev.placket.demo.sheet;
 
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.OS2WindowsMetricsTable;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -115,6 +119,19 @@ public final class Typeface {
   public double advance(int codePoint) {
     try {
       return font.getAdvanceWidth(glyphs.getGlyphId(codePoint)) / unitsPerEm;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The character's outline, its em being 1 and its y pointing up. */
+  public Shape outline(int codePoint) {
+    try {
+      GlyphData glyph = font.getGlyph().getGlyph(glyphs.getGlyphId(codePoint));
+      double em = 1 / unitsPerEm;
+      return glyph == null
+          ? new Path2D.Double()
+          : new Path2D.Double(glyph.getPath(), AffineTransform.getScaleInstance(em, em));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

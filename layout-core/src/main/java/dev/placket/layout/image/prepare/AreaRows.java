@@ -12,14 +12,19 @@ import java.util.Arrays;
  * <p>Each weight is a whole number of the finest common parts of old and new pixels, and all sums
  * stay under 2^53, so they are exact and the only rounding is the last one.
  */
-final class AreaRows implements PixelRows {
+public final class AreaRows implements PixelRows {
   private static final int CHANNELS = 4;
   private final PixelRows source;
   private final int width;
   private final int height;
 
-  /** Scales rows to a size of at least one pixel each way. */
-  AreaRows(PixelRows source, int width, int height) {
+  /**
+   * Scales rows.
+   *
+   * @param width pixels across; at least 1
+   * @param height rows; at least 1
+   */
+  public AreaRows(PixelRows source, int width, int height) {
     this.source = source;
     this.width = width;
     this.height = height;

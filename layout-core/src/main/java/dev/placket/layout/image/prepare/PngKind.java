@@ -1,6 +1,7 @@
 package dev.placket.layout.image.prepare;
 
 import dev.placket.layout.image.PictureException;
+import java.util.Arrays;
 
 /**
  * The smallest kind of PNG that holds a picture without loss (PNG, third edition, W3C 2025,
@@ -43,9 +44,14 @@ final class PngKind {
     int colour = 0;
     int alpha = -1;
     int[] row = new int[rows.width()];
+    int[] above = new int[rows.width()];
     try (PixelRows.Cursor in = rows.open()) {
       for (int y = 0; y < rows.height(); y++) {
         in.next(row);
+        if (y > 0 && Arrays.equals(row, above)) {
+          continue;
+        }
+        System.arraycopy(row, 0, above, 0, row.length);
         int last = ~row[0];
         for (int p : row) {
           // Neighbours are alike most of the time.

@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,6 +43,21 @@ public final class PngWriter {
   }
 
   /**
+   * The bytes of a PNG of line art: no filter is tried, since none makes it smaller.
+   *
+   * @throws PictureException if the rows cannot be read
+   */
+  public static byte[] encodeLineArt(PixelRows rows) throws PictureException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      write(rows, PngKind.of(rows), false, null, out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  /**
    * Writes a PNG, reading the rows two or three times and holding two of them. O(pixels).
    *
    * @param density pHYs, rounded to whole pixels per metre; null writes none
@@ -53,6 +69,16 @@ public final class PngWriter {
       throws PictureException, IOException {
     PngKind kind = PngKind.of(rows);
     boolean filtered = kind.depth == 8 && filtersPay(rows, kind);
+    write(rows, kind, filtered, density, out);
+  }
+
+  private static void write(
+      PixelRows rows,
+      PngKind kind,
+      boolean filtered,
+      @Nullable PixelDensity density,
+      OutputStream out)
+      throws PictureException, IOException {
     PngChunks chunks = new PngChunks(out);
     chunks.header(rows.width(), rows.height(), kind, density);
     try (PixelData data = new PixelData(chunks::data, differences(kind, filtered))) {
@@ -83,13 +109,17 @@ public final class PngWriter {
       throws PictureException, IOException {
     int w = rows.width();
     int[] row = new int[w];
+    int[] above = new int[w];
     byte[] packed = new byte[kind.rowBytes(w)];
     PngFilter filter = new PngFilter(packed.length, kind.channels);
     try (PixelRows.Cursor in = rows.open()) {
       for (int y = 0; y < rows.height(); y++) {
         in.next(row);
         if (y / BAND % apart == 0) {
-          kind.pack(row, w, packed);
+          if (y == 0 || !Arrays.equals(row, above)) {
+            kind.pack(row, w, packed);
+            System.arraycopy(row, 0, above, 0, w);
+          }
           data.write(filtered ? filter.least(packed) : filter.none(packed));
         }
       }

@@ -20,6 +20,7 @@ import dev.placket.layout.flat.Targets;
 import dev.placket.layout.image.Drawing;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
+import dev.placket.layout.image.prepare.ImageRows;
 import dev.placket.layout.image.prepare.PngWriter;
 import dev.placket.layout.units.Length;
 import java.awt.image.BufferedImage;

@@ -1,6 +1,5 @@
-package dev.placket.demo.workbook.place;
+package dev.placket.layout.image.prepare;
 
-import dev.placket.layout.image.prepare.PixelRows;
 import java.awt.image.BufferedImage;
 
 /**

@@ -1,0 +1,151 @@
+package dev.placket.demo.pdf;
+
+import dev.placket.demo.sheet.Page;
+import dev.placket.demo.sheet.TextRun;
+import dev.placket.demo.sheet.Typeface;
+import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.prepare.AreaRows;
+import dev.placket.layout.image.prepare.ImageRows;
+import dev.placket.layout.image.prepare.PixelRows;
+import dev.placket.layout.image.prepare.PngWriter;
+import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.Rule;
+import dev.placket.layout.units.Box;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.List;
+
+/**
+ * Draws a page for the screen. It draws what {@link PdfPage} writes, from the same values: reading
+ * the PDF back only to see it would take longer than everything else that the command does.
+ */
+final class PagePicture {
+  private static final double POINTS_PER_INCH = 72;
+
+  private final Graphics2D g;
+  private final double scale;
+
+  private PagePicture(Graphics2D g, double scale) {
+    this.g = g;
+    this.scale = scale;
+  }
+
+  /** The PNG of a page. */
+  static byte[] png(PdfPack.Filled page, double perInch) {
+    double scale = perInch / POINTS_PER_INCH;
+    Paper paper = page.page().sheet().paper();
+    BufferedImage image =
+        new BufferedImage(
+            (int) Math.round(paper.width().pt() * scale),
+            (int) Math.round(paper.height().pt() * scale),
+            BufferedImage.TYPE_INT_ARGB);
+    Graphics2D g = image.createGraphics();
+    try {
+      g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+      g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+      g.setRenderingHint(
+          RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+      g.setColor(Color.WHITE);
+      g.fillRect(0, 0, image.getWidth(), image.getHeight());
+      g.scale(scale, scale);
+      new PagePicture(g, scale).draw(page);
+      return PngWriter.encodeLineArt(new ImageRows(image));
+    } catch (PictureException e) {
+      throw new IllegalStateException("pixels in memory can be read", e);
+    } finally {
+      g.dispose();
+    }
+  }
+
+  private void draw(PdfPack.Filled filled) throws PictureException {
+    Page page = filled.page();
+    float tint = (float) Page.TINT;
+    g.setColor(new Color(tint, tint, tint));
+    for (Box b : page.tints()) {
+      g.fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()));
+    }
+    g.setColor(Color.BLACK);
+    page.sheet().rules().forEach(this::line);
+    Path2D letters = new Path2D.Double();
+    page.cells().forEach(c -> text(c.runs(), letters));
+    for (Inked flat : filled.flats()) {
+      draw(flat);
+      flat.marks().forEach(this::line);
+      text(flat.caption(), letters);
+    }
+    g.fill(letters);
+  }
+
+  private void line(Rule rule) {
+    Box b = rule.ink();
+    g.fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()));
+  }
+
+  /** Adds the outlines of all letters, since one large shape is filled sooner than many small. */
+  private void text(List<TextRun> runs, Path2D all) {
+    for (TextRun run : runs) {
+      Typeface face = run.face();
+      double em = run.capitalHeight().pt() / face.capitals();
+      double x = run.left();
+      for (int c : run.text().codePoints().toArray()) {
+        AffineTransform place = AffineTransform.getTranslateInstance(x, run.baseline());
+        place.scale(em, -em);
+        Shape glyph = new Path2D.Double(face.outline(c), place);
+        all.append(glyph, false);
+        if (run.strong()) {
+          g.setStroke(
+              new BasicStroke(
+                  PdfPage.strongLine(run), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+          g.draw(glyph);
+        }
+        x += face.advance(c) * em;
+      }
+    }
+  }
+
+  private void draw(Inked flat) throws PictureException {
+    Box at = flat.ink();
+    Graphics2D own = (Graphics2D) g.create();
+    try {
+      if (flat.art() instanceof Art.Paths paths) {
+        double s = paths.scale();
+        own.translate(at.left() - paths.ink().left() * s, at.top() - paths.ink().top() * s);
+        own.scale(s, s);
+        paths.painter().accept(own);
+      } else if (flat.art() instanceof Art.Pixels pixels) {
+        BufferedImage image = forScreen(pixels.image(), at);
+        own.translate(at.left(), at.top());
+        own.scale(at.width() / image.getWidth(), at.height() / image.getHeight());
+        own.drawImage(image, 0, 0, null);
+      }
+    } finally {
+      own.dispose();
+    }
+  }
+
+  /** With no more pixels than the screen shows: a thin line between two of them would be lost. */
+  private BufferedImage forScreen(BufferedImage image, Box at) throws PictureException {
+    int width = (int) Math.max(1, Math.ceil(at.width() * scale));
+    int height = (int) Math.max(1, Math.ceil(at.height() * scale));
+    if (width >= image.getWidth() || height >= image.getHeight()) {
+      return image;
+    }
+    BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+    PixelRows rows = new AreaRows(new ImageRows(image), width, height);
+    int[] row = new int[width];
+    try (PixelRows.Cursor in = rows.open()) {
+      for (int y = 0; y < height; y++) {
+        in.next(row);
+        small.getRaster().setDataElements(0, y, width, 1, row);
+      }
+    }
+    return small;
+  }
+}
