@@ -32,7 +32,7 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
       for (int i = 0; i < count; i++) {
         for (boolean towardsStart : new boolean[] {true, false}) {
           MovedLine line = new MovedLine(sheet, column, i, towardsStart);
-          if (line.bordersWindow() && !line.behind().isEmpty()) {
+          if (line.freesRoom()) {
             all.add(line);
           }
         }
@@ -55,33 +55,48 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
 
   /**
    * The most by which the line can move, in points: the least of the cells behind it would then
-   * have no room, or the line would pass the next one.
+   * have no room, or the line would run into the edge of another window.
    */
   double most() {
-    return behind().stream()
-        .mapToDouble(c -> column ? c.box().width() : c.box().height())
-        .map(room -> Math.min(room, Math.abs(next() - at())))
-        .min()
-        .orElse(0);
+    return Math.abs(at() - stop());
   }
 
-  /** The line that this one would come to; far off where there is none. */
-  private double next() {
-    List<Double> lines = column ? sheet.lines().columns() : sheet.lines().rows();
-    int next = towardsStart ? index - 1 : index + 1;
-    if (next < 0 || next == lines.size()) {
-      return towardsStart ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+  /** Where the line can move no further. */
+  private double stop() {
+    double stop = towardsStart ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    for (LabelledCell c : behind()) {
+      Box b = c.box();
+      stop = nearer(stop, column ? (towardsStart ? b.left() : b.right()) : far(b));
     }
-    return lines.get(next);
+    for (Window w : sheet.windows()) {
+      for (int edge : new int[] {start(w), end(w)}) {
+        boolean ahead = towardsStart ? edge < index : edge > index;
+        stop = ahead ? nearer(stop, at(edge)) : stop;
+      }
+    }
+    return stop;
+  }
+
+  private double far(Box b) {
+    return towardsStart ? b.top() : b.bottom();
+  }
+
+  private double nearer(double one, double other) {
+    return towardsStart ? Math.max(one, other) : Math.min(one, other);
   }
 
   /** The sheet with the line moved by the points given, from 0 to {@link #most()}. */
   Sheet by(double points) {
     double from = at();
-    // A sum may round to just past the next line.
-    double to = towardsStart ? Math.max(from - points, next()) : Math.min(from + points, next());
-    List<Double> moved = new ArrayList<>(column ? sheet.lines().columns() : sheet.lines().rows());
-    moved.set(index, to);
+    // A sum may round to just past the stop.
+    double to = nearer(stop(), towardsStart ? from - points : from + points);
+    // Lines that no window ends at are pushed along.
+    List<Double> moved = new ArrayList<>(all());
+    for (int i = 0; i < moved.size(); i++) {
+      boolean ahead = towardsStart ? i <= index : i >= index;
+      double its = moved.get(i);
+      moved.set(i, !ahead ? its : towardsStart ? Math.min(its, to) : Math.max(its, to));
+    }
     GridLines lines =
         column
             ? new GridLines(moved, sheet.lines().rows())
@@ -96,19 +111,41 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
     return new Sheet(sheet.name(), sheet.paper(), margins, lines, sheet.windows(), cells, rules);
   }
 
-  private double at() {
-    return (column ? sheet.lines().columns() : sheet.lines().rows()).get(index);
+  private List<Double> all() {
+    return column ? sheet.lines().columns() : sheet.lines().rows();
   }
 
-  private boolean bordersWindow() {
+  private double at(int line) {
+    return all().get(line);
+  }
+
+  private double at() {
+    return at(index);
+  }
+
+  private int start(Window w) {
+    return column ? w.area().columnStart() : w.area().rowStart();
+  }
+
+  private int end(Window w) {
+    return column ? w.area().columnEnd() : w.area().rowEnd();
+  }
+
+  /** Whether a window begins here, with a labelled cell right behind the line. */
+  private boolean freesRoom() {
     for (Window w : sheet.windows()) {
-      int start = column ? w.area().columnStart() : w.area().rowStart();
-      int end = column ? w.area().columnEnd() : w.area().rowEnd();
-      if (index == (towardsStart ? start : end)) {
+      boolean borders = index == (towardsStart ? start(w) : end(w));
+      if (borders && behind().stream().anyMatch(c -> beside(c.box(), sheet.box(w)))) {
         return true;
       }
     }
     return false;
+  }
+
+  private boolean beside(Box cell, Box window) {
+    return column
+        ? cell.top() < window.bottom() - SAME && cell.bottom() > window.top() + SAME
+        : cell.left() < window.right() - SAME && cell.right() > window.left() + SAME;
   }
 
   private List<LabelledCell> behind() {

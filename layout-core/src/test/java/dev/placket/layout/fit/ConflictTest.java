@@ -6,14 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.sheet.GridArea;
+import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Sheet;
+import dev.placket.layout.sheet.Window;
 import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
 import java.util.ArrayList;
@@ -135,6 +139,70 @@ class ConflictTest {
             Margins.all(Length.pt(10)),
             cells);
     FitRequest request = FitRequest.of(sheet, flats, Spacing.of(Length.pt(8), Length.pt(4)));
-    return random.nextBoolean() ? request : request.withRules(Rules.NONE);
+    request = random.nextBoolean() ? request : request.withRules(Rules.NONE);
+    return random.nextInt(3) > 0 ? request : request.withFlats(held(flats, random));
+  }
+
+  /** One of them held in part: by an edge, by both, or also at a scale. */
+  private static List<Flat> held(List<Flat> flats, Random random) {
+    int which = random.nextInt(flats.size());
+    Flat flat = flats.get(which);
+    int parts = 1 + random.nextInt(7);
+    double least = flat.limits().least().pt() / flat.ink().longestSide();
+    Held held =
+        new Held(
+            (parts & 1) > 0 ? Length.pt(14 + random.nextInt(150)) : null,
+            (parts & 2) > 0 ? Length.pt(14 + random.nextInt(100)) : null,
+            (parts & 4) > 0 ? least * (1 + random.nextInt(3) / 10.0) : null);
+    List<Flat> some = new ArrayList<>(flats);
+    some.set(which, flat.withHeld(held));
+    return some;
+  }
+
+  /**
+   * A ruled sheet: a header of three cells over a window and notes to its right. The window's left
+   * line is also the line between the first two cells of the header.
+   */
+  private static Sheet ruled(double left) {
+    List<LabelledCell> cells =
+        List.of(
+            new LabelledCell("style", new Box(10, 10, left, 30)),
+            new LabelledCell("season", new Box(left, 10, 150, 30)),
+            new LabelledCell("sheet", new Box(150, 10, 310, 30)),
+            new LabelledCell("notes", new Box(250, 30, 310, 130)));
+    GridLines lines = new GridLines(List.of(10.0, left, 150.0, 250.0, 310.0), List.of(30.0, 130.0));
+    return new Sheet(
+        "ruled",
+        new Paper("ruled", Length.pt(320), Length.pt(140)),
+        Margins.all(Length.pt(10)),
+        lines,
+        List.of(new Window("window", new GridArea(1, 0, 3, 1))),
+        cells,
+        List.of());
+  }
+
+  @Test
+  void onARuledSheetTheCellBesideTheWindowGivesWay() {
+    // 90 + 10 + 90 + 10 + 60 = 260 of 240, where the window begins at 10.
+    FitRequest request =
+        FitRequest.of(
+                ruled(10.0),
+                List.of(least("front", 90), least("back", 90), least("detail 5", 60)),
+                Spacing.of(Length.pt(10), Length.pt(0)))
+            .withRules(Rules.NONE);
+    Conflict conflict = assertInstanceOf(Conflict.class, Fitter.fit(request));
+    assertRelief(conflict, Relief.Kind.SHORTEN_CELL, "notes", 20);
+  }
+
+  @Test
+  void aLineIsNotMovedForACellOfTheHeader() {
+    // One of 150 in a window of 150 by 100: 50 more in height, which only least size can give.
+    FitRequest request =
+        FitRequest.of(
+                ruled(100.0), List.of(least("front", 150)), Spacing.of(Length.pt(10), Length.ZERO))
+            .withRules(Rules.NONE);
+    Conflict conflict = assertInstanceOf(Conflict.class, Fitter.fit(request));
+    assertRelief(conflict, Relief.Kind.LOWER_LEAST_SIZE, "front", 50);
+    assertEquals(1, conflict.reliefs().size(), conflict.reliefs().toString());
   }
 }
