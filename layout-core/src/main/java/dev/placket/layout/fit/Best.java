@@ -49,6 +49,11 @@ final class Best {
     return arrangement == null && bound <= low;
   }
 
+  /** Whether looking on is in vain, since the bound alone refutes every t that is wanted. */
+  boolean hopeless() {
+    return arrangement == null && (bound == 0 || bound < low);
+  }
+
   @Nullable Arrangement arrangement() {
     return arrangement;
   }

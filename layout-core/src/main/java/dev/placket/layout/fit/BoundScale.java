@@ -1,12 +1,14 @@
 package dev.placket.layout.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoublePredicate;
 
 /**
  * The first bounds on the common scale: every flat fits into one of its maximal empty rectangles,
- * and all footprints together have no more area than there is.
+ * and the footprints together have no more area than there is, of the whole sheet and of each window
+ * that some share.
  *
  * <p>For areas each footprint is grown to the right and down by the least gap there is, and so is
  * all free room: what has to stay apart by that gap then merely must not overlap.
@@ -34,15 +36,29 @@ final class BoundScale {
       bound = Math.min(model.end, 2 * bound);
     }
     bound = least(bound, this::holdsAll);
-    double area = area();
     double gap = leastGap();
-    return least(bound, t -> footprints(t, gap) <= area * (1 + CLOSE));
+    Space[] all = Arrays.stream(model.space).distinct().toArray(Space[]::new);
+    bound = byArea(bound, gap, all);
+    for (Space one : all.length > 1 ? all : new Space[0]) {
+      bound = byArea(bound, gap, one);
+    }
+    return bound;
   }
 
-  /** The largest t up to a limit that passes, or a hair above it. */
+  /** The flats that may use these spaces alone have no more area than those have. */
+  private double byArea(double bound, double gap, Space... spaces) {
+    List<Space> among = List.of(spaces);
+    double area = area(gap, among);
+    return least(bound, t -> footprints(t, gap, among) <= area * (1 + CLOSE));
+  }
+
+  /** The largest t up to a limit that passes, or a hair above it; 0 where none does. */
   private static double least(double limit, DoublePredicate passes) {
     if (passes.test(limit)) {
       return limit;
+    }
+    if (!passes.test(0)) {
+      return 0;
     }
     double low = 0;
     double high = limit;
@@ -77,28 +93,23 @@ final class BoundScale {
     return model.n > 1 ? least : 0;
   }
 
-  private double footprints(double t, double gap) {
+  private double footprints(double t, double gap, List<Space> among) {
     shapes.at(t);
     double sum = 0;
     for (int i = 0; i < model.n; i++) {
-      sum += (shapes.width(i) + gap) * (shapes.height(i) + gap);
+      if (among.contains(model.space[i])) {
+        sum += (shapes.width(i) + gap) * (shapes.height(i) + gap);
+      }
     }
     return sum;
   }
 
-  /** The area of all rooms of all flats, grown by the gap. */
-  private double area() {
-    double gap = leastGap();
+  /** The area of all rooms of these spaces, grown by the gap. */
+  private static double area(double gap, List<Space> among) {
     List<double[]> all = new ArrayList<>();
-    for (int i = 0; i < model.n; i++) {
-      boolean known = false;
-      for (int j = 0; j < i; j++) {
-        known |= model.space[j] == model.space[i];
-      }
-      if (!known) {
-        for (double[] r : model.space[i].rooms()) {
-          all.add(new double[] {r[0], r[1], r[2] + gap, r[3] + gap});
-        }
+    for (Space space : among) {
+      for (double[] r : space.rooms()) {
+        all.add(new double[] {r[0], r[1], r[2] + gap, r[3] + gap});
       }
     }
     return area(all);

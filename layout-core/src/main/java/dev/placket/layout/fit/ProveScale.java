@@ -41,6 +41,9 @@ final class ProveScale {
   /** Works until the best is proven or the steps end. */
   Best run() {
     BoundByLargest largest = new BoundByLargest(model, best, steps, bySize(best.bound()).get(0));
+    if (best.hopeless()) {
+      return best;
+    }
     largest.run(FIRST);
     placeGreedily();
     SearchOrders search = new SearchOrders(model, plan, best, steps);
@@ -67,7 +70,7 @@ final class ProveScale {
   }
 
   private boolean done() {
-    return best.proven() || steps.over() || (any && best.arrangement() != null);
+    return best.proven() || best.hopeless() || steps.over() || (any && best.arrangement() != null);
   }
 
   private void placeGreedily() {
