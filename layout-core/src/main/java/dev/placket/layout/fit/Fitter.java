@@ -33,6 +33,16 @@ public final class Fitter {
   }
 
   /**
+   * As {@link #fit(FitRequest)}, but a conflict is not explained: for whoever tries several sheets
+   * and wants the best, since why one of them does not hold the flats takes longer to find.
+   *
+   * @param request sheet, flats and what is asked of them
+   */
+  public static Outcome attempt(FitRequest request) {
+    return solve(request, () -> false, false);
+  }
+
+  /**
    * The search from reading to rounding, range by range of the common scale; mostly there is one.
    *
    * @param any whether any arrangement will do

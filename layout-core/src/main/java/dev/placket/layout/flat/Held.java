@@ -25,6 +25,11 @@ public record Held(@Nullable Length left, @Nullable Length top, @Nullable Double
     }
   }
 
+  /** The same edges held, at this scale. */
+  public Held atScale(double points) {
+    return new Held(left, top, points);
+  }
+
   /** Whether anything is held. */
   public boolean any() {
     return left != null || top != null || scale != null;

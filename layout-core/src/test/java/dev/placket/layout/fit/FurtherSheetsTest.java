@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.layout.check.Referee;
 import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
@@ -25,13 +26,22 @@ import org.junit.jupiter.api.Test;
 
 /** Further sheets: by hand, and by every way to cut up to eight flats into runs. */
 class FurtherSheetsTest {
+  private static final Sheet SHEET = sheet(new Box(10, 10, 210, 30));
+
+  /** 200 by 120 inside the margins, less one labelled cell. */
+  private static Sheet sheet(Box cell) {
+    return Sheet.open(
+        "sheet",
+        new Paper("small", Length.pt(220), Length.pt(140)),
+        Margins.all(Length.pt(10)),
+        List.of(new LabelledCell("header", cell)));
+  }
+
   private static FitRequest on(List<Flat> flats) {
-    Sheet sheet =
-        Sheet.open(
-            "sheet",
-            new Paper("small", Length.pt(220), Length.pt(140)),
-            Margins.all(Length.pt(10)),
-            List.of(new LabelledCell("header", new Box(10, 10, 210, 30))));
+    return on(SHEET, flats);
+  }
+
+  private static FitRequest on(Sheet sheet, List<Flat> flats) {
     return FitRequest.of(sheet, flats, Spacing.of(Length.pt(10), Length.pt(0)));
   }
 
@@ -43,7 +53,10 @@ class FurtherSheetsTest {
   }
 
   private static Flow checked(FitRequest request) {
-    Flow flow = FurtherSheets.fit(request);
+    return checked(request, FurtherSheets.fit(request));
+  }
+
+  private static Flow checked(FitRequest request, Flow flow) {
     List<String> order = new ArrayList<>();
     for (FlowSheet s : flow.sheets()) {
       assertEquals(List.of(), Referee.check(s.request(), s.fit()));
@@ -129,13 +142,15 @@ class FurtherSheetsTest {
   }
 
   private static double scale(Flow flow, String id) {
+    return placement(flow, id).scale().doubleValue();
+  }
+
+  private static Placement placement(Flow flow, String id) {
     return flow.sheets().stream()
         .flatMap(s -> s.fit().placements().stream())
         .filter(p -> p.flat().equals(id))
         .findFirst()
-        .orElseThrow()
-        .scale()
-        .doubleValue();
+        .orElseThrow();
   }
 
   @Test
@@ -159,13 +174,63 @@ class FurtherSheetsTest {
     }
   }
 
+  /** The first sheet loses a corner or a side, further ones nearly nothing. */
+  @Test
+  void noWayToCutThemIsBetterWhereSheetsAreRuledDifferently() {
+    List<Sheet> firsts = List.of(sheet(new Box(10, 10, 120, 90)), sheet(new Box(10, 10, 70, 130)));
+    Sheet further = sheet(new Box(10, 10, 210, 15));
+    int[] taken = new int[2];
+    for (int seed = 21; seed <= 32; seed++) {
+      Random random = new Random(seed);
+      int n = 3 + seed % 6;
+      List<Flat> flats = new ArrayList<>();
+      for (int i = 0; i < n; i++) {
+        double width = 30 + random.nextInt(70);
+        double height = 30 + random.nextInt(70);
+        flats.add(flat("s" + i, Role.STEP, width, height, Math.max(width, height) * 0.6));
+      }
+      FitRequest request = on(firsts.get(0), flats).withBudget(new Budget(2_000_000));
+      Flow flow = checked(request, FurtherSheets.fit(request, firsts, further, () -> false));
+      double[] best = byEveryCut(flats, firsts, further);
+      assertEquals(best[0], flow.sheets().size(), "seed " + seed);
+      assertEquals(best[1], flow.bound(), 2e-6 * best[1], "seed " + seed);
+      taken[firsts.indexOf(flow.sheets().get(0).request().sheet())]++;
+      flow.sheets().stream().skip(1).forEach(s -> assertEquals(further, s.request().sheet()));
+    }
+    assertTrue(taken[0] > 0 && taken[1] > 0, "both rulings are the better one at times");
+  }
+
+  @Test
+  void whatIsHeldStaysHeldOnWhicheverSheet() {
+    List<Flat> flats = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      flats.add(flat("s" + i, Role.STEP, 100, 100, 50).withGroup("all", i == 2 ? 0.9 : 1));
+    }
+    // 200 by 100: two of 90 go on a sheet. One is held at 0.9 and by its left edge, another by its
+    // top; the group follows the scale that is held.
+    flats.set(0, flats.get(0).withHeld(new Held(Length.pt(115), null, 0.9)));
+    flats.set(3, flats.get(3).withHeld(new Held(null, Length.pt(32), null)));
+    Flow flow = checked(on(flats));
+    assertEquals(2, flow.sheets().size());
+    assertEquals(0.9, scale(flow, "s3"), 1e-12);
+    assertEquals(0.81, scale(flow, "s2"), 1e-12);
+    assertEquals(115, placement(flow, "s0").left().doubleValue());
+    assertEquals(32, placement(flow, "s3").top().doubleValue());
+  }
+
   /** The fewest runs that all fit, and the largest least scale on so many. */
   private static double[] byEveryCut(List<Flat> flats) {
+    return byEveryCut(flats, List.of(SHEET), SHEET);
+  }
+
+  private static double[] byEveryCut(List<Flat> flats, List<Sheet> firsts, Sheet further) {
     int n = flats.size();
     double[][] scale = new double[n][n + 1];
     for (int from = 0; from < n; from++) {
       for (int to = from + 1; to <= n; to++) {
-        scale[from][to] = alone(flats, from, to);
+        for (Sheet sheet : from == 0 ? firsts : List.of(further)) {
+          scale[from][to] = Math.max(scale[from][to], alone(sheet, flats, from, to));
+        }
       }
     }
     double[] best = {Double.MAX_VALUE, 0};
@@ -187,7 +252,7 @@ class FurtherSheetsTest {
   }
 
   /** The scale of a run in terms of the first of all, which leads; 0 where it does not fit. */
-  private static double alone(List<Flat> flats, int from, int to) {
+  private static double alone(Sheet sheet, List<Flat> flats, int from, int to) {
     List<Flat> run = flats.subList(from, to);
     Flat lead = flats.get(0);
     Flat its = run.get(0);
@@ -196,7 +261,7 @@ class FurtherSheetsTest {
         run.stream().map(f -> f.withShare(f == its ? f.share() : f.share() / its.share())).toList();
     // The lead itself aims at its own length, whatever its share says.
     boolean leads = from == 0;
-    FitRequest request = on(leads ? run : own).withOrder(Order.NONE).withGrowth(false);
+    FitRequest request = on(sheet, leads ? run : own).withOrder(Order.NONE).withGrowth(false);
     if (!(Fitter.solve(request, () -> false, false) instanceof Fit fit)) {
       return 0;
     }
