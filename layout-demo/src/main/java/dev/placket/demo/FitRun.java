@@ -3,7 +3,6 @@ package dev.placket.demo;
 import dev.placket.demo.folder.FlatFolder;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.PackNotes.Field;
-import dev.placket.demo.pdf.Inked;
 import dev.placket.demo.pdf.PdfPack;
 import dev.placket.demo.result.FitJson;
 import dev.placket.demo.result.Outputs;
@@ -22,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** One run: read, fit, check, draw, write. */
@@ -60,58 +60,92 @@ record FitRun(
     }
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
     SheetFit fitting = new SheetFit(sheet, set);
-    SheetFit.Placed placed = fitting.fit();
+    List<SheetFit.Placed> placed = fitting.fit();
+    if (placed.size() > 1) {
+      names.remove(name + ".png");
+      names.addAll(1, previews(name, placed.size()));
+      obstacles = outputs.obstacles(names);
+      if (!obstacles.isEmpty()) {
+        throw new Refusal(Refusal.INPUT, obstacles);
+      }
+    }
     String title = title(read);
     PdfPack pack = new PdfPack(title);
-    KeepWeight.Writer writer =
-        sheets -> {
-          List<PlacedFlat> drawn = sheets.get(0);
-          Page page = sheet.page(placed.divide(), densityNote(drawn));
-          return pack.pdf(page, drawn.stream().map(f -> Drawn.inked(f, lettering)).toList());
-        };
-    KeepWeight.Kept kept = kept(writer, Placing.of(set, placed, TARGETS));
-    List<PlacedFlat> flats = kept.sheets().get(0);
-    Page page = sheet.page(placed.divide(), densityNote(flats));
-    outputs.write(files(name, title, page, lettering, kept, read, placed));
+    KeepWeight.Writer writer = drawn -> pack.pdf(pages(sheet, placed, drawn, lettering));
+    KeepWeight.Kept kept = kept(writer, set, placed);
+    List<SheetResult> results = new ArrayList<>();
+    for (int i = 0; i < placed.size(); i++) {
+      SheetFit.Placed each = placed.get(i);
+      SheetResult result = SheetResult.of(each.request(), each.fit(), kept.sheets().get(i));
+      results.add(result.of(each.further()));
+    }
+    List<PdfPack.Filled> pages = pages(sheet, placed, kept.sheets(), lettering);
+    outputs.write(files(names, title, pages, kept, read, results));
     List<Path> written = names.stream().map(out::resolve).toList();
     double price = fitting.dividePrice();
-    String report = Report.of(title, read, set, flats, placed.fit(), price, kept.weight(), written);
-    return new Result(report, flats.stream().anyMatch(Drawn::soft) || kept.weight().over() > 0);
+    String report = Report.of(title, read, set, results, price, kept.weight(), written);
+    boolean soft = kept.sheets().stream().flatMap(List::stream).anyMatch(Drawn::soft);
+    return new Result(report, soft || kept.weight().over() > 0);
   }
 
-  private KeepWeight.Kept kept(KeepWeight.Writer writer, List<PlacedFlat> flats) throws Refusal {
+  private KeepWeight.Kept kept(KeepWeight.Writer writer, FlatSet set, List<SheetFit.Placed> placed)
+      throws Refusal {
+    List<List<PlacedFlat>> sheets =
+        placed.stream()
+            .map(p -> Placing.of(set.of(p.request().flats()), p.fit(), TARGETS))
+            .toList();
     try {
-      return new KeepWeight(weight, TARGETS, writer).write(List.of(flats));
+      return new KeepWeight(weight, TARGETS, writer).write(sheets);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
+  /** The ruled and lettered sheets with what lies on them. */
+  private static List<PdfPack.Filled> pages(
+      FlatSheet sheet,
+      List<SheetFit.Placed> placed,
+      List<List<PlacedFlat>> drawn,
+      Lettering lettering)
+      throws Refusal {
+    List<PdfPack.Filled> pages = new ArrayList<>();
+    for (int i = 0; i < placed.size(); i++) {
+      List<PlacedFlat> flats = drawn.get(i);
+      String ofSheets = i + 1 + " of " + placed.size();
+      Page page = sheet.page(placed.get(i).divide(), densityNote(flats), ofSheets);
+      pages.add(
+          new PdfPack.Filled(page, flats.stream().map(f -> Drawn.inked(f, lettering)).toList()));
+    }
+    return pages;
+  }
+
+  private static List<String> previews(String name, int sheets) {
+    return IntStream.rangeClosed(1, sheets).mapToObj(i -> name + "-" + i + ".png").toList();
+  }
+
+  /** The files in the order of their names: the PDF, a preview of each sheet, and the rest. */
   private Map<String, byte[]> files(
-      String name,
+      List<String> names,
       String title,
-      Page page,
-      Lettering lettering,
+      List<PdfPack.Filled> pages,
       KeepWeight.Kept kept,
       FlatFolder read,
-      SheetFit.Placed placed) {
-    List<PlacedFlat> flats = kept.sheets().get(0);
+      List<SheetResult> results) {
     try {
-      Map<String, byte[]> files = new LinkedHashMap<>();
-      files.put(name + ".pdf", kept.file());
-      List<Inked> inked = flats.stream().map(f -> Drawn.inked(f, lettering)).toList();
-      files.put(name + ".png", PdfPack.preview(new PdfPack.Filled(page, inked)));
+      List<byte[]> contents = new ArrayList<>();
+      contents.add(kept.file());
+      pages.forEach(p -> contents.add(PdfPack.preview(p)));
       if (blank) {
-        files.put(name + "-blank.pdf", new PdfPack(title).pdf(page, List.of()));
+        List<PdfPack.Filled> blanks =
+            pages.stream().map(p -> new PdfPack.Filled(p.page(), List.of())).toList();
+        contents.add(new PdfPack(title).pdf(blanks));
       }
-      files.put(
-          "fit.json",
-          FitJson.bytes(
-              title,
-              read.notes().fields(),
-              TARGETS,
-              kept.weight(),
-              List.of(SheetResult.of(placed.request(), placed.fit(), flats))));
+      contents.add(
+          FitJson.bytes(title, read.notes().fields(), TARGETS, kept.weight(), results));
+      Map<String, byte[]> files = new LinkedHashMap<>();
+      for (int i = 0; i < contents.size(); i++) {
+        files.put(names.get(i), contents.get(i));
+      }
       return files;
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -108,7 +108,7 @@ record PackRun(
       if (!breaches.isEmpty()) {
         throw new IllegalStateException("the referee refuses the fit: " + breaches);
       }
-      List<PlacedFlat> placed = Placing.of(set, new SheetFit.Placed(0, request, fit), TARGETS);
+      List<PlacedFlat> placed = Placing.of(set, fit, TARGETS);
       results.add(SheetResult.of(sheet.id(), request, fit, placed, json -> {}));
     }
     if (!noRoom.isEmpty()) {

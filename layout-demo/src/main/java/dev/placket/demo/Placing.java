@@ -2,6 +2,7 @@ package dev.placket.demo;
 
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Targets;
 import dev.placket.layout.image.Raster;
@@ -13,13 +14,13 @@ import java.util.List;
 final class Placing {
   private Placing() {}
 
-  static List<PlacedFlat> of(FlatSet set, SheetFit.Placed placed, DensityTargets targets) {
+  static List<PlacedFlat> of(FlatSet set, Fit fit, DensityTargets targets) {
     double[] atOne = Targets.scales(set.flats());
-    double common = placed.fit().proof().scale().doubleValue();
+    double common = fit.proof().scale().doubleValue();
     List<PlacedFlat> flats = new ArrayList<>();
     for (int i = 0; i < atOne.length; i++) {
       FlatSet.Item item = set.items().get(i);
-      Placement at = placed.fit().placement(item.flat().id());
+      Placement at = fit.placement(item.flat().id());
       Length target = Length.pt(atOne[i] * common * item.flat().ink().longestSide());
       RasterPrint raster =
           item.file().picture() instanceof Raster r

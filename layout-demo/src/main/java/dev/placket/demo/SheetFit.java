@@ -1,6 +1,7 @@
 package dev.placket.demo;
 
 import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.result.Further;
 import dev.placket.demo.sheet.FlatSheet;
 import dev.placket.layout.check.Breach;
 import dev.placket.layout.check.Referee;
@@ -8,14 +9,21 @@ import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.fit.Flow;
+import dev.placket.layout.fit.FlowSheet;
+import dev.placket.layout.fit.FurtherSheets;
 import dev.placket.layout.fit.Order;
 import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Fits a set of flats onto the built-in sheet, with the line between its windows where the flats
@@ -30,6 +38,9 @@ final class SheetFit {
 
   /** The line is tried in places this far apart, and no window is narrower than the least. */
   private static final Length STEP = Length.mm(5);
+
+  /** Of those places every third is tried for the first of several sheets. */
+  private static final int SOME = 3;
 
   private static final Length LEAST_WINDOW = Length.mm(40);
 
@@ -49,47 +60,99 @@ final class SheetFit {
    * @param divide where the window of details begins
    * @param request what was asked
    * @param fit the answer, which the referee passed
+   * @param further which sheet of several it is; null where all are on one
    */
-  record Placed(double divide, FitRequest request, Fit fit) {}
+  record Placed(double divide, FitRequest request, Fit fit, @Nullable Further further) {}
 
   /**
-   * The fit.
+   * The sheets, mostly one: what is no view goes on further ones where there is no room at its least
+   * size.
    *
    * @throws Refusal with exit code 4 if nothing fits
    */
-  Placed fit() throws Refusal {
+  List<Placed> fit() throws Refusal {
     double width = sheet.windowsWidth();
     if (!flats.hasDetails()) {
-      return at(width);
+      return List.of(at(width));
     }
-    return flats.hasViews() ? at(bestDivide(width)) : at(0);
+    if (!flats.hasViews()) {
+      return Fitter.attempt(request(0)) instanceof Fit ? List.of(at(0)) : flow(List.of(page(0)));
+    }
+    Double divide = bestDivide(width);
+    if (divide != null) {
+      return List.of(at(divide));
+    }
+    List<Sheet> firsts = new ArrayList<>(List.of(page(width)));
+    List<Double> divides = divides(width);
+    for (int i = 0; i < divides.size(); i += SOME) {
+      firsts.add(page(divides.get(i)));
+    }
+    return flow(firsts);
+  }
+
+  /** Over as many sheets as it takes, the first ruled in one of these ways. */
+  private List<Placed> flow(List<Sheet> firsts) throws Refusal {
+    FitRequest all = request(flats.hasViews() ? sheet.windowsWidth() * 2 / 3 : 0);
+    Flow flow = FurtherSheets.fit(all, firsts, page(0), () -> false);
+    Conflict conflict = flow.conflict();
+    if (conflict != null) {
+      throw new Refusal(Refusal.NO_ROOM, ConflictText.lines(all, conflict, flats.captions()));
+    }
+    List<Placed> placed = new ArrayList<>();
+    for (FlowSheet s : flow.sheets()) {
+      Placed its = new Placed(0, s.request(), checked(s.request(), s.fit()), Further.of(s, flow));
+      placed.add(s.number() == 1 && flats.hasViews() ? first(its) : its);
+    }
+    return placed;
+  }
+
+  /** The first sheet with the line between its windows where all stand in line, if that is cheap. */
+  private Placed first(Placed its) throws Refusal {
+    SheetFit alone = new SheetFit(sheet, flats.of(its.request().flats()));
+    Placed again = alone.fit().get(0);
+    dividePrice = alone.dividePrice;
+    Further further = Objects.requireNonNull(its.further());
+    return new Placed(
+        again.divide(), again.request(), again.fit(), further.at(again.fit().proof().scale()));
+  }
+
+  /** The places of the line, from the right. */
+  private static List<Double> divides(double width) {
+    List<Double> divides = new ArrayList<>();
+    for (double details = LEAST_WINDOW.pt();
+        details <= width - LEAST_WINDOW.pt();
+        details += STEP.pt()) {
+      divides.add(width - details);
+    }
+    return divides;
   }
 
   /**
    * Where all come out largest; where they also stand in line, if that costs no more than order
-   * may.
+   * may. Null where they have no room wherever it stands.
    */
-  private double bestDivide(double width) throws Refusal {
-    double best = width * 2 / 3;
+  private @Nullable Double bestDivide(double width) throws Refusal {
+    Double best = null;
     double largest = 0;
-    double bestInLine = best;
+    Double bestInLine = null;
     double largestInLine = 0;
     double bound = 0;
-    for (double details = LEAST_WINDOW.pt();
-        details <= width - LEAST_WINDOW.pt();
-        details += STEP.pt()) {
-      if (Fitter.fit(request(width - details)) instanceof Fit fit) {
+    for (double at : divides(width)) {
+      if (Fitter.attempt(request(at)) instanceof Fit fit) {
         double scale = fit.proof().scale().doubleValue();
         bound = Math.max(bound, fit.proof().bound());
         if (scale > largest) {
           largest = scale;
-          best = width - details;
+          best = at;
         }
         if (scale > largestInLine && inLine(fit)) {
           largestInLine = scale;
-          bestInLine = width - details;
+          bestInLine = at;
         }
       }
+    }
+    if (best == null) {
+      return null;
     }
     boolean inLine = largestInLine >= (1 - Order.DEFAULT.share()) * bound;
     dividePrice = inLine ? 1 - largestInLine / largest : 0;
@@ -116,12 +179,19 @@ final class SheetFit {
     if (outcome instanceof Conflict conflict) {
       throw new Refusal(Refusal.NO_ROOM, ConflictText.lines(request, conflict, flats.captions()));
     }
-    Fit fit = (Fit) outcome;
+    return new Placed(divide, request, checked(request, (Fit) outcome), null);
+  }
+
+  private static Fit checked(FitRequest request, Fit fit) {
     List<Breach> breaches = Referee.check(request, fit);
     if (!breaches.isEmpty()) {
       throw new IllegalStateException("the referee refuses the fit: " + breaches);
     }
-    return new Placed(divide, request, fit);
+    return fit;
+  }
+
+  private Sheet page(double divide) throws Refusal {
+    return sheet.page(divide, "").sheet();
   }
 
   private FitRequest request(double divide) throws Refusal {
@@ -131,6 +201,6 @@ final class SheetFit {
             CLEARANCE,
             List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, VIEWS_GAP)),
             List.of());
-    return FitRequest.of(sheet.page(divide, "").sheet(), flats.flats(), spacing);
+    return FitRequest.of(page(divide), flats.flats(), spacing);
   }
 }

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -15,12 +17,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -213,6 +218,40 @@ class CommandTest {
     assertEquals(4, fit(flats), said);
     assertFalse(Files.exists(out.resolve("fit.json")));
     assertEquals(0, made(".pdf").size());
+  }
+
+  /** What is no view goes on a further sheet, with the header again and the right number on it. */
+  @Test
+  void whatHasNoRoomGoesOnOverAFurtherSheet() throws IOException {
+    put("front.svg", GOOD);
+    // At least 22 by 25 mm, with captions and 5 mm between 27 by 38 mm: 276 by 151 mm have the area
+    // of forty.
+    for (int i = 10; i < 60; i++) {
+      put("shot-" + i + "-photo.svg", GOOD);
+    }
+    assertEquals(0, fit(flats), said);
+    assertTrue(said.contains("they go on over 2 sheets"), said);
+    JsonNode sheets = new ObjectMapper().readTree(out.resolve("fit.json").toFile()).path("sheets");
+    assertEquals(2, sheets.size());
+    List<String> placed = new ArrayList<>();
+    for (int i = 0; i < 2; i++) {
+      JsonNode further = sheets.get(i).path("further");
+      assertEquals(i + 1, further.path("sheet").asInt());
+      assertEquals(2, further.path("of").asInt());
+      assertTrue(further.path("provenFewest").asBoolean());
+      assertTrue(further.path("scale").asDouble() <= further.path("bound").asDouble());
+      sheets.get(i).path("placements").forEach(p -> placed.add(p.path("flat").asText()));
+      assertTrue(Files.exists(out.resolve("style-" + (i + 1) + ".png")));
+    }
+    List<String> order = new ArrayList<>(List.of("front"));
+    IntStream.range(10, 60).forEach(i -> order.add("shot-" + i + "-photo"));
+    assertEquals(order, placed);
+    try (PDDocument pdf = Loader.loadPDF(out.resolve("style.pdf").toFile())) {
+      PDFTextStripper text = new PDFTextStripper();
+      text.setStartPage(2);
+      assertTrue(text.getText(pdf).contains("2 of 2"), text.getText(pdf));
+      assertTrue(text.getText(pdf).contains("Style no."), text.getText(pdf));
+    }
   }
 
   private void refused(String name) {

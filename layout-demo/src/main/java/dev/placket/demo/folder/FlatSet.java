@@ -89,6 +89,16 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
     return new FlatSet(items, ratios);
   }
 
+  /** Some of these flats, as they are asked for on one sheet of several. */
+  public FlatSet of(List<Flat> some) {
+    List<Item> its = new ArrayList<>();
+    for (Flat flat : some) {
+      Item item = items.stream().filter(i -> i.flat.id().equals(flat.id())).findFirst().orElseThrow();
+      its.add(new Item(item.file, flat, item.caption));
+    }
+    return new FlatSet(its, ratios);
+  }
+
   /** The flats alone, in order. */
   public List<Flat> flats() {
     return items.stream().map(Item::flat).toList();
@@ -123,7 +133,8 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
         Flat.of(file.id(), file.role(), ink(file))
             .withSurround(caption.surround(lettering))
             .withWindows(List.of(window))
-            .withLimits(limits);
+            .withLimits(limits)
+            .withMayFlow(!file.role().isView());
     flat = unit == null ? flat : flat.withUnitLength(unit);
     return ratio == null ? flat : flat.withGroup(Grouping.VIEWS, ratio);
   }

@@ -126,6 +126,7 @@ public final class FitJson {
     FitRequest request = result.request();
     order(request == null ? 0 : request.order().share(), fit == null ? List.of() : fit.order());
     json.writeNullField("conflict");
+    further(result.further());
     result.more().write(json);
     json.writeEndObject();
   }
@@ -251,6 +252,20 @@ public final class FitJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void further(@Nullable Further further) throws IOException {
+    if (further == null) {
+      json.writeNullField("further");
+      return;
+    }
+    json.writeObjectFieldStart("further");
+    json.writeNumberField("sheet", further.number());
+    json.writeNumberField("of", further.count());
+    json.writeBooleanField("provenFewest", further.provenFewest());
+    json.writeNumberField("scale", further.scale());
+    json.writeNumberField("bound", further.bound());
     json.writeEndObject();
   }
 

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 
 /** What a designer reads after a run: at most 80 signs a line, no meaning by colour. */
 public final class Report {
@@ -38,9 +39,8 @@ public final class Report {
    * @param title what was laid out
    * @param folder what was read
    * @param set how it was grouped
-   * @param flats what was placed
-   * @param fit how good it is
-   * @param dividePrice the part of the scale that the line between the windows cost
+   * @param sheets what came of each sheet, mostly of one
+   * @param dividePrice the part of the scale that the line between the windows of the first cost
    * @param weight what the file weighs
    * @param written where the files went
    */
@@ -48,8 +48,7 @@ public final class Report {
       String title,
       FlatFolder folder,
       FlatSet set,
-      List<PlacedFlat> flats,
-      Fit fit,
+      List<SheetResult> sheets,
       double dividePrice,
       PackWeight weight,
       List<Path> written) {
@@ -57,10 +56,17 @@ public final class Report {
     report.line(title);
     report.line("");
     report.read(folder, set);
-    report.placed(flats);
-    report.quality(fit);
-    report.divide(dividePrice);
-    report.growth(flats, fit);
+    for (SheetResult sheet : sheets) {
+      report.further(sheet);
+      report.placed(sheet.flats());
+      Fit fit = Objects.requireNonNull(sheet.fit());
+      report.quality(fit);
+      report.divide(sheet == sheets.get(0) ? dividePrice : 0);
+      report.growth(sheet.flats(), fit);
+      if (sheets.size() > 1) {
+        report.line("");
+      }
+    }
     WeightWords.of(weight).forEach(w -> report.wrapped("", w));
     report.files(written);
     return report.text.toString();
@@ -88,6 +94,7 @@ public final class Report {
     for (SheetResult sheet : sheets) {
       report.wrapped(
           "", "Sheet " + ++number + " of " + sheets.size() + ": " + sheet.sheet().name());
+      report.further(sheet);
       Fit fit = sheet.fit();
       if (fit != null) {
         report.placed(sheet.flats());
@@ -157,6 +164,25 @@ public final class Report {
       FineWords.of(f.printed(), PrintLimits.DEFAULT).forEach(w -> wrapped("    ", w));
     }
     line("");
+  }
+
+  private void further(SheetResult sheet) {
+    Further which = sheet.further();
+    if (which == null) {
+      return;
+    }
+    if (sheet.id() == null) {
+      line("Sheet " + which.number() + " of " + which.count());
+    }
+    if (which.number() == 1) {
+      String fewest = which.provenFewest() ? "; fewer do not hold them." : ".";
+      wrapped(
+          "",
+          "Not all have room on one sheet at their least size: they go on over "
+              + which.count()
+              + " sheets"
+              + fewest);
+    }
   }
 
   private static String enlarged(RasterPrint raster) {

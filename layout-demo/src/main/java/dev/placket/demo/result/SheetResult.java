@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param request what was asked; null where the sheet has no flats
  * @param fit the answer; null likewise
  * @param flats its flats where they lie
+ * @param further which of several sheets it is that one went on over; null where it is the only one
  * @param more writes further fields of the sheet into {@code fit.json}
  */
 public record SheetResult(
@@ -26,6 +27,7 @@ public record SheetResult(
     @Nullable FitRequest request,
     @Nullable Fit fit,
     List<PlacedFlat> flats,
+    @Nullable Further further,
     FitJson.More more) {
   /** Copies the list. */
   public SheetResult {
@@ -40,16 +42,21 @@ public record SheetResult(
   /** A sheet with its flats placed. */
   public static SheetResult of(
       @Nullable String id, FitRequest request, Fit fit, List<PlacedFlat> flats, FitJson.More more) {
-    return new SheetResult(id, request.sheet(), request.spacing(), request, fit, flats, more);
+    return new SheetResult(id, request.sheet(), request.spacing(), request, fit, flats, null, more);
+  }
+
+  /** The same sheet as one of several. */
+  public SheetResult of(@Nullable Further which) {
+    return new SheetResult(id, sheet, spacing, request, fit, flats, which, more);
   }
 
   /** The same with its flats as they were embedded. */
   public SheetResult with(List<PlacedFlat> embedded) {
-    return new SheetResult(id, sheet, spacing, request, fit, embedded, more);
+    return new SheetResult(id, sheet, spacing, request, fit, embedded, further, more);
   }
 
   /** A sheet without flats. */
   public static SheetResult bare(String id, Sheet sheet, Spacing spacing) {
-    return new SheetResult(id, sheet, spacing, null, null, List.of(), json -> {});
+    return new SheetResult(id, sheet, spacing, null, null, List.of(), null, json -> {});
   }
 }

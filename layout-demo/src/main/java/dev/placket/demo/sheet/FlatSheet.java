@@ -87,6 +87,15 @@ public final class FlatSheet {
    * @throws Refusal naming every cell whose text does not go in
    */
   public Page page(double divide, String densityNote) throws Refusal {
+    return page(divide, densityNote, "1 of 1");
+  }
+
+  /**
+   * The same for one sheet of several.
+   *
+   * @param ofSheets what the header says of its number, as in {@code 2 of 3}
+   */
+  public Page page(double divide, String densityNote, String ofSheets) throws Refusal {
     double x = across.get(0) + divide;
     boolean views = divide > 0;
     boolean details = divide < windowsWidth();
@@ -108,7 +117,7 @@ public final class FlatSheet {
       windows.add(new Window(DETAILS, new GridArea(views ? at : 0, 2, last, 3)));
     }
     GridLines lines = new GridLines(columns, down);
-    List<Cell> cells = cells(densityNote);
+    List<Cell> cells = cells(densityNote, ofSheets);
     List<Box> edges = new ArrayList<>();
     cells.forEach(c -> edges.add(c.box()));
     windows.forEach(w -> edges.add(lines.box(w.area())));
@@ -125,7 +134,7 @@ public final class FlatSheet {
     return new Page(sheet, cells, List.of());
   }
 
-  private List<Cell> cells(String densityNote) throws Refusal {
+  private List<Cell> cells(String densityNote, String ofSheets) throws Refusal {
     List<Cell> cells = new ArrayList<>();
     List<String> wrong = new ArrayList<>();
     collect(cells, wrong, () -> label(box(0, 0, 1, 2)));
@@ -135,7 +144,7 @@ public final class FlatSheet {
     field(cells, wrong, "Stage", Field.STAGE, box(4, 0, 6, 1), USUAL);
     field(cells, wrong, "Revision", Field.REVISION, box(6, 0, 7, 1), USUAL);
     field(cells, wrong, "Date", Field.DATE, box(7, 0, 8, 1), USUAL);
-    collect(cells, wrong, () -> text.captioned("Sheet", "1 of 1", box(8, 0, 9, 1), USUAL));
+    collect(cells, wrong, () -> text.captioned("Sheet", ofSheets, box(8, 0, 9, 1), USUAL));
     field(cells, wrong, "Size range", Field.SIZE_RANGE, box(1, 1, 2, 2), USUAL);
     field(cells, wrong, "Fabric", Field.FABRIC, box(2, 1, 3, 2), USUAL);
     field(cells, wrong, "Sample size", Field.SAMPLE_SIZE, box(3, 1, 4, 2), USUAL);
