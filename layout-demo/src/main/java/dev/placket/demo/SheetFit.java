@@ -65,8 +65,8 @@ final class SheetFit {
   record Placed(double divide, FitRequest request, Fit fit, @Nullable Further further) {}
 
   /**
-   * The sheets, mostly one: what is no view goes on further ones where there is no room at its least
-   * size.
+   * The sheets, mostly one: what is no view goes on further ones where there is no room at its
+   * least size.
    *
    * @throws Refusal with exit code 4 if nothing fits
    */
@@ -106,7 +106,9 @@ final class SheetFit {
     return placed;
   }
 
-  /** The first sheet with the line between its windows where all stand in line, if that is cheap. */
+  /**
+   * The first sheet with the line between its windows where all stand in line, if that is cheap.
+   */
   private Placed first(Placed its) throws Refusal {
     SheetFit alone = new SheetFit(sheet, flats.of(its.request().flats()));
     Placed again = alone.fit().get(0);

@@ -7,8 +7,8 @@ import java.util.function.DoublePredicate;
 
 /**
  * The first bounds on the common scale: every flat fits into one of its maximal empty rectangles,
- * and the footprints together have no more area than there is, of the whole sheet and of each window
- * that some share.
+ * and the footprints together have no more area than there is, of the whole sheet and of each
+ * window that some share.
  *
  * <p>For areas each footprint is grown to the right and down by the least gap there is, and so is
  * all free room: what has to stay apart by that gap then merely must not overlap.

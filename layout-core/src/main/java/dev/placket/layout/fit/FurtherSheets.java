@@ -22,8 +22,8 @@ import org.jspecify.annotations.Nullable;
  * sheets on which all keep their least size, and on so many the largest common scale.
  *
  * <p>What fits on a sheet still fits once a flat is taken off it, so each sheet taking as many as
- * it can makes the fewest; that is proven where the refusals are that it rests on. Then the breaks are moved so that
- * the smallest of the sheets' common scales is as large as it goes.
+ * it can makes the fewest; that is proven where the refusals are that it rests on. Then the breaks
+ * are moved so that the smallest of the sheets' common scales is as large as it goes.
  */
 public final class FurtherSheets {
   /** A group that several sheets share is held at a scale rounded down to so many digits. */
@@ -197,7 +197,8 @@ public final class FurtherSheets {
       }
     }
     if (best == null) {
-      throw new IllegalArgumentException("no ruling has the windows of flats " + from + " to " + to);
+      throw new IllegalArgumentException(
+          "no ruling has the windows of flats " + from + " to " + to);
     }
     return new Segment(best.scale(), bound, best.sheet(), best.refused());
   }

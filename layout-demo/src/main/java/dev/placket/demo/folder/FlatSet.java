@@ -93,7 +93,8 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
   public FlatSet of(List<Flat> some) {
     List<Item> its = new ArrayList<>();
     for (Flat flat : some) {
-      Item item = items.stream().filter(i -> i.flat.id().equals(flat.id())).findFirst().orElseThrow();
+      Item item =
+          items.stream().filter(i -> i.flat.id().equals(flat.id())).findFirst().orElseThrow();
       its.add(new Item(item.file, flat, item.caption));
     }
     return new FlatSet(its, ratios);

@@ -13,8 +13,7 @@ import java.math.BigDecimal;
  * @param bound no way to share the flats among so many sheets makes the least of those larger
  * @param provenFewest whether it is known that fewer sheets do not hold them
  */
-public record Further(
-    int number, int count, BigDecimal scale, double bound, boolean provenFewest) {
+public record Further(int number, int count, BigDecimal scale, double bound, boolean provenFewest) {
 
   /** A sheet of a flow. */
   public static Further of(FlowSheet sheet, Flow flow) {
