@@ -140,8 +140,7 @@ record FitRun(
             pages.stream().map(p -> new PdfPack.Filled(p.page(), List.of())).toList();
         contents.add(new PdfPack(title).pdf(blanks));
       }
-      contents.add(
-          FitJson.bytes(title, read.notes().fields(), TARGETS, kept.weight(), results));
+      contents.add(FitJson.bytes(title, read.notes().fields(), TARGETS, kept.weight(), results));
       Map<String, byte[]> files = new LinkedHashMap<>();
       for (int i = 0; i < contents.size(); i++) {
         files.put(names.get(i), contents.get(i));

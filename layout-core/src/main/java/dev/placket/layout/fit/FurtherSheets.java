@@ -8,9 +8,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntPredicate;
@@ -52,7 +50,7 @@ public final class FurtherSheets {
 
   private FurtherSheets(
       FitRequest request, List<Sheet> firsts, Sheet further, BooleanSupplier cancelled) {
-    this.request = request.withFlats(heldAsGroups(request.flats()));
+    this.request = request.withFlats(HeldGroups.of(request.flats()));
     this.firsts = List.copyOf(firsts);
     this.further = further;
     this.cancelled = cancelled;
@@ -288,26 +286,6 @@ public final class FurtherSheets {
       return new FlowSheet(k + 1, requests.size(), its, fit, scale);
     }
     throw new IllegalStateException("sheet " + (k + 1) + " held its flats and no longer does");
-  }
-
-  /** A group with a flat held at a scale is held as a whole, also where that flat is elsewhere. */
-  private static List<Flat> heldAsGroups(List<Flat> flats) {
-    Map<String, Double> common = new HashMap<>();
-    for (Flat f : flats) {
-      Double scale = f.held().scale();
-      if (scale != null && f.group() != null) {
-        common.putIfAbsent(f.group().name(), scale / f.group().ratio());
-      }
-    }
-    return flats.stream()
-        .map(
-            f -> {
-              Double its = f.group() == null ? null : common.get(f.group().name());
-              return its == null || f.held().scale() != null
-                  ? f
-                  : f.withHeld(f.held().atScale(its * f.group().ratio()));
-            })
-        .toList();
   }
 
   /** A scale group that more than one sheet has keeps one scale on all of them. */
