@@ -10,7 +10,7 @@ import java.util.List;
  *
  * <p>Every double of the request is read as the decimal it prints; all sums and comparisons are
  * exact and nothing is forgiven. Only what the rounding of an answer allows is allowed: a held edge
- * is rounded to 1e-6 pt, a scale down to twelve significant digits. A placement has one scale for
+ * is rounded to 1e-9 pt, a scale down to twelve significant digits. A placement has one scale for
  * both axes, so the aspect cannot be broken.
  *
  * <p>The names in {@link Breach#rule()}: {@code placed once}, {@code scale}, {@code rounding},

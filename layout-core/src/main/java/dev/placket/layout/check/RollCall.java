@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Every flat is placed exactly once, at a scale above zero and at a position to 1e-6 pt. */
+/** Every flat is placed exactly once, at a scale above zero and at a position to 1e-9 pt. */
 final class RollCall {
-  private static final int POSITION_DECIMALS = 6;
+  private static final int POSITION_DECIMALS = 9;
 
   private RollCall() {}
 
@@ -38,7 +38,7 @@ final class RollCall {
   private static boolean isSound(Placement p, Breaches breaches) {
     if (decimals(p.left()) > POSITION_DECIMALS || decimals(p.top()) > POSITION_DECIMALS) {
       breaches.add(
-          "rounding", p.flat() + " stands at " + p.left() + ", " + p.top() + ": finer than 1e-6");
+          "rounding", p.flat() + " stands at " + p.left() + ", " + p.top() + ": finer than 1e-9");
     }
     if (p.scale().signum() <= 0) {
       breaches.add("scale", p.flat() + " has scale " + p.scale());

@@ -12,21 +12,29 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Rounds an arrangement so that every hard rule holds in decimals without any tolerance: scales to
- * twelve digits, positions to 1e-6 pt.
+ * twelve digits, positions to 1e-9 pt.
  *
- * <p>Rounding moves an edge by half of 1e-6 pt at most, so the common scale gives way by a hair
+ * <p>Rounding moves an edge by half of 1e-9 pt at most, so the common scale gives way by a hair
  * until the spread arrangement has that much to spare everywhere.
  */
 final class FinishExactly {
   private static final MathContext DOWN = new MathContext(12, RoundingMode.DOWN);
   private static final MathContext UP = new MathContext(12, RoundingMode.UP);
   private static final MathContext NEAREST = new MathContext(12, RoundingMode.HALF_EVEN);
-  private static final int DECIMALS = 6;
+  private static final int DECIMALS = 9;
 
-  /** By how much the scale may give way, one try after the other. */
+  /**
+   * A scale so near to one of twelve digits is that one: what the search lost are double's digits.
+   */
+  private static final double MEANT = 1e-14;
+
+  /**
+   * By how much the scale may give way, one try after the other. The least is some ten units of the
+   * grid on a common sheet, so that growth finds room for its own rounding.
+   */
   private static final double[] HAIRS = {
-    0, 1e-11, 1e-10, 5e-10, 1e-9, 1.5e-9, 2e-9, 3e-9, 4e-9, 6e-9, 8e-9, 1.2e-8, 1.6e-8, 2.4e-8,
-    3.2e-8, 5e-8, 8e-8, 1.6e-7, 3.2e-7, 1e-6, 1e-5
+    2e-11, 5e-11, 1e-10, 5e-10, 1e-9, 1.5e-9, 2e-9, 3e-9, 4e-9, 6e-9, 8e-9, 1.2e-8, 1.6e-8, 2.4e-8,
+    3.2e-8, 5e-8, 8e-8, 1.6e-7, 3.2e-7, 1e-6, 1e-5, 0
   };
 
   private final Model model;
@@ -54,7 +62,8 @@ final class FinishExactly {
   @Nullable Finished finish(Arrangement a) {
     SpreadOut spread = new SpreadOut(model, plan, a);
     BigDecimal nearest = exact(a.t()).round(NEAREST);
-    Finished done = a.t() < model.end ? tryAt(nearest, spread) : null;
+    boolean meant = Math.abs(nearest.doubleValue() - a.t()) <= MEANT * a.t();
+    Finished done = meant && a.t() < model.end ? tryAt(nearest, spread) : null;
     for (int k = 0; k < HAIRS.length && done == null; k++) {
       double t = a.t() * (1 - HAIRS[k]);
       done = t >= model.low ? tryAt(exact(t).round(DOWN), spread) : null;

@@ -61,9 +61,9 @@ class RefereeRollCallTest {
 
   @Test
   void refusesAPositionFinerThanTheFile() {
-    assertBroken(request(), moveTo(fit(), "detail", "264.0000001", "65.9"), "rounding");
-    assertBroken(request(), moveTo(fit(), "detail", "264", "65.8999999"), "rounding");
-    assertBroken(request(), moveTo(fit(), "detail", "264.000001000", "65.9"));
+    assertBroken(request(), moveTo(fit(), "detail", "264.0000000001", "65.9"), "rounding");
+    assertBroken(request(), moveTo(fit(), "detail", "264", "65.8999999999"), "rounding");
+    assertBroken(request(), moveTo(fit(), "detail", "264.000000001000", "65.9"));
   }
 
   @Test
