@@ -17,8 +17,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FindingsTest {
   private static List<Path> files(String folder) throws IOException, URISyntaxException {
     Path there = Path.of(Objects.requireNonNull(FindingsTest.class.getResource(folder)).toURI());
-    try (Stream<Path> all = Files.list(there)) {
-      return all.filter(f -> !f.toString().endsWith(".md")).sorted().toList();
+    try (Stream<Path> all = Files.walk(there)) {
+      return all.filter(Files::isRegularFile)
+          .filter(f -> !f.toString().endsWith(".md"))
+          .sorted()
+          .toList();
     }
   }
 

@@ -31,7 +31,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The other formats, told by their bytes; pixels against PNGs of the same picture. */
 class FormatsTest {
   private static byte[] file(String name) throws IOException {
-    try (InputStream in = FormatsTest.class.getResourceAsStream("formats/" + name)) {
+    String ending = name.substring(name.indexOf('.') + 1);
+    String folder = ending.equals("tif") ? "tiff" : ending;
+    try (InputStream in = FormatsTest.class.getResourceAsStream("formats/" + folder + "/" + name)) {
       return in.readAllBytes();
     }
   }
