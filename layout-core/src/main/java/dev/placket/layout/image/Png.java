@@ -30,6 +30,9 @@ final class Png {
   byte @Nullable [] palette;
   byte @Nullable [] transparency;
 
+  /** What its values stand for, where that is not sRGB. */
+  @Nullable ColourProfile profile;
+
   /** Where the chunk with the first pixels starts. */
   long data;
 
@@ -103,7 +106,7 @@ final class Png {
       case "tRNS" -> transparency = extra(at, length, type, transparency);
       case "pHYs" -> physical(extra(at, length, type, null));
       case "eXIf" -> exif(at, length, type);
-      case "iCCP" -> notes.add("its colour profile is not applied; colours are read as sRGB");
+      case "iCCP" -> profile(extra(at, length, type, null));
       case "IDAT" -> {
         data = data == 0 ? at : data;
         packed += length;
@@ -190,6 +193,15 @@ final class Png {
           name, "header", "colour type " + colour + " with depth " + depth + " is no PNG");
     }
     interlaced = b[12] == 1;
+  }
+
+  private void profile(byte @Nullable [] part) {
+    try {
+      boolean grey = colour == GREY || colour == GREY_ALPHA;
+      profile = part == null || data != 0 ? profile : ColourProfile.ofPng(part, grey);
+    } catch (IllegalArgumentException e) {
+      notes.add("its colour profile cannot be read; colours are read as sRGB");
+    }
   }
 
   /** PNG, 11.3.4.3: without a unit the two numbers state the shape of a pixel only. */

@@ -118,7 +118,8 @@ final class RasterFile {
   /** The rows as the file holds them. */
   RowReader stored() throws PictureException {
     if (png != null) {
-      return PngRows.open(png, source, limits);
+      RowReader rows = PngRows.open(png, source, limits);
+      return png.profile == null ? rows : png.profile.applied(rows);
     }
     byte[] bytes = held();
     RasterHead decoded = gif == null ? head : gif.frame();

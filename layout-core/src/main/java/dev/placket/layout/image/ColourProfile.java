@@ -1,0 +1,162 @@
+package dev.placket.layout.image;
+
+import java.awt.color.CMMException;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.awt.image.ColorConvertOp;
+import java.awt.image.DataBuffer;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
+import java.util.zip.DataFormatException;
+import java.util.zip.Inflater;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The colours that a picture's values stand for (ICC.1), turned into sRGB row by row by the colour
+ * management of the JDK.
+ */
+final class ColourProfile {
+  /** No profile of a display or a grey scale comes near this. */
+  private static final int MOST = 1 << 20;
+
+  /** Colours along each edge of the cube that is tried, and from one to the next. */
+  private static final int SIDE = 6;
+
+  private static final int STEP = 51;
+
+  /** By so much colour management may miss a value that it leaves alone. */
+  private static final int ROUNDING = 2;
+
+  private final ColorSpace from;
+
+  private ColourProfile(ColorSpace from) {
+    this.from = from;
+  }
+
+  /**
+   * The profile of a PNG's part iCCP (PNG, 11.3.2.3): a name, a zero, the way of packing, the
+   * profile.
+   *
+   * @return null if it is sRGB, in which values are read anyway
+   * @throws IllegalArgumentException if it cannot be read, or is not for so many channels
+   */
+  static @Nullable ColourProfile ofPng(byte[] part, boolean grey) {
+    int at = 0;
+    while (at < part.length && part[at] != 0) {
+      at++;
+    }
+    if (at + 2 > part.length || part[at + 1] != 0) {
+      throw new IllegalArgumentException("no deflated profile");
+    }
+    ColourProfile profile = of(inflated(part, at + 2), grey ? 1 : 3);
+    return profile.isSrgb() ? null : profile;
+  }
+
+  private static ColourProfile of(byte[] bytes, int channels) {
+    try {
+      ICC_Profile profile = ICC_Profile.getInstance(bytes);
+      if (profile.getNumComponents() != channels) {
+        throw new IllegalArgumentException("a profile for other channels");
+      }
+      ColourProfile found = new ColourProfile(new ICC_ColorSpace(profile));
+      // Some profiles are only found to be broken once they are used.
+      found.isSrgb();
+      return found;
+    } catch (CMMException | IndexOutOfBoundsException | NegativeArraySizeException e) {
+      throw new IllegalArgumentException("a broken profile", e);
+    }
+  }
+
+  /** Whether it leaves a cube of colours as they are: names of profiles are no guide. */
+  private boolean isSrgb() {
+    int[] colours = new int[SIDE * SIDE * SIDE];
+    for (int i = 0; i < colours.length; i++) {
+      int grey = i / SIDE / SIDE * STEP;
+      int rest = i / SIDE % SIDE * STEP << 8 | i % SIDE * STEP;
+      colours[i] = from.getNumComponents() == 1 ? grey * 0x010101 : grey << 16 | rest;
+    }
+    int[] turned = colours.clone();
+    toSrgb(turned, turned.length);
+    for (int i = 0; i < colours.length; i++) {
+      for (int shift = 0; shift < 24; shift += 8) {
+        if (Math.abs((turned[i] >> shift & 255) - (colours[i] >> shift & 255)) > ROUNDING) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static byte[] inflated(byte[] packed, int from) {
+    Inflater inflater = new Inflater();
+    try {
+      inflater.setInput(packed, from, packed.length - from);
+      byte[] all = new byte[MOST];
+      int n = 0;
+      int more;
+      while ((more = inflater.inflate(all, n, all.length - n)) > 0) {
+        n += more;
+      }
+      if (!inflater.finished()) {
+        throw new IllegalArgumentException("a profile that is cut short or too long");
+      }
+      return java.util.Arrays.copyOf(all, n);
+    } catch (DataFormatException e) {
+      throw new IllegalArgumentException("a damaged profile", e);
+    } finally {
+      inflater.end();
+    }
+  }
+
+  /** The same rows in sRGB. */
+  RowReader applied(RowReader rows) {
+    return new RowReader() {
+      @Override
+      public int width() {
+        return rows.width();
+      }
+
+      @Override
+      public int height() {
+        return rows.height();
+      }
+
+      @Override
+      public void next(int[] row) throws PictureException {
+        rows.next(row);
+        toSrgb(row, rows.width());
+      }
+
+      @Override
+      public void close() {
+        rows.close();
+      }
+    };
+  }
+
+  private void toSrgb(int[] row, int width) {
+    int channels = from.getNumComponents();
+    WritableRaster in = raster(width, channels);
+    byte[] values = new byte[width * channels];
+    for (int x = 0; x < width; x++) {
+      for (int c = 0; c < channels; c++) {
+        values[x * channels + c] = (byte) (row[x] >> (8 * (channels - 1 - c)));
+      }
+    }
+    in.setDataElements(0, 0, width, 1, values);
+    ColorSpace srgb = ColorSpace.getInstance(ColorSpace.CS_sRGB);
+    WritableRaster out = raster(width, 3);
+    new ColorConvertOp(from, srgb, null).filter(in, out);
+    byte[] turned = (byte[]) out.getDataElements(0, 0, width, 1, null);
+    for (int x = 0; x < width; x++) {
+      int rgb =
+          (turned[3 * x] & 255) << 16 | (turned[3 * x + 1] & 255) << 8 | (turned[3 * x + 2] & 255);
+      row[x] = row[x] & 0xFF000000 | rgb;
+    }
+  }
+
+  private static WritableRaster raster(int width, int channels) {
+    return Raster.createInterleavedRaster(DataBuffer.TYPE_BYTE, width, 1, channels, null);
+  }
+}
