@@ -10,8 +10,11 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Ellipse2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -76,6 +79,85 @@ class ProbeCommandTest {
     assertEquals(70, drawing.path("inkedBox").path("right").asDouble(), 1e-6);
     // The ink is 80 of 100 units high: 180 mm of it are 225 mm of drawing, 1771.7 px at 200.
     assertEquals(1772, drawing.path("wantedPixels").path("height").asInt());
+  }
+
+  /**
+   * By hand: 90 units print at 90 mm, so a unit is a millimetre. Least widths are those of ISO 128
+   * and ISO 3098 (from memory); that of the gap is common practice. Capitals are about 0.7 of the
+   * font size (from memory).
+   */
+  @Test
+  void whatWillPrintIsSaidAndWarnedOf() throws Exception {
+    Path svg =
+        Files.writeString(
+            dir.resolve("fine.svg"),
+            "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 120 100'>"
+                + "<rect x='5.5' y='10.5' width='89' height='60' fill='none' stroke='#000'/>"
+                + "<path d='M10 20H90' stroke='#000' stroke-width='0.15'/>"
+                + "<path d='M10 30H90' stroke='#000' stroke-width='0.3' stroke-linecap='round'"
+                + " stroke-dasharray='1.2 0.7'/>"
+                + "<text x='20' y='50' font-size='2'>HEM</text></svg>");
+    assertEquals(0, probe("--json", "--at", "90mm", svg), refused);
+    JsonNode printed = json().path("files").get(0).path("printed");
+    assertEquals(0.15, printed.path("lineMm").asDouble(), 1e-6);
+    assertEquals(0.4, printed.path("gapMm").asDouble(), 1e-6);
+    assertEquals(1.4, printed.path("letteringMm").asDouble(), 0.05);
+    assertEquals("[\"line\",\"lettering\",\"gap\"]", printed.path("tooFine").toString());
+    assertTrue(printed.path("resolvedShare").isNull());
+    assertEquals(0, probe("--at", "90mm", svg));
+    assertTrue(said.contains("finest line 0.15 mm"), said);
+    assertTrue(said.contains("prints at 0.15 mm, under 0.18 mm"), said);
+    said.lines().forEach(l -> assertTrue(l.length() <= 80, l));
+    assertEquals(
+        0, probe("--json", "--at", "90mm", "--warn-line", "0.1mm", "--warn-gap", "0.4mm", svg));
+    printed = json().path("files").get(0).path("printed");
+    assertEquals("[\"lettering\"]", printed.path("tooFine").toString());
+    assertEquals(2, probe("--at", "90mm", "--warn-line", "thin", svg));
+  }
+
+  @Test
+  void aRasterIsEstimatedAndOneThatWasEnlargedIsFound() throws Exception {
+    Path sharp = lines("sharp.png", 1);
+    Path enlarged = lines("enlarged.png", 3);
+    assertEquals(0, probe("--json", "--at", "100mm", sharp, enlarged), refused);
+    JsonNode one = json().path("files").get(0).path("printed");
+    JsonNode other = json().path("files").get(1).path("printed");
+    // Lines of 4 px over 700 px of ink on 100 mm.
+    assertEquals(4 * 100.0 / 700, one.path("lineMm").asDouble(), 0.1);
+    assertTrue(one.path("resolvedShare").asDouble() >= 0.9, said);
+    assertEquals(1 / 3.0, other.path("resolvedShare").asDouble(), 0.15);
+    assertEquals(
+        other.path("density").path("x").asDouble() * other.path("resolvedShare").asDouble(),
+        other.path("resolvedDensity").path("x").asDouble(),
+        0.01);
+    assertEquals(0, probe("--at", "100mm", enlarged));
+    assertTrue(said.contains("enlarged before export"), said);
+  }
+
+  /** Rings of 4 px over 700 px, drawn at a part of their pixels and enlarged to all of them. */
+  private Path lines(String name, int times) throws IOException {
+    int size = 720 / times;
+    BufferedImage small = new BufferedImage(size, size, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = small.createGraphics();
+    g.setColor(Color.WHITE);
+    g.fillRect(0, 0, size, size);
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.scale(1.0 / times, 1.0 / times);
+    g.setStroke(new BasicStroke(4));
+    g.setColor(Color.BLACK);
+    for (int r = 348; r > 40; r -= 60) {
+      g.draw(new Ellipse2D.Double(360 - r, 360 - r, 2 * r, 2 * r));
+    }
+    g.dispose();
+    BufferedImage image = new BufferedImage(720, 720, BufferedImage.TYPE_INT_RGB);
+    Graphics2D large = image.createGraphics();
+    large.setRenderingHint(
+        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+    large.drawImage(small, 0, 0, 720, 720, null);
+    large.dispose();
+    Path file = dir.resolve(name);
+    ImageIO.write(image, "png", file.toFile());
+    return file;
   }
 
   @Test

@@ -24,7 +24,6 @@ public final class Drawing implements Picture {
   private final SvgSize size;
   private final InkedBox ink;
   private final Map<String, Point> points;
-  private final @Nullable Double finest;
   private final FineDetail fine;
   private final List<String> notes;
   private final GraphicsNode node;
@@ -37,7 +36,6 @@ public final class Drawing implements Picture {
       SvgSize size,
       InkedBox ink,
       Map<String, Point> points,
-      @Nullable Double finest,
       FineDetail fine,
       List<String> notes,
       GraphicsNode node) {
@@ -48,7 +46,6 @@ public final class Drawing implements Picture {
     this.size = size;
     this.ink = ink;
     this.points = Collections.unmodifiableMap(new TreeMap<>(points));
-    this.finest = finest;
     this.fine = fine;
     this.notes = List.copyOf(notes);
     this.node = node;
@@ -106,11 +103,6 @@ public final class Drawing implements Picture {
   /** The centre of every element that has an id and is drawn, in drawing units, by id. */
   public Map<String, Point> points() {
     return points;
-  }
-
-  /** The width of the finest stroke in drawing units, or null if nothing is stroked. */
-  public @Nullable Double finestStroke() {
-    return finest;
   }
 
   /** The finest line, lettering and stitch gap, in drawing units. */

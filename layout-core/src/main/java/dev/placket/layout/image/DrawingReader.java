@@ -94,7 +94,6 @@ final class DrawingReader {
         size,
         inked,
         points(document, context, toUnits),
-        bounds.finestStroke(),
         FineParts.of(
             node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
         notes(before, folding, document),

@@ -1,6 +1,5 @@
 package dev.placket.layout.image;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Paint;
 import java.awt.Shape;
@@ -39,7 +38,6 @@ final class DrawnBounds {
   private final Rectangle2D.@Nullable Double[] boxes = new Rectangle2D.Double[2];
   private @Nullable Rectangle2D view;
   private Ground ground = Ground.TRANSPARENT;
-  private double finest = Double.POSITIVE_INFINITY;
 
   /** The box of all ink that is not white, else of all ink, else null. */
   @Nullable Rectangle2D box() {
@@ -49,11 +47,6 @@ final class DrawnBounds {
   /** White or a colour, where the first thing drawn is a sheet over all of the view. */
   Ground ground() {
     return ground;
-  }
-
-  /** The finest stroke in the units of the root, or null. */
-  @Nullable Double finestStroke() {
-    return Double.isInfinite(finest) ? null : finest;
   }
 
   /** Adds the root and all it holds, as far as the view shows it. */
@@ -109,10 +102,6 @@ final class DrawnBounds {
       int kind = kind(stroke.getPaint());
       if (kind >= 0 && stroke.getStroke() != null) {
         include(stroke.getStroke().createStrokedShape(stroke.getShape()), at, clip, kind);
-        if (stroke.getStroke() instanceof BasicStroke pen) {
-          double scale = Math.sqrt(Math.abs(at.getDeterminant()));
-          finest = Math.min(finest, pen.getLineWidth() * scale);
-        }
       }
     } else if (painter instanceof MarkerShapePainter markers
         && markers.getPaintedBounds2D() != null) {

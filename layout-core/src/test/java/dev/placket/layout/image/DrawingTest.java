@@ -50,7 +50,7 @@ class DrawingTest {
                 + " stroke-width='2'/></svg>");
     assertBox(8, 18, 90, 32, d.inkedBox());
     assertEquals(new ViewBox(-10, 5, 100, 50), d.viewBox());
-    assertEquals(2.0, requireNonNull(d.finestStroke()), 1e-6);
+    assertEquals(2.0, requireNonNull(d.fineDetail().line()), 1e-6);
     assertNull(d.statedWidth());
   }
 

@@ -1,5 +1,6 @@
 package dev.placket.demo.prepare;
 
+import dev.placket.demo.LimitOptions;
 import dev.placket.demo.Refusal;
 import dev.placket.demo.Weight;
 import dev.placket.demo.folder.FlatSet;
@@ -21,6 +22,7 @@ import java.util.function.IntConsumer;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -85,23 +87,7 @@ public final class PrepareCommand implements Callable<Integer> {
               + " lowered for it, down to 150.")
   private double weight = Weight.DEFAULT;
 
-  @Option(
-      names = "--warn-line",
-      paramLabel = "LENGTH",
-      description = "Warns of printed lines under this; 0.18mm if not given.")
-  private String leastLine = "0.18mm";
-
-  @Option(
-      names = "--warn-lettering",
-      paramLabel = "LENGTH",
-      description = "Warns of printed capitals under this; 1.8mm if not given.")
-  private String leastLettering = "1.8mm";
-
-  @Option(
-      names = "--warn-gap",
-      paramLabel = "LENGTH",
-      description = "Warns of clear gaps between stitches under this; 0.5mm if not given.")
-  private String leastGap = "0.5mm";
+  @Mixin private LimitOptions limits = new LimitOptions();
 
   @Option(
       names = "--out",
@@ -134,10 +120,10 @@ public final class PrepareCommand implements Callable<Integer> {
         throw Refusal.input("--density " + density + ": a density is above zero; 200 is usual.");
       }
       long most = Weight.bytes(weight);
-      PrintLimits limits = limits();
+      PrintLimits least = limits.limits();
       List<Job> jobs = jobs();
       PrepareRun.Ready ready = new PrepareRun(jobs, most, out, replace).run(progress(jobs.size()));
-      report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, limits));
+      report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, least));
       report.println("Written into " + out);
       boolean soft =
           ready.done().stream()
@@ -171,28 +157,8 @@ public final class PrepareCommand implements Callable<Integer> {
     if (files.isEmpty()) {
       throw Refusal.input("prepare: names no picture; give one or more, as in front.png.");
     }
-    Length longest = length("--at", text);
+    Length longest = LimitOptions.length("--at", text);
     return files.stream().map(f -> job(f, longest, NamedRole.of(f), null)).toList();
-  }
-
-  private static Length length(String option, String text) throws Refusal {
-    try {
-      Length length = Length.parse(text);
-      if (length.pt() > 0) {
-        return length;
-      }
-    } catch (IllegalArgumentException e) {
-      // Said below, with the option's name.
-    }
-    throw Refusal.input(
-        option + " " + text + ": is no length above zero; give it as in 180mm, 18cm or 7in.");
-  }
-
-  private PrintLimits limits() throws Refusal {
-    return new PrintLimits(
-        length("--warn-line", leastLine),
-        length("--warn-lettering", leastLettering),
-        length("--warn-gap", leastGap));
   }
 
   private List<Job> forSheet(Path sheet) throws Refusal {

@@ -1,6 +1,8 @@
 package dev.placket.demo.probe;
 
+import dev.placket.demo.LimitOptions;
 import dev.placket.demo.Refusal;
+import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.image.ReadLimits;
 import dev.placket.layout.units.Length;
 import java.io.PrintStream;
@@ -12,6 +14,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -22,7 +25,8 @@ import picocli.CommandLine.Parameters;
     sortOptions = false,
     description = {
       "Says what is known of pictures: format, pixels, stated density, ground, inked box and, at a"
-          + " printed size, the effective print density and the wanted pixels.",
+          + " printed size, the effective print density, the wanted pixels, and how fine lines,"
+          + " lettering and stitch gaps print.",
       "",
       "Reads SVG, SVGZ, PNG, JPEG, TIFF, GIF, BMP and WebP by what their bytes are. Writes nothing.",
       ""
@@ -56,6 +60,8 @@ public final class ProbeCommand implements Callable<Integer> {
               + " elements, depth, uses, characters, dashes.")
   private Map<String, Long> limits = new LinkedHashMap<>();
 
+  @Mixin private LimitOptions warnings = new LimitOptions();
+
   private final PrintStream report;
   private final PrintStream messages;
 
@@ -82,13 +88,14 @@ public final class ProbeCommand implements Callable<Integer> {
 
   private int run() throws Refusal {
     Length length = length();
+    PrintLimits least = warnings.limits();
     ProbeRun run =
         new ProbeRun(limits(), length, new Progress(messages, System.console() != null && !json));
     run.run(new ArrayList<>(files));
     if (json) {
-      report.print(ProbeJson.of(run.probed));
+      report.print(ProbeJson.of(run.probed, least));
     } else if (!run.probed.isEmpty()) {
-      report.print(ProbeTable.of(run.probed));
+      report.print(ProbeTable.of(run.probed, least));
     }
     report.flush();
     run.refused.forEach(m -> messages.println("placket: " + m));

@@ -4,11 +4,15 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.Rate;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.image.PictureProbe;
+import dev.placket.layout.image.PrintLimits;
+import dev.placket.layout.image.PrintedDetail;
+import dev.placket.layout.units.Length;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -25,12 +29,14 @@ final class ProbeJson {
   private static final int DECIMALS = 6;
 
   private final JsonGenerator json;
+  private final PrintLimits limits;
 
-  private ProbeJson(JsonGenerator json) {
+  private ProbeJson(JsonGenerator json, PrintLimits limits) {
     this.json = json;
+    this.limits = limits;
   }
 
-  static String of(List<Probed> files) {
+  static String of(List<Probed> files, PrintLimits limits) {
     StringWriter text = new StringWriter();
     DefaultPrettyPrinter lines =
         new DefaultPrettyPrinter().withArrayIndenter(new DefaultIndenter("  ", "\n"));
@@ -38,7 +44,7 @@ final class ProbeJson {
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.setPrettyPrinter(lines);
       json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
-      new ProbeJson(json).all(files);
+      new ProbeJson(json, limits).all(files);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -85,16 +91,44 @@ final class ProbeJson {
     }
     json.writeObjectFieldStart("printed");
     number("longerSideMm", at.longest().mm());
-    if (at.density() == null) {
-      json.writeNullField("density");
-    } else {
-      json.writeObjectFieldStart("density");
-      number("x", at.density().x());
-      number("y", at.density().y());
-      json.writeEndObject();
-    }
+    perInch("density", at.density());
     json.writeStringField("state", at.state().name().toLowerCase(Locale.ROOT));
+    Double share = at.detail().resolvedShare();
+    if (share == null) {
+      json.writeNullField("resolvedShare");
+    } else {
+      number("resolvedShare", share);
+    }
+    perInch("resolvedDensity", at.resolved());
+    PrintedDetail fine = at.detail().printed();
+    millimetres("lineMm", fine.line());
+    millimetres("letteringMm", fine.lettering());
+    millimetres("gapMm", fine.gap());
+    json.writeArrayFieldStart("tooFine");
+    for (PrintedDetail.Warning w : fine.under(limits)) {
+      json.writeString(w.kind().name().toLowerCase(Locale.ROOT));
+    }
+    json.writeEndArray();
     json.writeEndObject();
+  }
+
+  private void perInch(String field, @Nullable EffectiveDensity density) throws IOException {
+    if (density == null) {
+      json.writeNullField(field);
+      return;
+    }
+    json.writeObjectFieldStart(field);
+    number("x", density.x());
+    number("y", density.y());
+    json.writeEndObject();
+  }
+
+  private void millimetres(String field, @Nullable Length length) throws IOException {
+    if (length == null) {
+      json.writeNullField(field);
+    } else {
+      place(field, length.mm());
+    }
   }
 
   /** Pixels per inch, and beside them the very numbers of the file. */

@@ -6,11 +6,18 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Role;
+import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.Picture;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.PictureProbe;
 import dev.placket.layout.image.PictureReader;
 import dev.placket.layout.image.PictureSource;
+import dev.placket.layout.image.Raster;
 import dev.placket.layout.image.ReadLimits;
+import dev.placket.layout.image.prepare.Clearing;
+import dev.placket.layout.image.prepare.FineLines;
+import dev.placket.layout.image.prepare.ResolvedShare;
+import dev.placket.layout.image.prepare.ToPrint;
 import dev.placket.layout.units.Length;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -51,10 +58,27 @@ final class ProbeRun {
       List<String> notes = new ArrayList<>(probe.notes());
       Probed found = Probed.of(probe, box(file, probe, notes), notes);
       Length length = at;
-      probed.add(length == null ? found : found.at(length, DensityTargets.DEFAULT));
+      probed.add(
+          length == null || found.box() == null
+              ? found
+              : found.at(length, DensityTargets.DEFAULT, detail(file, length)));
     } catch (PictureException e) {
       refused.add(String.valueOf(e.getMessage()));
     }
+  }
+
+  /** Reads the picture as a whole: what prints is in its paths, or in all of its pixels. */
+  private Detail detail(Path file, Length length) throws PictureException {
+    Picture picture = PictureReader.read(PictureSource.of(file), limits);
+    boolean whole = picture instanceof Raster && FlatSet.keepsGround(NamedRole.of(file));
+    ToPrint what =
+        whole
+            ? ToPrint.whole((Raster) picture, length)
+            : ToPrint.ink(picture, length, Clearing.NONE);
+    Length unit = Length.pt(length.pt() / what.part().longestSide());
+    return picture instanceof Raster raster
+        ? new Detail(FineLines.of(raster).printed(unit), ResolvedShare.of(raster))
+        : new Detail(((Drawing) picture).fineDetail().printed(unit), null);
   }
 
   private static @Nullable InkedBox box(Path file, PictureProbe probe, List<String> notes) {

@@ -1,11 +1,13 @@
 package dev.placket.demo.probe;
 
+import dev.placket.demo.result.FineWords;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.image.PictureProbe;
+import dev.placket.layout.image.PrintLimits;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -16,10 +18,15 @@ final class ProbeTable {
   private static final int WIDTH = 80;
   private static final String INDENT = "    ";
 
+  private final PrintLimits limits;
   private final StringBuilder text = new StringBuilder();
 
-  static String of(List<Probed> files) {
-    ProbeTable table = new ProbeTable();
+  private ProbeTable(PrintLimits limits) {
+    this.limits = limits;
+  }
+
+  static String of(List<Probed> files, PrintLimits limits) {
+    ProbeTable table = new ProbeTable(limits);
     table.line(columns("File", "format", "pixels", "px/in stated", "ground"));
     files.forEach(table::file);
     return table.text.toString();
@@ -49,6 +56,9 @@ final class ProbeTable {
     Probed.Printed at = file.at();
     if (at != null) {
       wrapped(printed(at));
+      FineWords.all(at.detail().printed()).ifPresent(this::wrapped);
+      FineWords.of(at.detail().printed(), limits).forEach(this::wrapped);
+      FineWords.enlarged(at.density(), at.detail().resolvedShare()).ifPresent(this::wrapped);
     }
     file.notes().forEach(this::wrapped);
   }

@@ -7,6 +7,7 @@ import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.image.PictureProbe;
 import dev.placket.layout.image.ViewBox;
+import dev.placket.layout.image.prepare.ResolvedShare;
 import dev.placket.layout.units.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,9 +29,20 @@ record Probed(
    * @param density pixels per printed inch, or null of a drawing
    * @param state what that means for the eye
    * @param wanted the pixels to ask for, for the whole picture
+   * @param detail what of it can be seen
    */
   record Printed(
-      Length longest, @Nullable EffectiveDensity density, PrintState state, PixelSize wanted) {}
+      Length longest,
+      @Nullable EffectiveDensity density,
+      PrintState state,
+      PixelSize wanted,
+      Detail detail) {
+    /** The density that is really resolved; null of a drawing. */
+    @Nullable EffectiveDensity resolved() {
+      Double share = detail.resolvedShare();
+      return density == null || share == null ? null : ResolvedShare.resolved(density, share);
+    }
+  }
 
   Probed {
     notes = List.copyOf(notes);
@@ -41,19 +53,19 @@ record Probed(
   }
 
   /** The same, with the longer side of its box printed at a length. */
-  Probed at(Length longest, DensityTargets targets) {
+  Probed at(Length longest, DensityTargets targets, Detail detail) {
     InkedBox b = box;
-    return b == null ? this : new Probed(probe, b, printed(b, longest, targets), notes);
+    return b == null ? this : new Probed(probe, b, printed(b, longest, targets, detail), notes);
   }
 
-  private Printed printed(InkedBox b, Length longest, DensityTargets targets) {
+  private Printed printed(InkedBox b, Length longest, DensityTargets targets, Detail detail) {
     double width = b.width() * probe.pixelAspect();
     double perUnit = longest.pt() / Math.max(width, b.height());
     Length across = Length.pt(wholeWidth() * probe.pixelAspect() * perUnit);
     Length down = Length.pt(wholeHeight() * perUnit);
     PixelSize wanted = targets.wantedPixels(across, down);
     if (probe.pixels() == null) {
-      return new Printed(longest, null, PrintState.SCALABLE, wanted);
+      return new Printed(longest, null, PrintState.SCALABLE, wanted, detail);
     }
     EffectiveDensity density =
         EffectiveDensity.of(
@@ -61,7 +73,7 @@ record Probed(
             Length.pt(width * perUnit),
             (int) Math.round(b.height()),
             Length.pt(b.height() * perUnit));
-    return new Printed(longest, density, targets.state(density), wanted);
+    return new Printed(longest, density, targets.state(density), wanted, detail);
   }
 
   private double wholeWidth() {

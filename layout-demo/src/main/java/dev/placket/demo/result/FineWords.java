@@ -1,17 +1,61 @@
 package dev.placket.demo.result;
 
+import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.image.PrintedDetail;
+import dev.placket.layout.image.prepare.ResolvedShare;
+import dev.placket.layout.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Says in words what of a picture is too fine to print. */
 public final class FineWords {
+  /** Below this share a picture was enlarged; sharp ones are found at 0.9 and more. */
+  private static final double ENLARGED = 0.85;
+
   private FineWords() {}
 
   /** One sentence for each thing that is finer than the limits. */
   public static List<String> of(PrintedDetail printed, PrintLimits limits) {
     return printed.under(limits).stream().map(FineWords::sentence).toList();
+  }
+
+  /** How fine it prints, where anything of it is known. */
+  public static Optional<String> all(PrintedDetail printed) {
+    List<String> parts = new ArrayList<>();
+    add(parts, "finest line ", printed.line());
+    add(parts, "smallest lettering ", printed.lettering());
+    add(parts, "narrowest stitch gap ", printed.gap());
+    return parts.isEmpty() ? Optional.empty() : Optional.of("prints " + String.join(", ", parts));
+  }
+
+  private static void add(List<String> parts, String what, @Nullable Length length) {
+    if (length != null) {
+      parts.add(what + mm(length.mm()));
+    }
+  }
+
+  /**
+   * That a picture was enlarged before export, where it was.
+   *
+   * @param density its pixels per printed inch; null of a drawing
+   * @param share the share of them that carries detail; null likewise
+   */
+  public static Optional<String> enlarged(
+      @Nullable EffectiveDensity density, @Nullable Double share) {
+    if (density == null || share == null || share >= ENLARGED) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        String.format(
+            Locale.ROOT,
+            "it was enlarged before export: of %.0f pixels per inch only about %.0f are detail;"
+                + " export it anew from the drawing",
+            density.least(),
+            ResolvedShare.resolved(density, share).least()));
   }
 
   private static String sentence(PrintedDetail.Warning w) {

@@ -13,7 +13,6 @@ import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.image.PrintLimits;
-import dev.placket.layout.image.prepare.ResolvedShare;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,9 +24,6 @@ import java.util.Objects;
 public final class Report {
   private static final int WIDTH = 80;
   private static final double MM_PER_POINT = 25.4 / 72;
-
-  /** Below this share a picture was enlarged; sharp ones are found at 0.9 and more. */
-  private static final double ENLARGED = 0.85;
 
   private static final double LEAST_SHOWN = 0.0005;
 
@@ -158,8 +154,9 @@ public final class Report {
       if (raster != null) {
         advice(f, raster);
       }
-      if (raster != null && raster.resolvedShare() < ENLARGED) {
-        wrapped("    ", enlarged(raster));
+      if (raster != null) {
+        FineWords.enlarged(raster.density(), raster.resolvedShare())
+            .ifPresent(w -> wrapped("    ", w));
       }
       FineWords.of(f.printed(), PrintLimits.DEFAULT).forEach(w -> wrapped("    ", w));
     }
@@ -183,15 +180,6 @@ public final class Report {
               + " sheets"
               + fewest);
     }
-  }
-
-  private static String enlarged(RasterPrint raster) {
-    return String.format(
-        Locale.ROOT,
-        "it was enlarged before export: of %.0f pixels per inch only about %.0f are detail; export"
-            + " it anew from the drawing",
-        raster.density().least(),
-        ResolvedShare.resolved(raster.density(), raster.resolvedShare()).least());
   }
 
   private void advice(PlacedFlat flat, RasterPrint raster) {
