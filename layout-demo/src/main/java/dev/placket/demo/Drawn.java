@@ -6,7 +6,6 @@ import dev.placket.demo.pdf.Art;
 import dev.placket.demo.pdf.Inked;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.TextRun;
-import dev.placket.layout.density.PrintState;
 import dev.placket.layout.image.Drawing;
 import dev.placket.layout.units.Box;
 import java.util.ArrayList;
@@ -33,11 +32,6 @@ final class Drawn {
         plain.alternative(),
         lines,
         CheckBar.rules(plain.ink(), flat.item().caption(), lettering));
-  }
-
-  static boolean soft(PlacedFlat flat) {
-    RasterPrint raster = flat.raster();
-    return raster != null && raster.state() == PrintState.SOFT;
   }
 
   private static Art art(PlacedFlat flat) {

@@ -1,7 +1,9 @@
 package dev.placket.demo;
 
+import dev.placket.demo.result.Report;
+import dev.placket.demo.result.RunResult;
+import dev.placket.demo.result.Units;
 import dev.placket.demo.workbook.OntoOptions;
-import dev.placket.demo.workbook.OntoRun;
 import dev.placket.layout.sheet.Paper;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -33,10 +35,17 @@ import picocli.CommandLine.Parameters;
           + " written; 3 all placed, a picture is soft or the"
           + " weight does not hold; 4 no room, nothing written.",
       "",
-      "Example: placket fit flats --paper Letter --out sheets",
+      "Examples:",
+      "  placket fit flats --paper Letter --out sheets",
+      "  placket fit my-style/pack.yaml --replace",
+      "  placket fit flats --units in --json > fit.json",
+      "  placket fit flats --onto pack.xlsx --worksheet Flats",
       ""
     })
 final class FitCommand implements Callable<Integer> {
+  /** Exit code for a picture that is soft, or a weight that does not hold. */
+  private static final int SHORT = 3;
+
   @Parameters(
       paramLabel = "WHAT",
       description = "A description (.yaml), or a folder of drawings and pictures.")
@@ -76,6 +85,19 @@ final class FitCommand implements Callable<Integer> {
   private double weight = Weight.DEFAULT;
 
   @Option(
+      names = "--units",
+      paramLabel = "UNIT",
+      description = "What the report says printed lengths in: mm, or in for inches; else mm.")
+  private String units = "mm";
+
+  @Option(
+      names = "--json",
+      description =
+          "Prints fit.json to standard output, also where there is no room, and the report to"
+              + " standard error.")
+  private boolean json;
+
+  @Option(
       names = "--onto",
       paramLabel = "PACK",
       description = {
@@ -88,10 +110,20 @@ final class FitCommand implements Callable<Integer> {
 
   private final PrintStream report;
   private final PrintStream messages;
+  private final boolean terminal;
 
-  FitCommand(PrintStream report, PrintStream messages) {
+  /**
+   * The command with where it writes.
+   *
+   * @param report takes the report, or {@code fit.json}
+   * @param messages takes what is wrong, and the report beside {@code fit.json}
+   * @param terminal whether these are what the process was started with, so that a terminal's width
+   *     counts
+   */
+  FitCommand(PrintStream report, PrintStream messages, boolean terminal) {
     this.report = report;
     this.messages = messages;
+    this.terminal = terminal;
   }
 
   @Override
@@ -100,31 +132,51 @@ final class FitCommand implements Callable<Integer> {
       return run();
     } catch (Refusal refusal) {
       refusal.messages().forEach(m -> messages.println("placket: " + m));
+      if (json) {
+        report.write(refusal.json(), 0, refusal.json().length);
+        report.flush();
+      }
       return refusal.exitCode();
     }
   }
 
   private int run() throws Refusal {
+    RunResult result = result(units());
+    Terminal shown = terminal ? Terminal.here() : Terminal.PLAIN;
+    String said = Report.of(result.account(), shown.lines());
+    if (json) {
+      report.write(result.json(), 0, result.json().length);
+      report.flush();
+      messages.print(said);
+    } else {
+      report.print(said);
+    }
+    return result.account().falls() ? SHORT : 0;
+  }
+
+  private RunResult result(Units in) throws Refusal {
     Path workbook = onto;
     if (workbook != null) {
       Path copy = out == null ? what.resolve("placket") : out;
-      OntoRun.Result placed = ontoOptions.run(what, workbook, copy, replace, allowSoft).run();
-      report.print(placed.report());
-      return placed.soft() ? 3 : 0;
+      return ontoOptions.run(what, workbook, copy, replace, allowSoft, in).run();
     }
     long most = Weight.bytes(weight);
     Paper known = paper == null ? null : named(paper);
-    FitRun.Result result;
     if (Files.isRegularFile(what)) {
       Path into = out == null ? what.resolveSibling("placket") : out;
-      result = new PackRun(what, into, known, blank, replace, allowSoft, most).run();
-    } else {
-      Path into = out == null ? what.resolve("placket") : out;
-      Paper on = known == null ? Paper.A4 : known;
-      result = new FitRun(what, into, on, blank, replace, allowSoft, most).run();
+      return new PackRun(what, into, known, blank, replace, allowSoft, most, in).run();
     }
-    report.print(result.report());
-    return result.soft() ? 3 : 0;
+    Path into = out == null ? what.resolve("placket") : out;
+    Paper on = known == null ? Paper.A4 : known;
+    return new FitRun(what, into, on, blank, replace, allowSoft, most, in).run();
+  }
+
+  private Units units() throws Refusal {
+    return switch (units) {
+      case "mm" -> Units.MM;
+      case "in" -> Units.IN;
+      default -> throw Refusal.input("--units " + units + ": unknown; known are mm and in.");
+    };
   }
 
   private static Paper named(String name) throws Refusal {

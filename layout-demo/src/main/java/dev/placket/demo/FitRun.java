@@ -4,10 +4,10 @@ import dev.placket.demo.folder.FlatFolder;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.PackNotes.Field;
 import dev.placket.demo.pdf.PdfPack;
-import dev.placket.demo.result.FitJson;
-import dev.placket.demo.result.Outputs;
-import dev.placket.demo.result.Report;
+import dev.placket.demo.result.Findings;
+import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.SheetResult;
+import dev.placket.demo.result.Units;
 import dev.placket.demo.sheet.FlatSheet;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.Page;
@@ -17,9 +17,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -32,44 +30,22 @@ record FitRun(
     boolean blank,
     boolean replace,
     boolean allowSoft,
-    long weight) {
+    long weight,
+    Units units) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
-  /**
-   * What a run leaves.
-   *
-   * @param report for the designer
-   * @param soft whether any picture is soft, or the weight is not kept
-   */
-  record Result(String report, boolean soft) {}
-
-  Result run() throws Refusal {
+  RunResult run() throws Refusal {
     Lettering lettering = Lettering.load();
     FlatFolder read = FlatFolder.read(folder);
     FlatSet set = FlatSet.of(read, TARGETS, allowSoft, lettering);
     String name = fileName(read);
-    Outputs outputs = new Outputs(out, replace);
-    List<String> names = new ArrayList<>(List.of(name + ".pdf", name + ".png"));
-    if (blank) {
-      names.add(name + "-blank.pdf");
-    }
-    names.add("fit.json");
-    List<String> obstacles = outputs.obstacles(names);
-    if (!obstacles.isEmpty()) {
-      throw new Refusal(Refusal.INPUT, obstacles);
-    }
+    files(name, 1).check();
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
     SheetFit fitting = new SheetFit(sheet, set);
-    List<SheetFit.Placed> placed = fitting.fit();
-    if (placed.size() > 1) {
-      names.remove(name + ".png");
-      names.addAll(1, previews(name, placed.size()));
-      obstacles = outputs.obstacles(names);
-      if (!obstacles.isEmpty()) {
-        throw new Refusal(Refusal.INPUT, obstacles);
-      }
-    }
     String title = title(read);
+    List<SheetFit.Placed> placed = placed(fitting, title, read);
+    RunFiles files = files(name, placed.size());
+    files.check();
     PdfPack pack = new PdfPack(title);
     KeepWeight.Writer writer = drawn -> pack.pdf(pages(sheet, placed, drawn, lettering));
     KeepWeight.Kept kept = kept(writer, set, placed);
@@ -79,13 +55,24 @@ record FitRun(
       SheetResult result = SheetResult.of(each.request(), each.fit(), kept.sheets().get(i));
       results.add(result.of(each.further()));
     }
+    Findings findings =
+        Findings.ofFolder(title, read, set, results, fitting.dividePrice(), kept.weight());
     List<PdfPack.Filled> pages = pages(sheet, placed, kept.sheets(), lettering);
-    outputs.write(files(names, title, pages, kept, read, results));
-    List<Path> written = names.stream().map(out::resolve).toList();
-    double price = fitting.dividePrice();
-    String report = Report.of(title, read, set, results, price, kept.weight(), written);
-    boolean soft = kept.sheets().stream().flatMap(List::stream).anyMatch(Drawn::soft);
-    return new Result(report, soft || kept.weight().over() > 0);
+    return files.write(kept.file(), pages, findings, read.notes().fields(), units);
+  }
+
+  private static List<SheetFit.Placed> placed(SheetFit fitting, String title, FlatFolder read)
+      throws Refusal {
+    try {
+      return fitting.fit();
+    } catch (Refusal e) {
+      throw e.of(title, read.notes().fields());
+    }
+  }
+
+  private RunFiles files(String name, int sheets) {
+    List<String> previews = sheets == 1 ? List.of(name + ".png") : previews(name, sheets);
+    return new RunFiles(out, name, previews, blank, replace);
   }
 
   private KeepWeight.Kept kept(KeepWeight.Writer writer, FlatSet set, List<SheetFit.Placed> placed)
@@ -121,34 +108,6 @@ record FitRun(
 
   private static List<String> previews(String name, int sheets) {
     return IntStream.rangeClosed(1, sheets).mapToObj(i -> name + "-" + i + ".png").toList();
-  }
-
-  /** The files in the order of their names: the PDF, a preview of each sheet, and the rest. */
-  private Map<String, byte[]> files(
-      List<String> names,
-      String title,
-      List<PdfPack.Filled> pages,
-      KeepWeight.Kept kept,
-      FlatFolder read,
-      List<SheetResult> results) {
-    try {
-      List<byte[]> contents = new ArrayList<>();
-      contents.add(kept.file());
-      pages.forEach(p -> contents.add(PdfPack.preview(p)));
-      if (blank) {
-        List<PdfPack.Filled> blanks =
-            pages.stream().map(p -> new PdfPack.Filled(p.page(), List.of())).toList();
-        contents.add(new PdfPack(title).pdf(blanks));
-      }
-      contents.add(FitJson.bytes(title, read.notes().fields(), TARGETS, kept.weight(), results));
-      Map<String, byte[]> files = new LinkedHashMap<>();
-      for (int i = 0; i < contents.size(); i++) {
-        files.put(names.get(i), contents.get(i));
-      }
-      return files;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   private static String densityNote(List<PlacedFlat> flats) {

@@ -31,7 +31,7 @@ public final class Main {
     System.setProperty("java.awt.headless", "true");
     System.setProperty("org.apache.commons.logging.LogFactory", LOG + "LogFactoryImpl");
     System.setProperty("org.apache.commons.logging.Log", LOG + "NoOpLog");
-    System.exit(run(args, stream(FileDescriptor.out), stream(FileDescriptor.err)));
+    System.exit(run(args, stream(FileDescriptor.out), stream(FileDescriptor.err), true));
   }
 
   /**
@@ -42,7 +42,11 @@ public final class Main {
    * @return the exit code
    */
   public static int run(String[] args, PrintStream out, PrintStream err) {
-    CommandLine line = line(args, out, err);
+    return run(args, out, err, false);
+  }
+
+  private static int run(String[] args, PrintStream out, PrintStream err, boolean terminal) {
+    CommandLine line = line(args, out, err, terminal);
     try {
       return line.execute(args);
     } catch (OutOfMemoryError e) {
@@ -56,13 +60,14 @@ public final class Main {
 
   /** The whole command, as its help shows it. */
   static CommandLine line(PrintStream out, PrintStream err) {
-    return line(new String[0], out, err);
+    return line(new String[0], out, err, false);
   }
 
   /** With the command that is asked for alone, where it is known: each takes a while to set up. */
-  private static CommandLine line(String[] args, PrintStream out, PrintStream err) {
+  private static CommandLine line(
+      String[] args, PrintStream out, PrintStream err, boolean terminal) {
     Map<String, Supplier<Object>> known = new LinkedHashMap<>();
-    known.put("fit", () -> new FitCommand(out, err));
+    known.put("fit", () -> new FitCommand(out, err, terminal));
     known.put("probe", () -> new ProbeCommand(out, err));
     known.put("starter", () -> new StarterCommand(out, err));
     known.put("prepare", () -> new PrepareCommand(out, err));

@@ -8,10 +8,11 @@ import dev.placket.demo.pack.ComposedSheet;
 import dev.placket.demo.pack.Composer;
 import dev.placket.demo.pdf.Inked;
 import dev.placket.demo.pdf.PdfPack;
-import dev.placket.demo.result.FitJson;
-import dev.placket.demo.result.Outputs;
-import dev.placket.demo.result.Report;
+import dev.placket.demo.result.Findings;
+import dev.placket.demo.result.NoRoom;
+import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.SheetResult;
+import dev.placket.demo.result.Units;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.layout.check.Breach;
 import dev.placket.layout.check.Referee;
@@ -20,12 +21,12 @@ import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.sheet.Paper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -38,10 +39,11 @@ record PackRun(
     boolean blank,
     boolean replace,
     boolean allowSoft,
-    long weight) {
+    long weight,
+    Units units) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
-  FitRun.Result run() throws Refusal {
+  RunResult run() throws Refusal {
     Described read = PackReader.read(file);
     Described described =
         paper == null
@@ -49,42 +51,27 @@ record PackRun(
             : new Described(file, read.pack().on(paper), read.places(), read.faults());
     Lettering lettering = Composer.lettering(described);
     ComposedPack pack = Composer.compose(described, TARGETS, allowSoft, lettering);
-    List<String> names = names(pack);
-    Outputs outputs = new Outputs(out, replace);
-    List<String> obstacles = outputs.obstacles(names);
-    if (!obstacles.isEmpty()) {
-      throw new Refusal(Refusal.INPUT, obstacles);
-    }
+    RunFiles files = new RunFiles(out, pack.fileName(), previews(pack), blank, replace);
+    files.check();
     List<SheetResult> placed = fit(pack);
     KeepWeight.Kept kept = kept(pack, placed, lettering);
     List<SheetResult> results = new ArrayList<>();
     for (int i = 0; i < placed.size(); i++) {
       results.add(placed.get(i).with(kept.sheets().get(i)));
     }
-    outputs.write(files(pack, results, lettering, kept));
-    List<Path> written = names.stream().map(out::resolve).toList();
-    String report = Report.ofPack(pack.title(), results, pack.notes(), kept.weight(), written);
-    boolean soft =
-        kept.weight().over() > 0
-            || results.stream().flatMap(r -> r.flats().stream()).anyMatch(Drawn::soft);
-    return new FitRun.Result(report, soft);
+    Findings findings =
+        new Findings(
+            pack.title(), file, List.of(), List.of(), results, pack.notes(), kept.weight());
+    List<PdfPack.Filled> pages = pages(pack, kept.sheets(), lettering);
+    return files.write(kept.file(), pages, findings, pack.fields(), units);
   }
 
-  private List<String> names(ComposedPack pack) {
+  private static List<String> previews(ComposedPack pack) {
     List<String> names = new ArrayList<>();
-    names.add(pack.fileName() + ".pdf");
     for (int i = 1; i <= pack.sheets().size(); i++) {
-      names.add(preview(pack, i));
+      names.add(pack.fileName() + "-" + i + ".png");
     }
-    if (blank) {
-      names.add(pack.fileName() + "-blank.pdf");
-    }
-    names.add("fit.json");
     return names;
-  }
-
-  private static String preview(ComposedPack pack, int number) {
-    return pack.fileName() + "-" + number + ".png";
   }
 
   private static List<SheetResult> fit(ComposedPack pack) throws Refusal {
@@ -99,9 +86,12 @@ record PackRun(
       FitRequest request =
           FitRequest.of(sheet.page().sheet(), set.flats(), sheet.spacing())
               .withRules(sheet.rules());
-      if (!(Fitter.fit(request) instanceof Fit fit)) {
+      Outcome outcome = Fitter.fit(request);
+      if (!(outcome instanceof Fit fit)) {
         noRoom.add("sheet " + sheet.id() + " (" + sheet.name() + "):");
-        noRoom.addAll(ConflictText.lines(request, (Conflict) Fitter.fit(request)));
+        Conflict conflict = (Conflict) outcome;
+        noRoom.addAll(ConflictText.lines(request, conflict));
+        results.add(SheetResult.noRoom(sheet.id(), request, new NoRoom(conflict, Map.of())));
         continue;
       }
       List<Breach> breaches = Referee.check(request, fit);
@@ -112,7 +102,7 @@ record PackRun(
       results.add(SheetResult.of(sheet.id(), request, fit, placed, json -> {}));
     }
     if (!noRoom.isEmpty()) {
-      throw new Refusal(Refusal.NO_ROOM, noRoom);
+      throw Refusal.noRoom(noRoom, results).of(pack.title(), pack.fields());
     }
     return results;
   }
@@ -145,27 +135,5 @@ record PackRun(
       pages.add(new PdfPack.Filled(sheet.page(), inked));
     }
     return pages;
-  }
-
-  private Map<String, byte[]> files(
-      ComposedPack pack, List<SheetResult> results, Lettering lettering, KeepWeight.Kept kept) {
-    List<PdfPack.Filled> blanks =
-        pack.sheets().stream().map(s -> new PdfPack.Filled(s.page(), List.of())).toList();
-    try {
-      Map<String, byte[]> files = new LinkedHashMap<>();
-      files.put(pack.fileName() + ".pdf", kept.file());
-      List<PdfPack.Filled> pages = pages(pack, kept.sheets(), lettering);
-      for (int i = 0; i < pages.size(); i++) {
-        files.put(preview(pack, i + 1), PdfPack.preview(pages.get(i)));
-      }
-      if (blank) {
-        files.put(pack.fileName() + "-blank.pdf", writer(pack).pdf(blanks));
-      }
-      files.put(
-          "fit.json", FitJson.bytes(pack.title(), pack.fields(), TARGETS, kept.weight(), results));
-      return files;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

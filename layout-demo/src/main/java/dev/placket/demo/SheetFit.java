@@ -2,6 +2,8 @@ package dev.placket.demo;
 
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.result.Further;
+import dev.placket.demo.result.NoRoom;
+import dev.placket.demo.result.SheetResult;
 import dev.placket.demo.sheet.FlatSheet;
 import dev.placket.layout.check.Breach;
 import dev.placket.layout.check.Referee;
@@ -96,7 +98,7 @@ final class SheetFit {
     Flow flow = FurtherSheets.fit(all, firsts, page(0), () -> false);
     Conflict conflict = flow.conflict();
     if (conflict != null) {
-      throw new Refusal(Refusal.NO_ROOM, ConflictText.lines(all, conflict, flats.captions()));
+      throw noRoom(all, conflict);
     }
     List<Placed> placed = new ArrayList<>();
     for (FlowSheet s : flow.sheets()) {
@@ -179,9 +181,15 @@ final class SheetFit {
     FitRequest request = request(divide);
     Outcome outcome = Fitter.fit(request);
     if (outcome instanceof Conflict conflict) {
-      throw new Refusal(Refusal.NO_ROOM, ConflictText.lines(request, conflict, flats.captions()));
+      throw noRoom(request, conflict);
     }
     return new Placed(divide, request, checked(request, (Fit) outcome), null);
+  }
+
+  private Refusal noRoom(FitRequest request, Conflict conflict) {
+    return Refusal.noRoom(
+        ConflictText.lines(request, conflict, flats.captions()),
+        List.of(SheetResult.noRoom(null, request, new NoRoom(conflict, flats.captions()))));
   }
 
   private static Fit checked(FitRequest request, Fit fit) {

@@ -18,9 +18,18 @@ public final class FineWords {
 
   private FineWords() {}
 
-  /** One sentence for each thing that is finer than the limits. */
+  /** One sentence for each thing that is finer than the limits, in millimetres. */
   public static List<String> of(PrintedDetail printed, PrintLimits limits) {
-    return printed.under(limits).stream().map(FineWords::sentence).toList();
+    return of(printed, limits, Units.MM);
+  }
+
+  /** One sentence for each thing that is finer than the limits. */
+  public static List<String> of(PrintedDetail printed, PrintLimits limits, Units units) {
+    List<String> sentences = new ArrayList<>();
+    for (PrintedDetail.Warning w : printed.under(limits)) {
+      sentences.add(sentence(w, units));
+    }
+    return sentences;
   }
 
   /** How fine it prints, where anything of it is known. */
@@ -34,7 +43,7 @@ public final class FineWords {
 
   private static void add(List<String> parts, String what, @Nullable Length length) {
     if (length != null) {
-      parts.add(what + mm(length.mm()));
+      parts.add(what + Units.MM.fine(length));
     }
   }
 
@@ -58,16 +67,12 @@ public final class FineWords {
             ResolvedShare.resolved(density, share).least()));
   }
 
-  private static String sentence(PrintedDetail.Warning w) {
-    String sizes = mm(w.printed().mm()) + ", under " + mm(w.least().mm());
+  private static String sentence(PrintedDetail.Warning w, Units units) {
+    String sizes = units.fine(w.printed()) + ", under " + units.fine(w.least());
     return switch (w.kind()) {
       case LINE -> "finest line prints at " + sizes + ": it may break up; draw it broader";
       case LETTERING -> "smallest lettering prints at " + sizes + ": it is hard to read";
       case GAP -> "stitches print " + sizes + " apart: they may close up; space them out";
     };
-  }
-
-  private static String mm(double length) {
-    return String.format(Locale.ROOT, "%.2f mm", length);
   }
 }

@@ -125,7 +125,12 @@ public final class FitJson {
     }
     FitRequest request = result.request();
     order(request == null ? 0 : request.order().share(), fit == null ? List.of() : fit.order());
-    json.writeNullField("conflict");
+    NoRoom noRoom = result.noRoom();
+    if (noRoom == null) {
+      json.writeNullField("conflict");
+    } else {
+      ConflictJson.write(json, noRoom.conflict(), noRoom.captions());
+    }
     further(result.further());
     result.more().write(json);
     json.writeEndObject();

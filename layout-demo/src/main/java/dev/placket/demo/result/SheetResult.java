@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param fit the answer; null likewise
  * @param flats its flats where they lie
  * @param further which of several sheets it is that one went on over; null where it is the only one
+ * @param noRoom why its flats have no room; null where they have
  * @param more writes further fields of the sheet into {@code fit.json}
  */
 public record SheetResult(
@@ -28,6 +29,7 @@ public record SheetResult(
     @Nullable Fit fit,
     List<PlacedFlat> flats,
     @Nullable Further further,
+    @Nullable NoRoom noRoom,
     FitJson.More more) {
   /** Copies the list. */
   public SheetResult {
@@ -42,21 +44,28 @@ public record SheetResult(
   /** A sheet with its flats placed. */
   public static SheetResult of(
       @Nullable String id, FitRequest request, Fit fit, List<PlacedFlat> flats, FitJson.More more) {
-    return new SheetResult(id, request.sheet(), request.spacing(), request, fit, flats, null, more);
+    return new SheetResult(
+        id, request.sheet(), request.spacing(), request, fit, flats, null, null, more);
   }
 
   /** The same sheet as one of several. */
   public SheetResult of(@Nullable Further which) {
-    return new SheetResult(id, sheet, spacing, request, fit, flats, which, more);
+    return new SheetResult(id, sheet, spacing, request, fit, flats, which, noRoom, more);
   }
 
   /** The same with its flats as they were embedded. */
   public SheetResult with(List<PlacedFlat> embedded) {
-    return new SheetResult(id, sheet, spacing, request, fit, embedded, further, more);
+    return new SheetResult(id, sheet, spacing, request, fit, embedded, further, noRoom, more);
   }
 
   /** A sheet without flats. */
   public static SheetResult bare(String id, Sheet sheet, Spacing spacing) {
-    return new SheetResult(id, sheet, spacing, null, null, List.of(), null, json -> {});
+    return new SheetResult(id, sheet, spacing, null, null, List.of(), null, null, json -> {});
+  }
+
+  /** A sheet that does not hold its flats. */
+  public static SheetResult noRoom(@Nullable String id, FitRequest request, NoRoom why) {
+    return new SheetResult(
+        id, request.sheet(), request.spacing(), request, null, List.of(), null, why, json -> {});
   }
 }

@@ -1,5 +1,6 @@
 package dev.placket.demo.workbook;
 
+import dev.placket.demo.result.Units;
 import dev.placket.demo.workbook.parts.WorkbookLimits;
 import dev.placket.demo.workbook.place.Asked;
 import java.nio.file.Path;
@@ -52,9 +53,11 @@ public final class OntoOptions {
   private int mostMebibytes = (int) (WorkbookLimits.DEFAULT.bytes() >> 20);
 
   /** The run that was asked for. */
-  public OntoRun run(Path folder, Path onto, Path out, boolean replace, boolean allowSoft) {
+  public OntoRun run(
+      Path folder, Path onto, Path out, boolean replace, boolean allowSoft, Units units) {
     WorkbookLimits limits = WorkbookLimits.DEFAULT.with(mostWorksheets, mostCells, mostMebibytes);
     Asked asked = new Asked(windows, labelled);
-    return new OntoRun(folder, onto, out, replace, allowSoft, worksheet, asked, leeway, limits);
+    return new OntoRun(
+        folder, onto, out, replace, allowSoft, worksheet, asked, leeway, limits, units);
   }
 }

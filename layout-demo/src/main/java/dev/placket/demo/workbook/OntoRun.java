@@ -1,13 +1,19 @@
 package dev.placket.demo.workbook;
 
+import dev.placket.demo.PlacedFlat;
 import dev.placket.demo.Refusal;
 import dev.placket.demo.folder.FlatFolder;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.PackNotes.Field;
 import dev.placket.demo.folder.ScaleNote;
+import dev.placket.demo.result.Account;
+import dev.placket.demo.result.Findings;
 import dev.placket.demo.result.FitJson;
+import dev.placket.demo.result.Made;
 import dev.placket.demo.result.Outputs;
+import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.SheetResult;
+import dev.placket.demo.result.Units;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.parts.Parts;
 import dev.placket.demo.workbook.parts.WorkbookLimits;
@@ -19,12 +25,11 @@ import dev.placket.demo.workbook.read.Workbook;
 import dev.placket.demo.workbook.read.WorkbookReader;
 import dev.placket.demo.workbook.read.Worksheet;
 import dev.placket.demo.workbook.read.WorksheetReader;
-import dev.placket.demo.workbook.show.OntoReport;
+import dev.placket.demo.workbook.show.OntoWords;
 import dev.placket.demo.workbook.show.Preview;
 import dev.placket.demo.workbook.show.WorksheetJson;
 import dev.placket.demo.workbook.write.WorkbookCopy;
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.density.PrintState;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.prepare.ImageRows;
 import dev.placket.layout.image.prepare.PngWriter;
@@ -53,6 +58,7 @@ import java.util.stream.Stream;
  * @param asked ranges for the flats that lie in the folder itself
  * @param leeway how many pixels readers may take a column or row for smaller or larger; 0 or more
  * @param limits how much the workbook may ask for
+ * @param units what the report says lengths in
  */
 public record OntoRun(
     Path folder,
@@ -63,23 +69,16 @@ public record OntoRun(
     String worksheet,
     Asked asked,
     int leeway,
-    WorkbookLimits limits) {
+    WorkbookLimits limits,
+    Units units) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
-
-  /**
-   * What a run leaves.
-   *
-   * @param report for the designer
-   * @param soft whether any picture is soft
-   */
-  public record Result(String report, boolean soft) {}
 
   /**
    * Runs.
    *
    * @throws Refusal if an input is at fault or nothing fits; nothing is written then
    */
-  public Result run() throws Refusal {
+  public RunResult run() throws Refusal {
     if (leeway < 0) {
       throw Refusal.input("--leeway " + leeway + ": is a number of pixels, 0 or more.");
     }
@@ -88,7 +87,7 @@ public record OntoRun(
     }
   }
 
-  private Result run(Parts parts) throws Refusal {
+  private RunResult run(Parts parts) throws Refusal {
     Workbook workbook = WorkbookReader.read(parts);
     List<Jobs.Job> jobs = Jobs.of(folder, onto, workbook, worksheet);
     Sheets sheets = new Sheets(new WorksheetReader(parts, workbook));
@@ -108,11 +107,7 @@ public record OntoRun(
     if (!obstacles.isEmpty()) {
       throw new Refusal(Refusal.INPUT, obstacles);
     }
-    outputs.write(files(parts, workbook, folders.get(0), fitted, names));
-    String report =
-        OntoReport.of(onto, folders, fitted, leeway, names.stream().map(out::resolve).toList());
-    boolean soft = fitted.stream().flatMap(f -> f.pictures().stream()).anyMatch(OntoRun::soft);
-    return new Result(report, soft);
+    return write(parts, workbook, folders, fitted, outputs);
   }
 
   /** Worksheets as they are asked for: the package is read by one at a time. */
@@ -157,30 +152,35 @@ public record OntoRun(
     return names;
   }
 
-  private Map<String, byte[]> files(
-      Parts parts, Workbook workbook, FlatFolder first, List<Fitted> fitted, List<String> names)
+  private RunResult write(
+      Parts parts,
+      Workbook workbook,
+      List<FlatFolder> folders,
+      List<Fitted> fitted,
+      Outputs outputs)
       throws Refusal {
+    List<SheetResult> results = new ArrayList<>();
+    for (Fitted f : fitted) {
+      List<PlacedFlat> flats = f.pictures().stream().map(Anchored::flat).toList();
+      results.add(SheetResult.of(null, f.request(), f.fit(), flats, new WorksheetJson(f, leeway)));
+    }
+    FlatFolder first = folders.get(0);
+    Findings findings = OntoWords.findings(title(first), onto, folders, fitted, results, leeway);
+    List<String> names = names(fitted);
+    byte[] copy = WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative);
+    List<byte[]> previews = fitted.parallelStream().map(f -> png(Preview.of(f))).toList();
+    Made made = new Made(out, names, names.get(0), copy.length, names.get(1));
+    Account account = Account.of(findings, units, made);
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(names.get(0), WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative));
+    files.put(names.get(0), copy);
+    for (int i = 0; i < previews.size(); i++) {
+      files.put(names.get(i + 1), previews.get(i));
+    }
     try {
-      List<byte[]> previews = fitted.parallelStream().map(f -> png(Preview.of(f))).toList();
-      for (int i = 0; i < previews.size(); i++) {
-        files.put(names.get(i + 1), previews.get(i));
-      }
-      List<SheetResult> sheets =
-          fitted.stream()
-              .map(
-                  f ->
-                      SheetResult.of(
-                          null,
-                          f.request(),
-                          f.fit(),
-                          f.pictures().stream().map(Anchored::flat).toList(),
-                          new WorksheetJson(f, leeway)))
-              .toList();
-      files.put(
-          "fit.json", FitJson.bytes(title(first), first.notes().fields(), TARGETS, null, sheets));
-      return files;
+      byte[] json = FitJson.bytes(findings.title(), first.notes().fields(), TARGETS, null, results);
+      files.put("fit.json", json);
+      outputs.write(files);
+      return new RunResult(account, json);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -200,11 +200,6 @@ public record OntoRun(
     boolean drawing = flat.item().file().picture() instanceof dev.placket.layout.image.Drawing;
     String what = drawing ? "line drawing" : "picture";
     return flat.item().file().caption() + ", " + what + ", " + scale;
-  }
-
-  private static boolean soft(Anchored picture) {
-    var raster = picture.flat().raster();
-    return raster != null && raster.state() == PrintState.SOFT;
   }
 
   private String title(FlatFolder read) {

@@ -1,0 +1,105 @@
+package dev.placket.demo;
+
+import dev.placket.demo.pdf.PdfPack;
+import dev.placket.demo.result.Account;
+import dev.placket.demo.result.Findings;
+import dev.placket.demo.result.FitJson;
+import dev.placket.demo.result.Made;
+import dev.placket.demo.result.Outputs;
+import dev.placket.demo.result.RunResult;
+import dev.placket.demo.result.Units;
+import dev.placket.layout.density.DensityTargets;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The files of a run that makes a PDF.
+ *
+ * @param out the folder they go to
+ * @param name what they are called, before the ending
+ * @param previews names of the previews, one for each sheet
+ * @param blank whether the sheets are also written without flats
+ * @param replace whether files that are there may be written anew
+ */
+record RunFiles(Path out, String name, List<String> previews, boolean blank, boolean replace) {
+  private static final String JSON = "fit.json";
+
+  private List<String> names() {
+    List<String> names = new ArrayList<>(List.of(pdf()));
+    names.addAll(previews);
+    if (blank) {
+      names.add(blankPdf());
+    }
+    names.add(JSON);
+    return names;
+  }
+
+  /** Refuses, before anything is done, what could not be written in the end. */
+  void check() throws Refusal {
+    List<String> obstacles = new Outputs(out, replace).obstacles(names());
+    if (!obstacles.isEmpty()) {
+      throw new Refusal(Refusal.INPUT, obstacles);
+    }
+  }
+
+  /**
+   * Draws the previews and writes all files.
+   *
+   * @param pdf the file of all pages
+   * @param pages one for each sheet
+   * @param findings what the run found out
+   * @param fields the header's values by their names
+   * @param units what lengths are said in
+   */
+  RunResult write(
+      byte[] pdf,
+      List<PdfPack.Filled> pages,
+      Findings findings,
+      Map<String, String> fields,
+      Units units)
+      throws Refusal {
+    Made made = new Made(out, names(), pdf(), pdf.length, previews.get(0));
+    Account account = Account.of(findings, units, made);
+    try {
+      byte[] json =
+          FitJson.bytes(
+              findings.title(),
+              fields,
+              DensityTargets.DEFAULT,
+              findings.weight(),
+              findings.sheets());
+      Map<String, byte[]> files = new LinkedHashMap<>();
+      files.put(pdf(), pdf);
+      for (int i = 0; i < pages.size(); i++) {
+        files.put(previews.get(i), PdfPack.preview(pages.get(i)));
+      }
+      if (blank) {
+        files.put(blankPdf(), new PdfPack(findings.title()).pdf(withoutFlats(pages)));
+      }
+      files.put(JSON, json);
+      new Outputs(out, replace).write(files);
+      return new RunResult(account, json);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static List<PdfPack.Filled> withoutFlats(List<PdfPack.Filled> pages) {
+    List<PdfPack.Filled> bare = new ArrayList<>();
+    pages.forEach(p -> bare.add(new PdfPack.Filled(p.page(), List.of())));
+    return bare;
+  }
+
+  private String pdf() {
+    return name + ".pdf";
+  }
+
+  private String blankPdf() {
+    return name + "-blank.pdf";
+  }
+}

@@ -1,0 +1,44 @@
+package dev.placket.demo.result;
+
+import dev.placket.layout.density.PixelSize;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Numbers as a reader sees them, the same on every machine. */
+final class Figures {
+  private static final int GROUP = 3;
+
+  private Figures() {}
+
+  /** With so many decimals. */
+  static String fixed(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** With at most so many decimals, none of them a zero at the end. */
+  static String trimmed(double value, int decimals) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    BigDecimal stripped = rounded.stripTrailingZeros();
+    return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+  }
+
+  /** Pixels to ask for, as in {@code 1,180 × 1,460}. */
+  static String pixels(PixelSize size) {
+    return grouped(size.width()) + " × " + grouped(size.height());
+  }
+
+  /** Bytes as kB, or as MB from a million on, as in {@code 41 kB} and {@code 1.2 MB}. */
+  static String bytes(long bytes) {
+    return bytes < 999_500
+        ? Math.max(1, (bytes + 500) / 1000) + " kB"
+        : fixed(bytes / 1e6, 1) + " MB";
+  }
+
+  private static String grouped(int value) {
+    StringBuilder digits = new StringBuilder(Integer.toString(value));
+    for (int at = digits.length() - GROUP; at > 0; at -= GROUP) {
+      digits.insert(at, ',');
+    }
+    return digits.toString();
+  }
+}

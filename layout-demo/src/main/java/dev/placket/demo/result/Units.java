@@ -1,0 +1,53 @@
+package dev.placket.demo.result;
+
+import dev.placket.layout.units.Length;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** The unit in which a designer reads printed lengths. */
+public enum Units {
+  /** Millimetres. */
+  MM("mm", 1, 2),
+  /** Inches. */
+  IN("in", 2, 4);
+
+  /** The unit's sign. */
+  private final String sign;
+
+  /** Decimals of a size. */
+  private final int decimals;
+
+  /** Decimals of what is as fine as a line. */
+  private final int fineDecimals;
+
+  Units(String sign, int decimals, int fineDecimals) {
+    this.sign = sign;
+    this.decimals = decimals;
+    this.fineDecimals = fineDecimals;
+  }
+
+  /** The unit's sign, as in {@code mm}. */
+  public String sign() {
+    return sign;
+  }
+
+  /** Width and height without the unit, as in {@code 104.1 × 123.2}; both in points. */
+  public String size(double width, double height) {
+    return figure(Length.pt(width), decimals) + " × " + figure(Length.pt(height), decimals);
+  }
+
+  /** A length with its unit, as in {@code 22.0 mm}. */
+  public String length(Length length) {
+    return figure(length, decimals) + " " + sign;
+  }
+
+  /** A length as fine as a line with its unit, as in {@code 0.18 mm}. */
+  public String fine(Length length) {
+    return figure(length, fineDecimals) + " " + sign;
+  }
+
+  private String figure(Length length, int places) {
+    double value = this == MM ? length.mm() : length.in();
+    return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
+  }
+}

@@ -1,0 +1,69 @@
+package dev.placket.demo.workbook.show;
+
+import dev.placket.demo.folder.FlatFolder;
+import dev.placket.demo.result.Findings;
+import dev.placket.demo.result.SheetResult;
+import dev.placket.demo.workbook.place.Fitted;
+import dev.placket.demo.workbook.room.PageRoom;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What a run onto a workbook found out, in words. */
+public final class OntoWords {
+  private OntoWords() {}
+
+  /**
+   * The findings.
+   *
+   * @param title what was laid out
+   * @param onto the workbook that was read
+   * @param folders the flats of each worksheet
+   * @param fitted the worksheets in play
+   * @param sheets what came of each
+   * @param leeway pixels that readers may differ by
+   */
+  public static Findings findings(
+      String title,
+      Path onto,
+      List<FlatFolder> folders,
+      List<Fitted> fitted,
+      List<SheetResult> sheets,
+      int leeway) {
+    Set<String> read = new LinkedHashSet<>();
+    Set<String> unnamed = new LinkedHashSet<>();
+    for (FlatFolder folder : folders) {
+      read.addAll(Findings.read(folder));
+      unnamed.addAll(Findings.unnamed(folder));
+    }
+    for (Fitted worksheet : fitted) {
+      read.add(room(worksheet));
+      for (String note : worksheet.worksheet().notes()) {
+        read.add("Worksheet " + worksheet.worksheet().name() + ": " + note);
+      }
+    }
+    String clear =
+        "No picture touches a labelled cell or another picture, even where a reader makes columns"
+            + " and rows "
+            + leeway
+            + (leeway == 1 ? " pixel" : " pixels")
+            + " smaller, or wider by any amount.";
+    return new Findings(
+        title, onto, new ArrayList<>(read), new ArrayList<>(unnamed), sheets, List.of(clear), null);
+  }
+
+  private static String room(Fitted worksheet) {
+    PageRoom room = worksheet.room();
+    return "Worksheet "
+        + worksheet.worksheet().name()
+        + ", printed at "
+        + room.page().percent()
+        + " %: "
+        + room.marks().size()
+        + " ranges are kept clear, the largest blank window is "
+        + room.blank().get(0)
+        + ".";
+  }
+}
