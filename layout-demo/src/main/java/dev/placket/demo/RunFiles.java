@@ -6,6 +6,7 @@ import dev.placket.demo.result.Findings;
 import dev.placket.demo.result.FitJson;
 import dev.placket.demo.result.Made;
 import dev.placket.demo.result.Outputs;
+import dev.placket.demo.result.ReportPage;
 import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.Units;
 import dev.placket.layout.density.DensityTargets;
@@ -35,6 +36,7 @@ record RunFiles(Path out, String name, List<String> previews, boolean blank, boo
     if (blank) {
       names.add(blankPdf());
     }
+    names.add(report());
     names.add(JSON);
     return names;
   }
@@ -63,7 +65,7 @@ record RunFiles(Path out, String name, List<String> previews, boolean blank, boo
       Map<String, String> fields,
       Units units)
       throws Refusal {
-    Made made = new Made(out, names(), pdf(), pdf.length, previews.get(0));
+    Made made = new Made(out, names(), pdf(), pdf.length, report());
     Account account = Account.of(findings, units, made);
     try {
       byte[] json =
@@ -75,12 +77,15 @@ record RunFiles(Path out, String name, List<String> previews, boolean blank, boo
               findings.sheets());
       Map<String, byte[]> files = new LinkedHashMap<>();
       files.put(pdf(), pdf);
+      List<byte[]> pictures = new ArrayList<>();
+      pages.forEach(p -> pictures.add(PdfPack.preview(p)));
       for (int i = 0; i < pages.size(); i++) {
-        files.put(previews.get(i), PdfPack.preview(pages.get(i)));
+        files.put(previews.get(i), pictures.get(i));
       }
       if (blank) {
         files.put(blankPdf(), new PdfPack(findings.title()).pdf(withoutFlats(pages)));
       }
+      files.put(report(), ReportPage.of(account, pictures));
       files.put(JSON, json);
       new Outputs(out, replace).write(files);
       return new RunResult(account, json);
@@ -97,6 +102,10 @@ record RunFiles(Path out, String name, List<String> previews, boolean blank, boo
 
   private String pdf() {
     return name + ".pdf";
+  }
+
+  private String report() {
+    return name + "-report.html";
   }
 
   private String blankPdf() {

@@ -11,6 +11,7 @@ import dev.placket.demo.result.Findings;
 import dev.placket.demo.result.FitJson;
 import dev.placket.demo.result.Made;
 import dev.placket.demo.result.Outputs;
+import dev.placket.demo.result.ReportPage;
 import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.SheetResult;
 import dev.placket.demo.result.Units;
@@ -148,6 +149,7 @@ public record OntoRun(
       String sheet = f.worksheet().name().replaceAll("[^\\p{L}\\p{N}._-]+", "-");
       names.add(stem + "-" + f.worksheet().entry().index() + "-" + sheet + ".png");
     }
+    names.add(stem + "-report.html");
     names.add("fit.json");
     return names;
   }
@@ -169,13 +171,15 @@ public record OntoRun(
     List<String> names = names(fitted);
     byte[] copy = WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative);
     List<byte[]> previews = fitted.parallelStream().map(f -> png(Preview.of(f))).toList();
-    Made made = new Made(out, names, names.get(0), copy.length, names.get(1));
+    String page = names.get(previews.size() + 1);
+    Made made = new Made(out, names, names.get(0), copy.length, page);
     Account account = Account.of(findings, units, made);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(names.get(0), copy);
     for (int i = 0; i < previews.size(); i++) {
       files.put(names.get(i + 1), previews.get(i));
     }
+    files.put(page, ReportPage.of(account, previews));
     try {
       byte[] json = FitJson.bytes(findings.title(), first.notes().fields(), TARGETS, null, results);
       files.put("fit.json", json);

@@ -2,16 +2,14 @@ package dev.placket.demo.pack;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import dev.placket.demo.Browser;
 import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.TemplateAreas;
 import dev.placket.layout.sheet.Track;
 import dev.placket.layout.units.Box;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,10 +17,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -107,25 +103,10 @@ class CssGridTest {
 
   @Test
   void aBrowserLaysTheSameRectangles() throws IOException, InterruptedException {
-    String browser = browser();
-    assumeTrue(!browser.isEmpty(), "needs chromium on the path");
     Path page = Files.writeString(dir.resolve("grid.html"), html());
-    Path out = dir.resolve("dom.html");
-    Process process =
-        new ProcessBuilder(
-                browser,
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--user-data-dir=" + dir.resolve("profile"),
-                "--dump-dom",
-                page.toUri().toString())
-            .redirectOutput(out.toFile())
-            .redirectError(dir.resolve("err.txt").toFile())
-            .start();
-    assertTrue(process.waitFor(5, TimeUnit.MINUTES));
+    String document = Browser.document(page, dir);
     Pattern measured = Pattern.compile("\\[(\\d+) (\\w+) ([\\d.]+) ([\\d.]+) ([\\d.]+) ([\\d.]+)]");
-    Matcher m = measured.matcher(Files.readString(out, StandardCharsets.UTF_8));
+    Matcher m = measured.matcher(document);
     int seen = 0;
     while (m.find()) {
       Box ours = ours(CASES.get(Integer.parseInt(m.group(1))), m.group(2));
@@ -179,17 +160,5 @@ class CssGridTest {
         + "for(const e of g.children){const r=e.getBoundingClientRect();"
         + "t+='['+[g.dataset.case,e.dataset.name,r.left,r.top,r.right,r.bottom].join(' ')+']';}"
         + "document.getElementById('out').textContent=t;</script>";
-  }
-
-  private static String browser() {
-    String path = System.getenv().getOrDefault("PATH", "");
-    return Stream.of("chromium", "chromium-browser")
-        .flatMap(
-            name ->
-                Arrays.stream(path.split(java.io.File.pathSeparator)).map(p -> Path.of(p, name)))
-        .filter(Files::isExecutable)
-        .map(Path::toString)
-        .findFirst()
-        .orElse("");
   }
 }

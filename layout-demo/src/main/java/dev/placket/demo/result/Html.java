@@ -1,0 +1,14 @@
+package dev.placket.demo.result;
+
+/** Text as HTML wants it. */
+final class Html {
+  private Html() {}
+
+  /** Text for between tags or within quotes. */
+  static String text(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
+  }
+}
