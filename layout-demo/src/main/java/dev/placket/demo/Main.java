@@ -59,7 +59,7 @@ public final class Main {
   }
 
   /** The whole command, as its help shows it. */
-  static CommandLine line(PrintStream out, PrintStream err) {
+  public static CommandLine line(PrintStream out, PrintStream err) {
     return line(new String[0], out, err, false);
   }
 
