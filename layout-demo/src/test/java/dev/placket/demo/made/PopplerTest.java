@@ -6,14 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -28,7 +23,7 @@ class PopplerTest {
   @MethodSource(SHEETS)
   void itListsExactlyTheRastersAtTheirDensity(String name) throws Exception {
     MadeSheet made = MadeSheet.of(name);
-    List<String[]> listed = images(made.pdf());
+    List<String[]> listed = Poppler.images(work, made.pdf());
     List<JsonNode> rasters =
         made.placements().stream()
             .filter(p -> !p.path("source").asText().endsWith(".svg"))
@@ -70,35 +65,11 @@ class PopplerTest {
     return box.path(to).asDouble() - box.path(from).asDouble();
   }
 
-  /** The rows of poppler's listing that are pictures, not the masks of pictures. */
-  private List<String[]> images(Path pdf) throws Exception {
-    List<String[]> rows = new ArrayList<>();
-    for (String line : run("pdfimages", "-list", pdf.toString()).lines().skip(2).toList()) {
-      String[] columns = line.strip().split("\\s+");
-      if (!columns[2].equals("smask")) {
-        rows.add(columns);
-      }
-    }
-    return rows;
-  }
-
   private BufferedImage render(Path pdf) throws Exception {
     Path stem = work.resolve(pdf.getFileName());
     String perInch = String.valueOf(Pages.PER_INCH);
-    run("pdftoppm", "-r", perInch, "-png", "-singlefile", pdf.toString(), stem.toString());
+    Poppler.run(
+        work, "pdftoppm", "-r", perInch, "-png", "-singlefile", pdf.toString(), stem.toString());
     return ImageIO.read(new java.io.File(stem + ".png"));
-  }
-
-  private String run(String... command) throws Exception {
-    Path said = work.resolve("said.txt");
-    Process process;
-    try {
-      process = new ProcessBuilder(command).redirectOutput(said.toFile()).start();
-    } catch (IOException e) {
-      Assumptions.abort("skipped: no " + command[0] + " on this machine");
-      throw e;
-    }
-    assertEquals(0, process.waitFor(), String.join(" ", command));
-    return Files.readString(said, StandardCharsets.UTF_8);
   }
 }
