@@ -20,11 +20,25 @@ import dev.placket.layout.units.Box;
  * that scale on. The truth therefore lies in [k, (k_refused)(1 + rounding)] lattice steps.
  *
  * @param seconds the most that one call of the solver may take
+ * @param counted the most of its own measure of work, which no clock has a part in
  */
-public record CpSat(double seconds) {
+public record CpSat(double seconds, double counted) {
   private static final double LATTICE = 1e-3;
   private static final double UNITS_PER_POINT = 1e5;
   private static final double MS_PER_SECOND = 1e3;
+
+  /** Some seconds to a unit of work; nobody waits so long. */
+  private static final double PATIENCE = 3600;
+
+  /** Limited by the clock. */
+  public CpSat(double seconds) {
+    this(seconds, Double.MAX_VALUE);
+  }
+
+  /** Limited by work, so that an answer is the same however busy the machine is. */
+  public static CpSat counting(double work) {
+    return new CpSat(PATIENCE, work);
+  }
 
   /**
    * What CP-SAT says.
@@ -82,9 +96,10 @@ public record CpSat(double seconds) {
     return lattice.answer(fits, refused, refused - fits == 1, start);
   }
 
-  private static CpSolver solver(double seconds) {
+  private CpSolver solver(double most) {
     CpSolver solver = new CpSolver();
-    solver.getParameters().setNumWorkers(1).setMaxTimeInSeconds(seconds).setRandomSeed(1);
+    solver.getParameters().setNumWorkers(1).setMaxTimeInSeconds(most).setRandomSeed(1);
+    solver.getParameters().setMaxDeterministicTime(counted);
     return solver;
   }
 

@@ -26,7 +26,9 @@ final class FlatReader {
           "note",
           "held",
           "fills",
-          "lines");
+          "lines",
+          "points",
+          "callouts");
   private static final List<String> HELD = List.of("left", "top", "scale");
   private static final Map<String, Role> ROLES = Spelled.words(Role.values());
 
@@ -58,7 +60,8 @@ final class FlatReader {
         level.isEmpty() ? null : level,
         held(e.get("held")),
         values.named(e.get("fills"), "a colour", (name, n) -> values.colour(n)),
-        values.oneOrMore(e.get("lines"), "names of groups of lines"));
+        values.oneOrMore(e.get("lines"), "names of groups of lines"),
+        new SpotReader(values).spots(e.get("points"), e.get("callouts")));
   }
 
   private Held held(@Nullable Node node) {

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param held what of its place must not move
  * @param fills colours of named areas of the drawing, as {@code #RRGGBB}
  * @param lines names of groups of lines that lie on filled areas and stay readable on them
+ * @param spots what of it is pointed at
  */
 public record PackFlat(
     String file,
@@ -37,7 +38,8 @@ public record PackFlat(
     @Nullable String level,
     Held held,
     Map<String, String> fills,
-    List<String> lines) {
+    List<String> lines,
+    PackSpots spots) {
   /** Copies collections. */
   public PackFlat {
     windows = List.copyOf(windows);
@@ -78,13 +80,14 @@ public record PackFlat(
         null,
         Held.NOTHING,
         Map.of(),
-        List.of());
+        List.of(),
+        PackSpots.NONE);
   }
 
   /** This flat with its size tied to others. */
   public PackFlat with(Scaling s) {
     return new PackFlat(
-        file, role, windows, s, least, greatest, trueSize, caption, note, level, held, fills,
-        lines);
+        file, role, windows, s, least, greatest, trueSize, caption, note, level, held, fills, lines,
+        spots);
   }
 }

@@ -163,6 +163,23 @@ public final class PackWriter {
     }
     m.put("fills", f.fills());
     m.put("lines", f.lines());
+    m.put("points", each(f.spots().points(), PackWriter::point));
+    m.put("callouts", each(f.spots().callouts(), PackWriter::callout));
+    return m;
+  }
+
+  private static Map<String, Object> point(PackPoint p) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    put(m, "element", p.element(), e -> e);
+    put(m, "x", p.at(), at -> at.x());
+    put(m, "y", p.at(), at -> at.y());
+    return m;
+  }
+
+  private static Map<String, Object> callout(PackCallout c) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("point", c.point());
+    m.put("text", words(c.text()));
     return m;
   }
 

@@ -99,6 +99,17 @@ final class Values {
     return null;
   }
 
+  /** A place along an axis of a drawing: any decimal number. */
+  @Nullable Double coordinate(Node node) {
+    String text = text(node, "");
+    String digits = text.startsWith("-") ? text.substring(1) : text;
+    if (NUMBER.matcher(digits).matches()) {
+      return Double.parseDouble(text);
+    }
+    faults.add(node.mark(), node.what(), "a number in units of the drawing, as in 120.5");
+    return null;
+  }
+
   boolean flag(@Nullable Node node, boolean otherwise) {
     Boolean chosen = choice(node, Map.of("true", true, "false", false), "yes or no");
     return chosen == null ? otherwise : chosen;

@@ -41,8 +41,14 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
    * @param file the picture
    * @param flat what the solver sees
    * @param caption the caption under it
+   * @param spots what of it is pointed at
    */
-  public record Item(FlatFile file, Flat flat, FlatCaption caption) {}
+  public record Item(FlatFile file, Flat flat, FlatCaption caption, FlatSpots spots) {
+    /** A flat of which nothing is pointed at. */
+    public Item(FlatFile file, Flat flat, FlatCaption caption) {
+      this(file, flat, caption, FlatSpots.NONE);
+    }
+  }
 
   /** Copies the list. */
   public FlatSet {
@@ -95,7 +101,7 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
     for (Flat flat : some) {
       Item item =
           items.stream().filter(i -> i.flat.id().equals(flat.id())).findFirst().orElseThrow();
-      its.add(new Item(item.file, flat, item.caption));
+      its.add(new Item(item.file, flat, item.caption, item.spots));
     }
     return new FlatSet(its, ratios);
   }

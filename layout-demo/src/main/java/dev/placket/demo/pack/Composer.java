@@ -4,6 +4,7 @@ import dev.placket.demo.Refusal;
 import dev.placket.demo.description.Described;
 import dev.placket.demo.description.PackSheet;
 import dev.placket.demo.description.Words;
+import dev.placket.demo.folder.FlatSpots;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.Typeface;
 import dev.placket.layout.density.DensityTargets;
@@ -94,7 +95,14 @@ public final class Composer {
     described.faults().refuse();
     List<String> notes = new ArrayList<>(text.missing());
     notes.addAll(shrunk);
+    if (sheets.stream().flatMap(s -> s.items().stream()).anyMatch(i -> pointedAt(i.spots()))) {
+      notes.add("callouts: fit.json says where each points; the sheets do not draw them.");
+    }
     return new ComposedPack(title(), fileName(), fields(), sheets, notes);
+  }
+
+  private static boolean pointedAt(FlatSpots spots) {
+    return !spots.callouts().isEmpty();
   }
 
   private static Map<String, Words> ofSheet(SheetPlan plan, int number, int count) {

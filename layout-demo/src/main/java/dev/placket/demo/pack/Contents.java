@@ -5,6 +5,7 @@ import dev.placket.demo.description.PackBand;
 import dev.placket.demo.description.PackCell;
 import dev.placket.demo.description.PackFlat;
 import dev.placket.demo.description.PackSheet;
+import dev.placket.demo.description.PackSpots;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -46,6 +47,8 @@ final class Contents {
 
   private void identifiers() {
     Map<String, String> seen = new HashMap<>();
+    Map<String, String> points = new HashMap<>();
+    Map<String, String> callouts = new HashMap<>();
     Set<String> retired = new HashSet<>(described.pack().retired());
     described
         .pack()
@@ -54,19 +57,35 @@ final class Contents {
             (sheet, s) -> {
               String at = "sheets/" + sheet;
               retired(retired, sheet, at);
-              for (String flat : s.flats().keySet()) {
-                String path = at + "/flats/" + flat;
-                retired(retired, flat, path);
-                String before = seen.putIfAbsent(flat, path);
-                if (before != null) {
-                  int line = described.places().of(before).line();
-                  add(
-                      path,
-                      "the flat '" + flat + "' again",
-                      "an identifier of its own (line " + line + " has it already)");
-                }
-              }
+              s.flats()
+                  .forEach(
+                      (id, flat) -> {
+                        String path = at + "/flats/" + id;
+                        once("flat", id, path, seen, retired);
+                        PackSpots spots = flat.spots();
+                        for (String point : spots.points().keySet()) {
+                          once("point", point, path + "/points/" + point, points, retired);
+                        }
+                        for (String callout : spots.callouts().keySet()) {
+                          once(
+                              "callout", callout, path + "/callouts/" + callout, callouts, retired);
+                        }
+                      });
             });
+  }
+
+  /** An identifier is one thing's alone, and was never another's. */
+  private void once(
+      String what, String id, String path, Map<String, String> seen, Set<String> retired) {
+    retired(retired, id, path);
+    String before = seen.putIfAbsent(id, path);
+    if (before != null) {
+      int line = described.places().of(before).line();
+      add(
+          path,
+          "the " + what + " '" + id + "' again",
+          "an identifier of its own (line " + line + " has it already)");
+    }
   }
 
   private void retired(Set<String> retired, String id, String path) {

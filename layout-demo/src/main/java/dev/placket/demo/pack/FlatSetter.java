@@ -12,9 +12,9 @@ import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Surround;
-import dev.placket.layout.image.Drawing;
 import dev.placket.layout.image.Picture;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +30,7 @@ final class FlatSetter {
   private final Lettering lettering;
   private final DensityTargets targets;
   private final boolean allowSoft;
+  private final SpotSetter spots;
 
   FlatSetter(
       Described described,
@@ -42,6 +43,7 @@ final class FlatSetter {
     this.lettering = lettering;
     this.targets = targets;
     this.allowSoft = allowSoft;
+    this.spots = new SpotSetter(described);
   }
 
   /**
@@ -84,7 +86,8 @@ final class FlatSetter {
       PackText text) {
     PackFlat said = read.flat();
     PackFlat.Scaling scaling = said.scaling();
-    String level = level(read);
+    Map<String, Point> points = spots.points(read);
+    String level = level(read, points);
     if (said.trueSize() && scaling.unit() == null) {
       add(read, "true-size", "true-size without unit", "unit, the real length of one drawing unit");
       return null;
@@ -102,9 +105,7 @@ final class FlatSetter {
             .withHeld(held(said))
             .withShare(share(scaling, said, even))
             .withSurround(surround(caption, said.trueSize()));
-    if (read.picture() instanceof Drawing drawing) {
-      flat = flat.withPoints(drawing.points(), level);
-    }
+    flat = flat.withPoints(points, level);
     Length unit = scaling.unit();
     flat = unit == null ? flat : flat.withUnitLength(unit);
     if (ratio != null) {
@@ -114,7 +115,7 @@ final class FlatSetter {
     java.nio.file.Path file = described.folder().resolve(said.file());
     String title = caption.name().isEmpty() ? title(said) : String.join(" ", caption.name());
     FlatFile source = new FlatFile(file, read.id(), said.role(), true, title, read.picture());
-    return new FlatSet.Item(source, flat, caption);
+    return new FlatSet.Item(source, flat, caption, spots.of(read, points, text));
   }
 
   private static double ratio(PackFlat said) {
@@ -145,24 +146,21 @@ final class FlatSetter {
     return trueSize ? CheckBar.under(below) : below;
   }
 
-  private @Nullable String level(Read read) {
+  private @Nullable String level(Read read, Map<String, Point> points) {
     String level = read.flat().level();
-    if (level == null) {
-      return null;
+    if (level == null || points.containsKey(level)) {
+      return level;
     }
-    if (read.picture() instanceof Drawing drawing) {
-      if (drawing.points().containsKey(level)) {
-        return level;
-      }
+    if (points.isEmpty()) {
+      add(read, "level", "a level in a picture of pixels", "a drawing with named parts");
+    } else {
       described
           .faults()
           .unknown(
               described.places().of(read.path() + "/level"),
               "no part of the drawing named",
               level,
-              drawing.points().keySet());
-    } else {
-      add(read, "level", "a level in a picture of pixels", "a drawing with named parts");
+              points.keySet());
     }
     return null;
   }

@@ -198,6 +198,7 @@ public final class FitJson {
     optional(
         "resolvedShare", print == null ? null : rounded(print.resolvedShare(), 3).doubleValue());
     PrintedJson.write(json, placed.printed());
+    SpotsJson.write(json, placed);
     json.writeEndObject();
   }
 

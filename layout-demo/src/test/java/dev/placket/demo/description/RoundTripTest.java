@@ -14,6 +14,7 @@ import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Track;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Point;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -188,10 +189,10 @@ class RoundTripTest {
             scaling,
             sizes,
             words().injectNull(0.5),
-            held,
+            Combinators.combine(held, spots()).as(Tied::new),
             fills)
         .as(
-            (file, role, windows, s, size, caption, h, f) ->
+            (file, role, windows, s, size, caption, tied, f) ->
                 new PackFlat(
                     file,
                     role,
@@ -203,9 +204,22 @@ class RoundTripTest {
                     caption,
                     Words.of("note"),
                     null,
-                    h,
+                    tied.held(),
                     f,
-                    windows));
+                    windows,
+                    tied.spots()));
+  }
+
+  private record Tied(Held held, PackSpots spots) {}
+
+  private static Arbitrary<PackSpots> spots() {
+    Arbitrary<Double> places = Arbitraries.doubles().between(-900, 900).ofScale(6);
+    Arbitrary<PackPoint> points =
+        Arbitraries.oneOf(
+            names().map(element -> new PackPoint(null, element)),
+            Combinators.combine(places, places).as((x, y) -> new PackPoint(new Point(x, y), null)));
+    Arbitrary<PackCallout> callouts = Combinators.combine(names(), words()).as(PackCallout::new);
+    return Combinators.combine(named(points), named(callouts)).as(PackSpots::new);
   }
 
   private static <T> Arbitrary<Map<String, T>> named(Arbitrary<T> values) {
