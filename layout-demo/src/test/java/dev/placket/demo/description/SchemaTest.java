@@ -70,6 +70,29 @@ class SchemaTest {
   }
 
   @Test
+  void theDemoKeepsIt() throws IOException {
+    Path demo = Path.of("src", "demo", "mg-3107", "pack.yaml");
+    assertEquals(List.of(), errors(Files.readString(demo)));
+  }
+
+  /** Spots are in neither of the examples above. */
+  @Test
+  void pointsAndCalloutsKeepIt() throws IOException {
+    String spots =
+        ExamplePack.TEXT.replace(
+            "note: bar tacks 10",
+            "points: {p1: {x: 50, y: -2.5}, p2: {element: waist}},"
+                + " callouts: {c1: {point: p1, text: {en: Tab}}}");
+    assertEquals(List.of(), errors(spots));
+    assertTrue(readerTakes(spots));
+    for (String wrong : List.of("{x: 50}", "{x: 50, y: 2, element: waist}", "{x: fifty, y: 2}")) {
+      String text = spots.replace("{x: 50, y: -2.5}", wrong);
+      assertFalse(errors(text).isEmpty(), "the schema takes " + wrong);
+      assertFalse(readerTakes(text), "the reader takes " + wrong);
+    }
+  }
+
+  @Test
   void whatIsWrittenKeepsIt() throws IOException, Refusal {
     byte[] bytes = ExamplePack.TEXT.getBytes(StandardCharsets.UTF_8);
     Pack pack = PackReader.read(Path.of("pack.yaml"), bytes).pack();
