@@ -6,8 +6,9 @@ import java.util.Arrays;
 /**
  * Rows scaled by the exact mean of the area that each new pixel covers, colours weighted by alpha:
  * nothing shifts, no hidden colour bleeds in, and both axes may have any ratio. It averages the
- * values as they are encoded (sRGB), which is also how pages blend alpha. O(pixels of the source),
- * holding one row of it.
+ * values as they are encoded (sRGB): a printer lays ink by them (ISO 32000-1, 10.3.3), so thin dark
+ * lines keep theirs; averaged by light, a line of a pixel and a half loses a quarter of it.
+ * O(pixels of the source), holding one row of it.
  *
  * <p>Each weight is a whole number of the finest common parts of old and new pixels, and all sums
  * stay under 2^53, so they are exact and the only rounding is the last one.
