@@ -113,7 +113,9 @@ final class FlatSetter {
       flat = flat.withGroup(group == null ? dev.placket.layout.flat.Grouping.VIEWS : group, ratio);
     }
     java.nio.file.Path file = described.folder().resolve(said.file());
-    String title = caption.name().isEmpty() ? title(said) : String.join(" ", caption.name());
+    // Without a caption several would be called alike.
+    String uncaptioned = title(said) + " " + read.id();
+    String title = caption.name().isEmpty() ? uncaptioned : String.join(" ", caption.name());
     FlatFile source = new FlatFile(file, read.id(), said.role(), true, title, read.picture());
     return new FlatSet.Item(source, flat, caption, spots.of(read, points, text));
   }
