@@ -2,6 +2,7 @@ package dev.placket.demo;
 
 import dev.placket.demo.result.Report;
 import dev.placket.demo.result.RunResult;
+import dev.placket.demo.result.Telling;
 import dev.placket.demo.result.Units;
 import dev.placket.demo.workbook.OntoOptions;
 import dev.placket.layout.sheet.Paper;
@@ -106,6 +107,8 @@ final class FitCommand implements Callable<Integer> {
       })
   private @Nullable Path onto;
 
+  @Mixin private LimitOptions limits = new LimitOptions();
+
   @Mixin private OntoOptions ontoOptions = new OntoOptions();
 
   private final PrintStream report;
@@ -141,7 +144,7 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private int run() throws Refusal {
-    RunResult result = result(units());
+    RunResult result = result(new Telling(units(), limits.limits()));
     Terminal shown = terminal ? Terminal.here() : Terminal.PLAIN;
     String said = Report.of(result.account(), shown.lines());
     if (json) {
@@ -154,7 +157,7 @@ final class FitCommand implements Callable<Integer> {
     return result.account().falls() ? SHORT : 0;
   }
 
-  private RunResult result(Units in) throws Refusal {
+  private RunResult result(Telling in) throws Refusal {
     Path workbook = onto;
     if (workbook != null) {
       Path copy = out == null ? what.resolve("placket") : out;

@@ -7,7 +7,7 @@ import dev.placket.demo.pdf.PdfPack;
 import dev.placket.demo.result.Findings;
 import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.SheetResult;
-import dev.placket.demo.result.Units;
+import dev.placket.demo.result.Telling;
 import dev.placket.demo.sheet.FlatSheet;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.Page;
@@ -31,7 +31,7 @@ record FitRun(
     boolean replace,
     boolean allowSoft,
     long weight,
-    Units units) {
+    Telling telling) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
   RunResult run() throws Refusal {
@@ -58,7 +58,7 @@ record FitRun(
     Findings findings =
         Findings.ofFolder(title, read, set, results, fitting.dividePrice(), kept.weight());
     List<PdfPack.Filled> pages = pages(sheet, placed, kept.sheets(), lettering);
-    return files.write(kept.file(), pages, findings, read.notes().fields(), units);
+    return files.write(kept.file(), pages, findings, read.notes().fields(), telling);
   }
 
   private static List<SheetFit.Placed> placed(SheetFit fitting, String title, FlatFolder read)

@@ -12,7 +12,7 @@ import dev.placket.demo.result.Findings;
 import dev.placket.demo.result.NoRoom;
 import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.SheetResult;
-import dev.placket.demo.result.Units;
+import dev.placket.demo.result.Telling;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.layout.check.Breach;
 import dev.placket.layout.check.Referee;
@@ -40,7 +40,7 @@ record PackRun(
     boolean replace,
     boolean allowSoft,
     long weight,
-    Units units) {
+    Telling telling) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
   RunResult run() throws Refusal {
@@ -63,7 +63,7 @@ record PackRun(
         new Findings(
             pack.title(), file, List.of(), List.of(), results, pack.notes(), kept.weight());
     List<PdfPack.Filled> pages = pages(pack, kept.sheets(), lettering);
-    return files.write(kept.file(), pages, findings, pack.fields(), units);
+    return files.write(kept.file(), pages, findings, pack.fields(), telling);
   }
 
   private static List<String> previews(ComposedPack pack) {

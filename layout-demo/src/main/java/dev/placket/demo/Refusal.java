@@ -3,6 +3,7 @@ package dev.placket.demo;
 import dev.placket.demo.result.FitJson;
 import dev.placket.demo.result.SheetResult;
 import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.image.PrintLimits;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -66,7 +67,8 @@ public final class Refusal extends Exception {
       return this;
     }
     try {
-      byte[] told = FitJson.bytes(title, fields, DensityTargets.DEFAULT, null, sheets);
+      byte[] told =
+          FitJson.bytes(title, fields, DensityTargets.DEFAULT, PrintLimits.DEFAULT, null, sheets);
       return new Refusal(exitCode, messages, sheets, told);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

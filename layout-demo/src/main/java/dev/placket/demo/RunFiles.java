@@ -8,7 +8,7 @@ import dev.placket.demo.result.Made;
 import dev.placket.demo.result.Outputs;
 import dev.placket.demo.result.ReportPage;
 import dev.placket.demo.result.RunResult;
-import dev.placket.demo.result.Units;
+import dev.placket.demo.result.Telling;
 import dev.placket.layout.density.DensityTargets;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -56,23 +56,24 @@ record RunFiles(Path out, String name, List<String> previews, boolean blank, boo
    * @param pages one for each sheet
    * @param findings what the run found out
    * @param fields the header's values by their names
-   * @param units what lengths are said in
+   * @param telling how it is told
    */
   RunResult write(
       byte[] pdf,
       List<PdfPack.Filled> pages,
       Findings findings,
       Map<String, String> fields,
-      Units units)
+      Telling telling)
       throws Refusal {
     Made made = new Made(out, names(), pdf(), pdf.length, report());
-    Account account = Account.of(findings, units, made);
+    Account account = Account.of(findings, telling, made);
     try {
       byte[] json =
           FitJson.bytes(
               findings.title(),
               fields,
               DensityTargets.DEFAULT,
+              telling.limits(),
               findings.weight(),
               findings.sheets());
       Map<String, byte[]> files = new LinkedHashMap<>();

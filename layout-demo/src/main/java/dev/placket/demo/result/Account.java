@@ -40,16 +40,18 @@ public record Account(
   }
 
   /** Puts findings into words. */
-  public static Account of(Findings findings, Units units, Made made) {
+  public static Account of(Findings findings, Telling telling, Made made) {
+    Units units = telling.units();
     List<OfSheet> sheets = new ArrayList<>();
     for (SheetResult result : findings.sheets()) {
       List<FlatRow> rows = new ArrayList<>();
-      result.flats().forEach(f -> rows.add(FlatRow.of(f, units)));
+      result.flats().forEach(f -> rows.add(FlatRow.of(f, telling)));
       String heading =
           SheetWords.heading(result, sheets.size() + 1, findings.sheets().size(), units);
       sheets.add(new OfSheet(heading, result, rows, SheetWords.quality(result)));
     }
-    return new Account(findings, units, sheets, made, NextSteps.of(findings, sheets, units, made));
+    return new Account(
+        findings, units, sheets, made, NextSteps.of(findings, sheets, telling, made));
   }
 
   /** Whether anything falls short: a picture is soft, or the weight does not hold. */

@@ -18,6 +18,7 @@ import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.ScaleGroup;
 import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.sheet.Window;
@@ -41,9 +42,11 @@ public final class FitJson {
   private static final int DENSITY_DECIMALS = 3;
 
   private final JsonGenerator json;
+  private final PrintLimits limits;
 
-  private FitJson(JsonGenerator json) {
+  private FitJson(JsonGenerator json, PrintLimits limits) {
     this.json = json;
+    this.limits = limits;
   }
 
   /** Writes fields of an object that is open. */
@@ -59,6 +62,7 @@ public final class FitJson {
    * @param title the pack's title
    * @param fields the header's values by their names, as in {@code style-number}
    * @param targets when a picture is soft or heavy
+   * @param limits under what printed sizes a thing counts as too fine
    * @param weight what the pack weighs; null where no weight is kept
    * @param sheets the sheets in order
    */
@@ -66,6 +70,7 @@ public final class FitJson {
       String title,
       Map<String, String> fields,
       DensityTargets targets,
+      PrintLimits limits,
       @Nullable PackWeight weight,
       List<SheetResult> sheets)
       throws IOException {
@@ -75,7 +80,7 @@ public final class FitJson {
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
       json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
-      new FitJson(json).write(title, fields, targets, weight, sheets);
+      new FitJson(json, limits).write(title, fields, targets, weight, sheets);
     }
     bytes.write('\n');
     return bytes.toByteArray();
@@ -197,7 +202,7 @@ public final class FitJson {
     RasterPrint print = placed.raster();
     optional(
         "resolvedShare", print == null ? null : rounded(print.resolvedShare(), 3).doubleValue());
-    PrintedJson.write(json, placed.printed());
+    PrintedJson.write(json, placed.printed(), limits);
     SpotsJson.write(json, placed);
     json.writeEndObject();
   }

@@ -6,7 +6,6 @@ import dev.placket.demo.folder.ScaleNote;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
-import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.image.prepare.ResolvedShare;
 import dev.placket.layout.units.Length;
 import java.util.ArrayList;
@@ -45,8 +44,9 @@ public record FlatRow(
     remarks = List.copyOf(remarks);
   }
 
-  /** What is said of a flat, printed lengths in these units. */
-  public static FlatRow of(PlacedFlat flat, Units units) {
+  /** What is said of a flat. */
+  public static FlatRow of(PlacedFlat flat, Telling telling) {
+    Units units = telling.units();
     RasterPrint raster = flat.raster();
     List<String> remarks = new ArrayList<>(flat.item().file().picture().notes());
     String wanted = "";
@@ -56,7 +56,7 @@ public record FlatRow(
     } else if (flat.placement().capped()) {
       remarks.add(stated(flat, units));
     }
-    remarks.addAll(FineWords.of(flat.printed(), PrintLimits.DEFAULT, units));
+    remarks.addAll(FineWords.of(flat.printed(), telling.limits(), units));
     return new FlatRow(
         flat,
         raster == null ? PrintState.SCALABLE : raster.state(),

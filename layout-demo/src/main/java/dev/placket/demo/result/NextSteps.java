@@ -3,7 +3,6 @@ package dev.placket.demo.result;
 import dev.placket.demo.PackWeight;
 import dev.placket.demo.RasterPrint;
 import dev.placket.layout.density.PrintState;
-import dev.placket.layout.image.PrintLimits;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What a designer does next, what spoils the sheet first. */
 final class NextSteps {
-  private final Units units;
+  private final Telling telling;
   private final boolean several;
   private final Map<String, Step> blurred = new LinkedHashMap<>();
   private final Map<String, Step> held = new LinkedHashMap<>();
@@ -23,13 +22,14 @@ final class NextSteps {
   /** A step, and how much it weighs against another for the same file. */
   private record Step(String words, double weight) {}
 
-  private NextSteps(Units units, boolean several) {
-    this.units = units;
+  private NextSteps(Telling telling, boolean several) {
+    this.telling = telling;
     this.several = several;
   }
 
-  static List<String> of(Findings findings, List<Account.OfSheet> sheets, Units units, Made made) {
-    NextSteps steps = new NextSteps(units, sheets.size() > 1);
+  static List<String> of(
+      Findings findings, List<Account.OfSheet> sheets, Telling telling, Made made) {
+    NextSteps steps = new NextSteps(telling, sheets.size() > 1);
     for (int i = 0; i < sheets.size(); i++) {
       for (FlatRow row : sheets.get(i).rows()) {
         steps.add(row, i + 1);
@@ -58,7 +58,7 @@ final class NextSteps {
       if (row.state() == PrintState.SOFT) {
         put(blurred, file, export + "it prints blurred, at " + row.density() + " px/in.", weight);
       } else if (row.heldCrisp()) {
-        String now = row.size() + " " + units.sign();
+        String now = row.size() + " " + telling.units().sign();
         put(held, file, export + "it is held at " + now + " to stay crisp.", weight);
       } else if (row.enlarged()) {
         String why = ": it was enlarged before export.";
@@ -67,7 +67,7 @@ final class NextSteps {
         put(heavy, file, export + "what it has more is never seen.", weight);
       }
     }
-    for (String words : FineWords.of(row.flat().printed(), PrintLimits.DEFAULT, units)) {
+    for (String words : FineWords.of(row.flat().printed(), telling.limits(), telling.units())) {
       // One for each kind of thing: the words before the first figure tell them apart.
       String kind = file + words.replaceAll("[0-9].*", "");
       put(

@@ -12,13 +12,14 @@ import org.jspecify.annotations.Nullable;
 final class PrintedJson {
   private PrintedJson() {}
 
-  static void write(JsonGenerator json, PrintedDetail printed) throws IOException {
+  static void write(JsonGenerator json, PrintedDetail printed, PrintLimits limits)
+      throws IOException {
     json.writeObjectFieldStart("printed");
     length(json, "line", printed.line());
     length(json, "lettering", printed.lettering());
     length(json, "gap", printed.gap());
     json.writeArrayFieldStart("tooFine");
-    for (PrintedDetail.Warning w : printed.under(PrintLimits.DEFAULT)) {
+    for (PrintedDetail.Warning w : printed.under(limits)) {
       json.writeString(w.kind().name().toLowerCase(Locale.ROOT));
     }
     json.writeEndArray();

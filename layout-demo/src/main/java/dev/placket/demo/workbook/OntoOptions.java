@@ -1,6 +1,6 @@
 package dev.placket.demo.workbook;
 
-import dev.placket.demo.result.Units;
+import dev.placket.demo.result.Telling;
 import dev.placket.demo.workbook.parts.WorkbookLimits;
 import dev.placket.demo.workbook.place.Asked;
 import java.nio.file.Path;
@@ -54,10 +54,10 @@ public final class OntoOptions {
 
   /** The run that was asked for. */
   public OntoRun run(
-      Path folder, Path onto, Path out, boolean replace, boolean allowSoft, Units units) {
+      Path folder, Path onto, Path out, boolean replace, boolean allowSoft, Telling telling) {
     WorkbookLimits limits = WorkbookLimits.DEFAULT.with(mostWorksheets, mostCells, mostMebibytes);
     Asked asked = new Asked(windows, labelled);
     return new OntoRun(
-        folder, onto, out, replace, allowSoft, worksheet, asked, leeway, limits, units);
+        folder, onto, out, replace, allowSoft, worksheet, asked, leeway, limits, telling);
   }
 }

@@ -14,7 +14,7 @@ import dev.placket.demo.result.Outputs;
 import dev.placket.demo.result.ReportPage;
 import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.SheetResult;
-import dev.placket.demo.result.Units;
+import dev.placket.demo.result.Telling;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.parts.Parts;
 import dev.placket.demo.workbook.parts.WorkbookLimits;
@@ -59,7 +59,7 @@ import java.util.stream.Stream;
  * @param asked ranges for the flats that lie in the folder itself
  * @param leeway how many pixels readers may take a column or row for smaller or larger; 0 or more
  * @param limits how much the workbook may ask for
- * @param units what the report says lengths in
+ * @param telling how it is told
  */
 public record OntoRun(
     Path folder,
@@ -71,7 +71,7 @@ public record OntoRun(
     Asked asked,
     int leeway,
     WorkbookLimits limits,
-    Units units) {
+    Telling telling) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
   /**
@@ -173,7 +173,7 @@ public record OntoRun(
     List<byte[]> previews = fitted.parallelStream().map(f -> png(Preview.of(f))).toList();
     String page = names.get(previews.size() + 1);
     Made made = new Made(out, names, names.get(0), copy.length, page);
-    Account account = Account.of(findings, units, made);
+    Account account = Account.of(findings, telling, made);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(names.get(0), copy);
     for (int i = 0; i < previews.size(); i++) {
@@ -181,7 +181,9 @@ public record OntoRun(
     }
     files.put(page, ReportPage.of(account, previews));
     try {
-      byte[] json = FitJson.bytes(findings.title(), first.notes().fields(), TARGETS, null, results);
+      byte[] json =
+          FitJson.bytes(
+              findings.title(), first.notes().fields(), TARGETS, telling.limits(), null, results);
       files.put("fit.json", json);
       outputs.write(files);
       return new RunResult(account, json);
