@@ -4,7 +4,6 @@ import com.twelvemonkeys.imageio.plugins.bmp.BMPImageReaderSpi;
 import com.twelvemonkeys.imageio.plugins.jpeg.JPEGImageReaderSpi;
 import com.twelvemonkeys.imageio.plugins.tiff.TIFFImageReaderSpi;
 import com.twelvemonkeys.imageio.plugins.webp.WebPImageReaderSpi;
-import com.twelvemonkeys.imageio.stream.ByteArrayImageInputStream;
 import java.io.IOException;
 import java.util.Iterator;
 import javax.imageio.ImageIO;
@@ -19,7 +18,7 @@ final class Decoders {
   /** A decoder for the format, set on the bytes; its metadata are never asked for. */
   static ImageReader open(Format format, byte[] bytes) throws IOException {
     ImageReader reader = reader(format);
-    reader.setInput(new ByteArrayImageInputStream(bytes), true, true);
+    reader.setInput(new HeldStream(bytes), true, true);
     return reader;
   }
 
