@@ -60,13 +60,12 @@ final class BandRows implements RowReader {
   }
 
   static PictureException damaged(String name, String format, Throwable e) {
-    String said = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     return new PictureException(
         name
             + ", pixels: this "
             + format
             + " is damaged or of a kind that is not read ("
-            + said.strip().replaceAll("\\s+", " ")
+            + Said.by(e)
             + "); export it again as PNG",
         e);
   }

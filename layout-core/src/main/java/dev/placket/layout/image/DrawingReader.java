@@ -148,6 +148,6 @@ final class DrawingReader {
   private static String lastLine(Throwable e) {
     String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     String[] lines = message.strip().split("\\R");
-    return lines[lines.length - 1].strip();
+    return Said.line(lines[lines.length - 1]);
   }
 }

@@ -56,12 +56,12 @@ final class SvgParser extends DefaultHandler2 {
               + ", line "
               + e.getLineNumber()
               + ": the XML is broken ("
-              + e.getMessage()
+              + Said.by(e)
               + "); export the drawing again",
           e);
     } catch (SAXException | IOException | RuntimeException e) {
       throw new PictureException(
-          name + ": the XML cannot be read (" + e.getMessage() + "); export the drawing again", e);
+          name + ": the XML cannot be read (" + Said.by(e) + "); export the drawing again", e);
     }
     SVGOMDocument read = parser.document;
     if (read == null) {
