@@ -19,7 +19,8 @@ import picocli.CommandLine.Command;
       ColdCommand.class,
       FirstCommand.class,
       HeapCommand.class,
-      ReadingCommand.class
+      ReadingCommand.class,
+      PreparingCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")

@@ -1,9 +1,9 @@
 package dev.placket.benchmarks;
 
+import dev.placket.benchmarks.outside.Row;
 import dev.placket.benchmarks.reading.HeaderTimes;
 import dev.placket.benchmarks.reading.InkTimes;
 import dev.placket.benchmarks.reading.LargePicture;
-import dev.placket.benchmarks.reading.Row;
 import dev.placket.benchmarks.reading.Vips;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -42,8 +42,7 @@ final class ReadingCommand implements Callable<Integer> {
       rows.addAll(new InkTimes(work, vips).measure());
       Provenance.lines(0).forEach(l -> out.println("# " + l));
       out.println("# " + vips.version());
-      out.println("| what | here | yardstick | ratio | aim | |");
-      out.println("|---|---|---|---|---|---|");
+      out.println(Row.HEAD);
       rows.forEach(r -> out.println(r.line()));
       out.println(heap(work));
       out.flush();

@@ -56,7 +56,7 @@ public record RasterPrint(
     EffectiveDensity density =
         EffectiveDensity.of(
             (int) Math.round(ink.width()), width, (int) Math.round(ink.height()), height);
-    BufferedImage image = image(toPrint(item, raster, at), targets.heavy());
+    BufferedImage image = image(toPrint(item, raster, at), targets);
     // What to ask for is counted at the size it would have, were it not held small.
     double longest = Math.max(target.pt(), ink.longestSide() * scale);
     double wantedScale = longest / ink.longestSide();
@@ -96,6 +96,12 @@ public record RasterPrint(
   /** The same with other pixels embedded. */
   RasterPrint with(BufferedImage other) {
     return new RasterPrint(pixels, density, state, wanted, other, fine, resolvedShare);
+  }
+
+  /** Rounded down to whole pixels, so that nothing heavy is embedded. */
+  private static BufferedImage image(ToPrint what, DensityTargets targets) {
+    long most = targets.mostPixels(what.longest(), what.longest()).width();
+    return image(what, most / what.longest().in());
   }
 
   static BufferedImage image(ToPrint what, double perInch) {

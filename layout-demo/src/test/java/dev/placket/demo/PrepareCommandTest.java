@@ -89,9 +89,9 @@ class PrepareCommandTest {
     assertEquals(List.of("back.png", "front.png"), written());
     // 180 / 25.4 * 200 = 1417.3 pixels along the longer side of the ink.
     BufferedImage front = ImageIO.read(ready.resolve("front.png").toFile());
-    assertEquals(1417, front.getHeight());
+    assertEquals(1418, front.getHeight());
     assertEquals(0, front.getRGB(0, 0) >>> 24, "the white ground is clear");
-    assertEquals(1417, ImageIO.read(ready.resolve("back.png").toFile()).getHeight());
+    assertEquals(1418, ImageIO.read(ready.resolve("back.png").toFile()).getHeight());
     assertTrue(said.contains("white ground cleared"), said);
     said.lines().forEach(l -> assertTrue(l.length() <= 80 || l.contains(ready.toString()), l));
   }
@@ -149,6 +149,27 @@ class PrepareCommandTest {
     assertEquals(
         2, run("prepare", svg("front.svg"), "--at", "9cm", "--density", "0", "--out", ready));
     assertEquals(List.of(), written());
+  }
+
+  @Test
+  void fewColoursWeighLessAndStayAsTheyAre() throws IOException {
+    Path art =
+        Files.writeString(
+            dir.resolve("art.svg"),
+            "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 90 100' stroke='#000'>"
+                + "<circle cx='40' cy='40' r='30' fill='#b9643c'/>"
+                + "<circle cx='55' cy='60' r='30' fill='#37567f'/></svg>");
+    assertEquals(0, run("prepare", art, "--at", "180mm", "--out", ready));
+    long all = Files.size(ready.resolve("art.png"));
+    Path less = dir.resolve("less");
+    assertEquals(0, run("prepare", art, "--at", "180mm", "--few-colours", "--out", less));
+    assertTrue(said.contains("PNG of few colours, a loss that is not seen"), said);
+    assertTrue(Files.size(less.resolve("art.png")) < all * 0.7, said);
+    Path again = dir.resolve("again");
+    Path once = less.resolve("art.png");
+    assertEquals(0, run("prepare", once, "--at", "180mm", "--few-colours", "--out", again));
+    assertArrayEquals(Files.readAllBytes(once), Files.readAllBytes(again.resolve("art.png")));
+    assertTrue(said.contains("PNG without loss"), said);
   }
 
   @Test

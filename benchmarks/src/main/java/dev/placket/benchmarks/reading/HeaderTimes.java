@@ -1,5 +1,7 @@
 package dev.placket.benchmarks.reading;
 
+import dev.placket.benchmarks.outside.Row;
+import dev.placket.benchmarks.outside.Times;
 import dev.placket.layout.image.PictureReader;
 import dev.placket.layout.image.PictureSource;
 import dev.placket.layout.image.ReadLimits;
@@ -41,6 +43,6 @@ public final class HeaderTimes {
     // The formats share code: all of it is warm before the first is measured.
     Times.median(EACH, () -> PictureReader.head(source, ReadLimits.DEFAULT));
     double here = Times.median(EACH, () -> PictureReader.head(source, ReadLimits.DEFAULT));
-    return new Row(what, here, vips.header(file), "libvips", aim);
+    return Row.time(what, here, vips.header(file), "libvips", aim);
   }
 }

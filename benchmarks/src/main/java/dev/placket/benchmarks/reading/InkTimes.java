@@ -1,5 +1,7 @@
 package dev.placket.benchmarks.reading;
 
+import dev.placket.benchmarks.outside.Row;
+import dev.placket.benchmarks.outside.Times;
 import dev.placket.layout.image.PictureReader;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -31,16 +33,16 @@ public final class InkTimes {
     Path png = work.resolve("ink.png");
     ImageIO.write(page, "png", png.toFile());
     @Nullable Double trim = vips.installed() ? vips.trim(vips.convert(png, "ink.v")) : null;
-    rows.add(new Row("inked box on white", box(argb(page)), trim, "libvips trim", 0.1));
+    rows.add(Row.time("inked box on white", box(argb(page)), trim, "libvips trim", 0.1));
     int[] clear = argb(LargePicture.drawing(WIDTH, HEIGHT, false));
-    rows.add(new Row("inked box on a clear ground", box(clear), trim, "libvips trim", 0.1));
+    rows.add(Row.time("inked box on a clear ground", box(clear), trim, "libvips trim", 0.1));
     int[] dot = new int[WIDTH * HEIGHT];
     Arrays.fill(dot, 0xFFFFFFFF);
     dot[HEIGHT / 2 * WIDTH + WIDTH / 2] = 0xFF000000;
     double read = Times.median(4, () -> sum(dot));
-    rows.add(new Row("inked box, worst: one dot", box(dot), read, "one read of memory", 1.6));
+    rows.add(Row.time("inked box, worst: one dot", box(dot), read, "one read of memory", 1.6));
     int[] blank = new int[WIDTH * HEIGHT];
-    rows.add(new Row("inked box, worst: blank", box(blank), read, "one read of memory", 1.6));
+    rows.add(Row.time("inked box, worst: blank", box(blank), read, "one read of memory", 1.6));
     return rows;
   }
 

@@ -1,14 +1,12 @@
 package dev.placket.benchmarks.reading;
 
+import dev.placket.benchmarks.outside.Program;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** libvips by its command line; what starting it costs is taken off. */
@@ -21,9 +19,7 @@ public final class Vips {
   /** libvips working in a folder. */
   public Vips(Path work) {
     this.work = work;
-    this.installed =
-        Stream.of(System.getenv("PATH").split(java.io.File.pathSeparator))
-            .anyMatch(p -> Files.isExecutable(Path.of(p, "vipsheader")));
+    this.installed = Program.installed("vipsheader");
   }
 
   /** Whether there is one to compare with. */
@@ -33,7 +29,7 @@ public final class Vips {
 
   /** Its version, or that it is missing. */
   public String version() {
-    return installed ? run(List.of("vips", "--version")) : "libvips is not installed";
+    return installed ? Program.run(List.of("vips", "--version")) : "libvips is not installed";
   }
 
   /** Writes a picture anew in the format of another name. */
@@ -41,7 +37,7 @@ public final class Vips {
     Path to = work.resolve(name);
     List<String> command = new ArrayList<>(List.of("vips", "copy", from.toString()));
     command.add(to + (options.length == 0 ? "" : "[" + String.join(",", options) + "]"));
-    run(command);
+    Program.run(command);
     return to;
   }
 
@@ -74,30 +70,7 @@ public final class Vips {
         : null;
   }
 
-  private double median(List<String> command) {
-    double[] times = new double[RUNS];
-    for (int i = 0; i < RUNS; i++) {
-      long start = System.nanoTime();
-      run(command);
-      times[i] = (System.nanoTime() - start) / 1e3;
-    }
-    Arrays.sort(times);
-    return times[RUNS / 2];
-  }
-
-  private String run(List<String> command) {
-    try {
-      Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-      String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-      if (process.waitFor() != 0) {
-        throw new IllegalStateException(command + ": " + said);
-      }
-      return said.strip();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException(e);
-    }
+  private static double median(List<String> command) {
+    return Program.median(RUNS, command);
   }
 }

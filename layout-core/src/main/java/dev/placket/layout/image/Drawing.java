@@ -142,8 +142,24 @@ public final class Drawing implements Picture {
    */
   public BufferedImage render(int pixelWidth, InkedBox part) {
     double scale = pixelWidth / part.width();
-    int height = (int) Math.max(1, Math.round(scale * part.height()));
-    BufferedImage image = new BufferedImage(pixelWidth, height, BufferedImage.TYPE_INT_ARGB);
+    return drawn(pixelWidth, (int) Math.max(1, Math.round(scale * part.height())), scale, part);
+  }
+
+  /**
+   * Renders a part of the drawing into just so many pixels, in shape: as large as both sides allow,
+   * from the top left on.
+   *
+   * @param pixelWidth at least 1
+   * @param pixelHeight at least 1
+   * @param part in drawing units
+   */
+  public BufferedImage render(int pixelWidth, int pixelHeight, InkedBox part) {
+    double scale = Math.min(pixelWidth / part.width(), pixelHeight / part.height());
+    return drawn(pixelWidth, pixelHeight, scale, part);
+  }
+
+  private BufferedImage drawn(int pixelWidth, int pixelHeight, double scale, InkedBox part) {
+    BufferedImage image = new BufferedImage(pixelWidth, pixelHeight, BufferedImage.TYPE_INT_ARGB);
     Graphics2D g = image.createGraphics();
     try {
       // What shape-rendering="geometricPrecision" asks for: lines where they are, not on the grid.

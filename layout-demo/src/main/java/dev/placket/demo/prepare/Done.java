@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param after pixels of the ready copy
  * @param density pixels per printed inch of the ready copy
  * @param cleared whether a white ground became transparent
+ * @param fewer whether colours were exchanged for fewer
  * @param printed the finest things of it as they print
  * @param resolved the share of its pixel density that the source resolves, at most 1
  */
@@ -28,6 +29,7 @@ record Done(
     PixelSize after,
     EffectiveDensity density,
     boolean cleared,
+    boolean fewer,
     PrintedDetail printed,
     double resolved) {
   /** Pixels per printed inch that the source had for its ink; that of the copy for a drawing. */

@@ -1,10 +1,17 @@
 package dev.placket.demo.prepare;
 
 import dev.placket.layout.image.Picture;
+import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
 import dev.placket.layout.image.prepare.Clearing;
+import dev.placket.layout.image.prepare.PngWriter;
+import dev.placket.layout.image.prepare.ReadyPicture;
 import dev.placket.layout.image.prepare.ToPrint;
 import dev.placket.layout.units.Length;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
@@ -16,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param density the most pixels per printed inch
  * @param clearing what becomes of its ground
  * @param whole whether all of a raster is printed, not its ink alone
+ * @param fewColours whether colours may be exchanged where that is not seen
  * @param digest the SHA-256 that its bytes must have; null for any
  */
 record Job(
@@ -24,12 +32,33 @@ record Job(
     double density,
     Clearing clearing,
     boolean whole,
+    boolean fewColours,
     @Nullable String digest) {
   /** The picture as this asks for it: the whole of one that keeps its ground by its name. */
   ToPrint of(Picture picture) {
     return whole && picture instanceof Raster raster
         ? ToPrint.whole(raster, longest)
         : ToPrint.ink(picture, longest, clearing);
+  }
+
+  /** Writes the copy; true if colours were exchanged for fewer. */
+  boolean write(ReadyPicture ready, OutputStream out) throws PictureException, IOException {
+    if (fewColours) {
+      return PngWriter.writeFewColours(ready.rows(), ready.stated(), out);
+    }
+    PngWriter.write(ready.rows(), ready.stated(), out);
+    return false;
+  }
+
+  /** Bytes of the copy. */
+  long weight(ReadyPicture ready) throws PictureException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      write(ready, bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.size();
   }
 
   /** The name of the ready copy. */
@@ -40,6 +69,6 @@ record Job(
   }
 
   Job at(double other) {
-    return new Job(file, longest, other, clearing, whole, digest);
+    return new Job(file, longest, other, clearing, whole, fewColours, digest);
   }
 }

@@ -80,6 +80,13 @@ public final class PrepareCommand implements Callable<Integer> {
   private boolean clearEnclosed;
 
   @Option(
+      names = "--few-colours",
+      description =
+          "Exchanges colours for at most 256 where nobody sees it (60 dB): copies of coloured art"
+              + " weigh a third.")
+  private boolean fewColours;
+
+  @Option(
       names = "--weight",
       paramLabel = "MB",
       description =
@@ -215,7 +222,8 @@ public final class PrepareCommand implements Callable<Integer> {
   }
 
   private Job job(Path file, Length longest, Role role, @Nullable String digest) {
-    return new Job(file, longest, density, clearing(role), FlatSet.keepsGround(role), digest);
+    boolean whole = FlatSet.keepsGround(role);
+    return new Job(file, longest, density, clearing(role), whole, fewColours, digest);
   }
 
   private Clearing clearing(Role role) {

@@ -12,7 +12,6 @@ import dev.placket.layout.image.PictureSource;
 import dev.placket.layout.image.Raster;
 import dev.placket.layout.image.ReadLimits;
 import dev.placket.layout.image.prepare.FineLines;
-import dev.placket.layout.image.prepare.PngWriter;
 import dev.placket.layout.image.prepare.ReadyPicture;
 import dev.placket.layout.image.prepare.ResolvedShare;
 import dev.placket.layout.image.prepare.ToPrint;
@@ -181,8 +180,9 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
       fine = ((Drawing) picture).fineDetail();
     }
     Path part = parts.begin(job.output());
+    boolean fewer;
     try (OutputStream file = new BufferedOutputStream(Files.newOutputStream(part))) {
-      PngWriter.write(ready.rows(), ready.stated(), file);
+      fewer = job.write(ready, file);
     }
     return new Done(
         job,
@@ -193,6 +193,7 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
         ready.size(),
         ready.density(),
         ready.cleared(),
+        fewer,
         fine.printed(Length.pt(job.longest().pt() / what.part().longestSide())),
         resolved);
   }

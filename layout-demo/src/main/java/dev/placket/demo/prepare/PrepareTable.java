@@ -113,7 +113,7 @@ final class PrepareTable {
       boolean same = before.equals(d.after());
       steps.add(same ? "no pixel changed in number" : "cropped to its ink, never enlarged");
     }
-    steps.add("PNG without loss");
+    steps.add(d.fewer() ? "PNG of few colours, a loss that is not seen" : "PNG without loss");
     return steps;
   }
 

@@ -25,7 +25,7 @@ record WeightKeeper(List<Job> jobs, List<WeightCurve> curves, DensityTargets tar
             Weighing.of(
                 job.of(PictureReader.read(PictureSource.of(job.file()), ReadLimits.DEFAULT)),
                 targets,
-                ready -> ready.png().length));
+                job::weight));
       } catch (PictureException e) {
         throw Refusal.input(String.valueOf(e.getMessage()));
       }

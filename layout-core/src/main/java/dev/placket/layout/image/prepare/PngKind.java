@@ -1,6 +1,7 @@
 package dev.placket.layout.image.prepare;
 
 import dev.placket.layout.image.PictureException;
+import java.io.IOException;
 import java.util.Arrays;
 
 /**
@@ -106,8 +107,30 @@ final class PngKind {
     return (int) (((long) width * channels * depth + 7) / 8);
   }
 
-  /** Packs a row of pixels into bytes. */
-  void pack(int[] row, int width, byte[] into) {
+  /** Takes the packed bytes of a row, which change with the next. */
+  interface PackedRow {
+    void take(int y, byte[] packed) throws IOException;
+  }
+
+  /** Packs all rows, one after the other. */
+  void read(PixelRows rows, PackedRow sink) throws PictureException, IOException {
+    int w = rows.width();
+    int[] row = new int[w];
+    int[] above = new int[w];
+    byte[] packed = new byte[rowBytes(w)];
+    try (PixelRows.Cursor in = rows.open()) {
+      for (int y = 0; y < rows.height(); y++) {
+        in.next(row);
+        if (y == 0 || !Arrays.equals(row, above)) {
+          pack(row, w, packed);
+          System.arraycopy(row, 0, above, 0, w);
+        }
+        sink.take(y, packed);
+      }
+    }
+  }
+
+  private void pack(int[] row, int width, byte[] into) {
     switch (type) {
       case RGB, RGB_ALPHA -> packColours(row, width, into);
       case GREY_ALPHA -> {

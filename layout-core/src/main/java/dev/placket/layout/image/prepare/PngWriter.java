@@ -6,7 +6,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,13 +14,8 @@ import org.jspecify.annotations.Nullable;
  * system's zlib, whose versions pack differently).
  */
 public final class PngWriter {
-  /** Every so many rows, one band is packed on trial to choose the filter. */
-  private static final int BAND = 8;
-
-  private static final int BANDS_APART = 4;
-
-  /** A trial that comes out so near says nothing; in the mean filters are worth 10 %. */
-  private static final double NEAR = 1.02;
+  /** A palette takes up to 1,036 bytes by itself. */
+  private static final int SURE = 1 << 18;
 
   private PngWriter() {}
 
@@ -50,7 +44,7 @@ public final class PngWriter {
   public static byte[] encodeLineArt(PixelRows rows) throws PictureException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
-      write(rows, PngKind.of(rows), false, null, out);
+      write(rows, PngKind.of(rows), PngPacking.PLAIN, null, out);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -68,61 +62,61 @@ public final class PngWriter {
   public static void write(PixelRows rows, @Nullable PixelDensity density, OutputStream out)
       throws PictureException, IOException {
     PngKind kind = PngKind.of(rows);
-    boolean filtered = kind.depth == 8 && filtersPay(rows, kind);
-    write(rows, kind, filtered, density, out);
+    write(rows, kind, PngPacking.best(rows, kind), density, out);
+  }
+
+  /**
+   * Writes a PNG with a palette of at most 256 colours if that is not seen ({@link PaletteRows}),
+   * else without loss; a picture that needs no more is left as it is, so that doing it twice is
+   * doing it once. Reads the rows up to eight times and holds the bytes. O(pixels).
+   *
+   * @param density pHYs, rounded to whole pixels per metre; null writes none
+   * @param out takes the bytes; stays open
+   * @return whether colours were exchanged
+   * @throws PictureException if the rows cannot be read
+   * @throws IOException if {@code out} fails
+   */
+  public static boolean writeFewColours(
+      PixelRows rows, @Nullable PixelDensity density, OutputStream out)
+      throws PictureException, IOException {
+    PngKind kind = PngKind.of(rows);
+    PixelRows few = kind.channels == 1 ? null : PaletteRows.of(rows);
+    if (few != null) {
+      byte[] palette = encode(few, density);
+      if (pays(palette.length, rows, kind)) {
+        out.write(palette);
+        return true;
+      }
+    }
+    write(rows, kind, PngPacking.best(rows, kind), density, out);
+    return false;
+  }
+
+  /** One channel in place of several always pays, but for pictures hardly larger than a palette. */
+  private static boolean pays(long palette, PixelRows rows, PngKind kind)
+      throws PictureException, IOException {
+    if ((long) rows.width() * rows.height() > SURE) {
+      return true;
+    }
+    CountedBytes exact = new CountedBytes();
+    write(rows, kind, PngPacking.best(rows, kind), null, exact);
+    return palette < exact.count();
   }
 
   private static void write(
       PixelRows rows,
       PngKind kind,
-      boolean filtered,
+      PngPacking packing,
       @Nullable PixelDensity density,
       OutputStream out)
       throws PictureException, IOException {
     PngChunks chunks = new PngChunks(out);
     chunks.header(rows.width(), rows.height(), kind, density);
-    try (PixelData data = new PixelData(chunks::data, differences(kind, filtered))) {
-      pack(rows, kind, filtered, data, 1);
+    PngFilter filter = new PngFilter(kind.rowBytes(rows.width()), kind.channels);
+    try (PixelData data = new PixelData(chunks::data, packing.strategy(), PixelData.LEVEL)) {
+      kind.read(
+          rows, (y, row) -> data.write(packing.filtered() ? filter.least(row) : filter.none(row)));
     }
     chunks.end();
-  }
-
-  private static boolean filtersPay(PixelRows rows, PngKind kind)
-      throws PictureException, IOException {
-    long[] bytes = new long[2];
-    for (int i = 0; i < 2; i++) {
-      int which = i;
-      try (PixelData data = new PixelData((b, n) -> bytes[which] += n, differences(kind, i == 1))) {
-        pack(rows, kind, i == 1, data, rows.height() > BAND * BANDS_APART ? BANDS_APART : 1);
-      }
-    }
-    return bytes[1] < NEAR * bytes[0];
-  }
-
-  /** Indices into a palette repeat as a whole even where they are filtered. */
-  private static boolean differences(PngKind kind, boolean filtered) {
-    return filtered && kind.palette.length == 0;
-  }
-
-  private static void pack(
-      PixelRows rows, PngKind kind, boolean filtered, PixelData data, int apart)
-      throws PictureException, IOException {
-    int w = rows.width();
-    int[] row = new int[w];
-    int[] above = new int[w];
-    byte[] packed = new byte[kind.rowBytes(w)];
-    PngFilter filter = new PngFilter(packed.length, kind.channels);
-    try (PixelRows.Cursor in = rows.open()) {
-      for (int y = 0; y < rows.height(); y++) {
-        in.next(row);
-        if (y / BAND % apart == 0) {
-          if (y == 0 || !Arrays.equals(row, above)) {
-            kind.pack(row, w, packed);
-            System.arraycopy(row, 0, above, 0, w);
-          }
-          data.write(filtered ? filter.least(packed) : filter.none(packed));
-        }
-      }
-    }
   }
 }

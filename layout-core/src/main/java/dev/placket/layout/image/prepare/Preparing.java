@@ -1,5 +1,7 @@
 package dev.placket.layout.image.prepare;
 
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.image.Drawing;
 import dev.placket.layout.image.PictureException;
@@ -18,7 +20,7 @@ public final class Preparing {
    * Preparing the result again changes nothing.
    *
    * @param longest the printed length of the longer side of its inked box
-   * @param perInch the most pixels per printed inch; above zero
+   * @param perInch the most pixels per printed inch, rounded up to whole pixels; above zero
    * @throws PictureException if its pixels cannot be read
    */
   public static ReadyPicture raster(
@@ -38,7 +40,8 @@ public final class Preparing {
     rows =
         new CroppedRows(
             rows, (int) ink.left(), (int) ink.top(), (int) ink.width(), (int) ink.height());
-    double scale = pixels(longest, perInch) / (double) Math.max(rows.width(), rows.height());
+    double most = wanted(longest, longest, perInch).width();
+    double scale = most / Math.max(rows.width(), rows.height());
     if (scale < 1) {
       rows = new AreaRows(rows, scaled(rows.width(), scale), scaled(rows.height(), scale));
     }
@@ -74,20 +77,23 @@ public final class Preparing {
    * Turns the inked part of a drawing into pixels on a transparent ground.
    *
    * @param longest the printed length of the longer side of its inked box
-   * @param perInch pixels per printed inch, rounded to whole pixels for each side; above zero
+   * @param perInch pixels per printed inch, rounded up to whole pixels for each side; above zero
    */
   public static ReadyPicture drawing(Drawing drawing, Length longest, double perInch) {
     InkedBox ink = drawing.inkedBox();
     Length width = Length.pt(longest.pt() * ink.width() / ink.longestSide());
     Length height = Length.pt(longest.pt() * ink.height() / ink.longestSide());
-    PixelGrid grid = PixelGrid.sharing(drawing.render(pixels(width, perInch), ink));
+    PixelSize size = wanted(width, height, perInch);
+    PixelGrid grid =
+        PixelGrid.sharing(
+            drawing.render(Math.toIntExact(size.width()), Math.toIntExact(size.height()), ink));
     return new ReadyPicture(grid, width, height, false);
   }
 
-  private static int pixels(Length length, double perInch) {
+  private static PixelSize wanted(Length width, Length height, double perInch) {
     if (!(perInch > 0)) {
       throw new IllegalArgumentException("a density is above zero, not " + perInch);
     }
-    return (int) Math.max(1, Math.round(length.in() * perInch));
+    return new DensityTargets(perInch, perInch, perInch).wantedPixels(width, height);
   }
 }

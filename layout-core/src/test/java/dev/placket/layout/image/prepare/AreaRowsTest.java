@@ -64,6 +64,14 @@ class AreaRowsTest {
     return sum.shiftLeft(1).add(by).divide(by.shiftLeft(1)).intValueExact();
   }
 
+  /** Far more rows to one than sums of 32 bits hold, by hand: opaque white over a half is 128. */
+  @Test
+  void aColumnOfAnyLengthIsSummed() throws Exception {
+    PixelGrid tall = Grids.of(2, 100_000, (x, y) -> y % 2 == 0 ? 0xFFFFFFFF : 0xFF000000);
+    PixelGrid one = PixelGrid.of(new AreaRows(tall, 1, 1));
+    assertEquals(0xFF808080, one.at(0, 0));
+  }
+
   @Test
   void hiddenColourDoesNotBleedIn() throws Exception {
     // Black at full alpha beside red at none: half alpha, still black.

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.Rate;
@@ -59,8 +60,9 @@ class PreparingTest {
   void aDrawingHasExactlyThePixelsOfItsPrintedSize() throws Exception {
     // Ink of 306 by 206 units at 180 mm: 180 / 25.4 * 200 = 1417.3, and 206/306 of it is 954.2.
     ReadyPicture ready = Preparing.drawing(drawing(), Length.mm(180), 200);
-    assertEquals(new PixelSize(1417, 954), ready.size());
+    assertEquals(new PixelSize(1418, 955), ready.size());
     assertEquals(200, ready.density().least(), 0.1);
+    assertEquals(DensityTargets.DEFAULT.wantedPixels(ready.width(), ready.height()), ready.size());
   }
 
   @Test
@@ -76,6 +78,14 @@ class PreparingTest {
     byte[] once = Preparing.raster(onWhite(300), Length.mm(180), 150, Clearing.FROM_BORDER).png();
     byte[] twice =
         Preparing.raster((Raster) read(once), Length.mm(180), 150, Clearing.FROM_BORDER).png();
+    assertArrayEquals(once, twice);
+  }
+
+  @Test
+  void aDrawingMadeReadyStaysAsItIs() throws Exception {
+    byte[] once = Preparing.drawing(drawing(), Length.mm(180), 200).png();
+    byte[] twice =
+        Preparing.raster((Raster) read(once), Length.mm(180), 200, Clearing.FROM_BORDER).png();
     assertArrayEquals(once, twice);
   }
 
@@ -111,12 +121,12 @@ class PreparingTest {
   @Test
   void aPictureThatKeepsItsGroundIsPrintedWhole() throws Exception {
     Raster raster = onWhite(100);
-    // The longer side of all of it at 100 mm and 90 to the inch: 354.3 pixels.
+    // The longer side of all of it at 100 mm and 90 to the inch: 354.3 pixels, rounded up.
     ReadyPicture ready = ToPrint.whole(raster, Length.mm(100)).ready(90);
-    assertEquals(354, ready.size().width());
+    assertEquals(355, ready.size().width());
     assertEquals(0xFFFFFFFF, ready.grid().at(0, 0));
     double aspect = raster.height() / (double) raster.width();
-    assertEquals(354 * aspect, ready.size().height(), 0.5);
+    assertEquals(355 * aspect, ready.size().height(), 0.5);
     assertEquals(100 * aspect, ready.height().mm(), 1e-9);
   }
 }

@@ -48,17 +48,21 @@ class SecondRendererTest {
     assertTrue(same >= SAME, name + " correlates at " + same);
   }
 
-  /** The drawing with its inked box as its viewBox, so that both show the same part. */
+  /**
+   * The drawing with its inked box as its viewBox, so that both show the same part in the same
+   * place.
+   */
   private BufferedImage rendered(Path file, InkedBox ink, int width, int height)
       throws IOException, InterruptedException {
+    double scale = Math.min(width / ink.width(), height / ink.height());
     String box =
         String.format(
             Locale.ROOT,
             "preserveAspectRatio=\"none\" viewBox=\"%s %s %s %s\"",
             ink.left(),
             ink.top(),
-            ink.width(),
-            ink.height());
+            width / scale,
+            height / scale);
     String svg = Files.readString(file).replaceFirst("viewBox=\"[^\"]*\"", box);
     Path inked = Files.writeString(work.resolve("inked.svg"), svg);
     Path png = work.resolve("inked.png");

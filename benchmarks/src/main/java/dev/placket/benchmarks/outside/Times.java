@@ -1,22 +1,32 @@
-package dev.placket.benchmarks.reading;
+package dev.placket.benchmarks.outside;
 
 import java.util.Arrays;
 import java.util.concurrent.Callable;
 
 /** Median times of a piece of work that is warm. */
-final class Times {
+public final class Times {
   private static final int ROUNDS = 25;
+  private static final int LONG_ROUNDS = 7;
 
   /** Keeps what was worked out, so that the work cannot be left out. */
   private static volatile int sink;
 
   private Times() {}
 
-  /** Microseconds for one piece of work. */
-  static double median(int each, Callable<?> work) {
-    double[] times = new double[ROUNDS];
+  /** Microseconds for one short piece of work, done so many times each round. */
+  public static double median(int each, Callable<?> work) {
+    return median(ROUNDS, each, work);
+  }
+
+  /** Microseconds for one long piece of work. */
+  public static double ofLong(Callable<?> work) {
+    return median(LONG_ROUNDS, 1, work);
+  }
+
+  private static double median(int rounds, int each, Callable<?> work) {
+    double[] times = new double[rounds];
     // As many rounds again beforehand, for the compiler.
-    for (int round = -ROUNDS; round < ROUNDS; round++) {
+    for (int round = -rounds; round < rounds; round++) {
       long start = System.nanoTime();
       for (int i = 0; i < each; i++) {
         sink += once(work);
@@ -26,7 +36,7 @@ final class Times {
       }
     }
     Arrays.sort(times);
-    return times[ROUNDS / 2];
+    return times[rounds / 2];
   }
 
   private static int once(Callable<?> work) {
