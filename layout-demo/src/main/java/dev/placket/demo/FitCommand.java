@@ -5,6 +5,7 @@ import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.Telling;
 import dev.placket.demo.result.Units;
 import dev.placket.demo.workbook.OntoOptions;
+import dev.placket.layout.image.Typefaces;
 import dev.placket.layout.sheet.Paper;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -107,6 +108,8 @@ final class FitCommand implements Callable<Integer> {
       })
   private @Nullable Path onto;
 
+  @Mixin private FontOptions fonts = new FontOptions();
+
   @Mixin private LimitOptions limits = new LimitOptions();
 
   @Mixin private OntoOptions ontoOptions = new OntoOptions();
@@ -158,20 +161,21 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private RunResult result(Telling in) throws Refusal {
+    Typefaces typefaces = fonts.typefaces();
     Path workbook = onto;
     if (workbook != null) {
       Path copy = out == null ? what.resolve("placket") : out;
-      return ontoOptions.run(what, workbook, copy, replace, allowSoft, in).run();
+      return ontoOptions.run(what, workbook, copy, replace, allowSoft, typefaces, in).run();
     }
     long most = Weight.bytes(weight);
     Paper known = paper == null ? null : named(paper);
     if (Files.isRegularFile(what)) {
       Path into = out == null ? what.resolveSibling("placket") : out;
-      return new PackRun(what, into, known, blank, replace, allowSoft, most, in).run();
+      return new PackRun(what, into, known, blank, replace, allowSoft, most, typefaces, in).run();
     }
     Path into = out == null ? what.resolve("placket") : out;
     Paper on = known == null ? Paper.A4 : known;
-    return new FitRun(what, into, on, blank, replace, allowSoft, most, in).run();
+    return new FitRun(what, into, on, blank, replace, allowSoft, most, typefaces, in).run();
   }
 
   private Units units() throws Refusal {

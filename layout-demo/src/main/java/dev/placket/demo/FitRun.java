@@ -12,6 +12,7 @@ import dev.placket.demo.sheet.FlatSheet;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.Page;
 import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.image.Typefaces;
 import dev.placket.layout.sheet.Paper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -31,12 +32,13 @@ record FitRun(
     boolean replace,
     boolean allowSoft,
     long weight,
+    Typefaces typefaces,
     Telling telling) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
   RunResult run() throws Refusal {
     Lettering lettering = Lettering.load();
-    FlatFolder read = FlatFolder.read(folder);
+    FlatFolder read = FlatFolder.read(folder, typefaces);
     FlatSet set = FlatSet.of(read, TARGETS, allowSoft, lettering);
     String name = fileName(read);
     files(name, 1).check();

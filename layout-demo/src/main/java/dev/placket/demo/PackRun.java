@@ -22,6 +22,7 @@ import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.Fitter;
 import dev.placket.layout.fit.Outcome;
+import dev.placket.layout.image.Typefaces;
 import dev.placket.layout.sheet.Paper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -40,6 +41,7 @@ record PackRun(
     boolean replace,
     boolean allowSoft,
     long weight,
+    Typefaces typefaces,
     Telling telling) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
@@ -50,7 +52,7 @@ record PackRun(
             ? read
             : new Described(file, read.pack().on(paper), read.places(), read.faults());
     Lettering lettering = Composer.lettering(described);
-    ComposedPack pack = Composer.compose(described, TARGETS, allowSoft, lettering);
+    ComposedPack pack = Composer.compose(described, TARGETS, allowSoft, lettering, typefaces);
     RunFiles files = new RunFiles(out, pack.fileName(), previews(pack), blank, replace);
     files.check();
     List<SheetResult> placed = fit(pack);

@@ -11,7 +11,9 @@ import java.util.TreeMap;
 import org.apache.batik.anim.dom.SVGOMDocument;
 import org.apache.batik.bridge.BridgeContext;
 import org.apache.batik.bridge.BridgeException;
+import org.apache.batik.bridge.FontFamilyResolver;
 import org.apache.batik.bridge.GVTBuilder;
+import org.apache.batik.bridge.StrokingTextPainter;
 import org.apache.batik.gvt.GraphicsNode;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
@@ -27,7 +29,8 @@ final class DrawingReader {
       String format,
       String digest,
       List<String> before,
-      ReadLimits limits)
+      ReadLimits limits,
+      Typefaces typefaces)
       throws PictureException {
     SVGOMDocument document = SvgParser.parse(name, bytes, limits);
     Element root = document.getDocumentElement();
@@ -37,7 +40,7 @@ final class DrawingReader {
     ViewBox box = size.viewBox();
     showWhole(root, box);
     try {
-      return build(name, format, digest, before, document, size, limits);
+      return build(name, format, digest, before, document, size, limits, new GivenFonts(typefaces));
     } catch (BridgeException e) {
       throw new PictureException(
           name + ": the drawing is faulty (" + lastLine(e) + "); mend it and save again", e);
@@ -65,11 +68,19 @@ final class DrawingReader {
       List<String> before,
       SVGOMDocument document,
       SvgSize size,
-      ReadLimits limits)
+      ReadLimits limits,
+      GivenFonts fonts)
       throws PictureException {
     ViewBox view = size.viewBox();
-    QuietAgent agent = new QuietAgent(view);
+    QuietAgent agent = new QuietAgent(view, fonts);
     BridgeContext context = new BridgeContext(agent, new QuietAgent.NoLoader(agent));
+    context.setTextPainter(
+        new StrokingTextPainter() {
+          @Override
+          protected FontFamilyResolver getFontFamilyResolver() {
+            return fonts;
+          }
+        });
     // Interactive only so that elements stay tied to what they became: points need it.
     context.setDynamicState(BridgeContext.INTERACTIVE);
     GraphicsNode node = new GVTBuilder().build(context, document);
@@ -96,7 +107,7 @@ final class DrawingReader {
         points(document, context, toUnits),
         FineParts.of(
             node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
-        notes(before, folding, document),
+        notes(before, folding, fonts),
         node);
   }
 
@@ -127,8 +138,7 @@ final class DrawingReader {
     return there == null ? null : new Point(there.getCenterX(), there.getCenterY());
   }
 
-  private static List<String> notes(
-      List<String> before, OpacityFolding folding, SVGOMDocument document) {
+  private static List<String> notes(List<String> before, OpacityFolding folding, GivenFonts fonts) {
     List<String> notes = new ArrayList<>(before);
     if (folding.foldedGroup()) {
       notes.add("the opacity of a group is given to each of its parts, so overlaps show");
@@ -139,9 +149,7 @@ final class DrawingReader {
     if (folding.keptMask()) {
       notes.add("a mask is drawn with pixels, not with paths");
     }
-    if (document.getElementsByTagNameNS(SvgParser.SVG, "text").getLength() > 0) {
-      notes.add("its lettering is drawn with the fonts of this machine");
-    }
+    fonts.notes().forEach(notes::add);
     return notes;
   }
 

@@ -34,12 +34,22 @@ public final class PictureReader {
    *     outside itself, or asks for more than the limits; its message is for the designer
    */
   public static Picture read(PictureSource source, ReadLimits limits) throws PictureException {
+    return read(source, limits, Typefaces.SHIPPED);
+  }
+
+  /**
+   * The same, with typefaces for the text of drawings.
+   *
+   * @throws PictureException likewise
+   */
+  public static Picture read(PictureSource source, ReadLimits limits, Typefaces typefaces)
+      throws PictureException {
     String name = source.name();
     byte[] bytes = RasterFile.bytes(source, limits);
     Format format = known(name, bytes);
     List<String> notes = ending(format, name);
     if (format == Format.SVG || format == Format.SVGZ) {
-      return drawing(name, bytes, format, notes, limits);
+      return drawing(name, bytes, format, notes, limits, typefaces);
     }
     RasterFile file = open(format, new MemorySource(name, bytes), limits, true);
     return Raster.read(digest(bytes), file, notes);
@@ -52,11 +62,22 @@ public final class PictureReader {
    */
   public static PictureProbe probe(PictureSource source, ReadLimits limits)
       throws PictureException {
+    return probe(source, limits, Typefaces.SHIPPED);
+  }
+
+  /**
+   * The same, with typefaces for the text of drawings.
+   *
+   * @throws PictureException likewise
+   */
+  public static PictureProbe probe(PictureSource source, ReadLimits limits, Typefaces typefaces)
+      throws PictureException {
     String name = source.name();
     Format format = known(name, first(source));
     List<String> notes = ending(format, name);
     if (format == Format.SVG || format == Format.SVGZ) {
-      Drawing d = drawing(name, RasterFile.bytes(source, limits), format, notes, limits);
+      byte[] bytes = RasterFile.bytes(source, limits);
+      Drawing d = drawing(name, bytes, format, notes, limits, typefaces);
       return new PictureProbe(
           name, d.format(), null, d.viewBox(), null, 1, d.ground(), d.inkedBox(), null, d.notes());
     }
@@ -165,10 +186,15 @@ public final class PictureReader {
   }
 
   private static Drawing drawing(
-      String name, byte[] bytes, Format format, List<String> notes, ReadLimits limits)
+      String name,
+      byte[] bytes,
+      Format format,
+      List<String> notes,
+      ReadLimits limits,
+      Typefaces typefaces)
       throws PictureException {
     byte[] plain = format == Format.SVGZ ? Gunzip.all(name, bytes, limits) : bytes;
-    return DrawingReader.read(name, plain, format.word, digest(bytes), notes, limits);
+    return DrawingReader.read(name, plain, format.word, digest(bytes), notes, limits, typefaces);
   }
 
   private static String digest(byte[] bytes) {

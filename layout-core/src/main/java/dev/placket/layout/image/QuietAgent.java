@@ -4,6 +4,7 @@ import java.awt.geom.Dimension2D;
 import java.awt.geom.Rectangle2D;
 import org.apache.batik.bridge.DocumentLoader;
 import org.apache.batik.bridge.ExternalResourceSecurity;
+import org.apache.batik.bridge.FontFamilyResolver;
 import org.apache.batik.bridge.NoLoadExternalResourceSecurity;
 import org.apache.batik.bridge.NoLoadScriptSecurity;
 import org.apache.batik.bridge.ScriptSecurity;
@@ -14,9 +15,16 @@ import org.w3c.dom.Document;
 /** What Batik may ask of its surroundings: nothing is loaded, nothing runs, nothing is shown. */
 final class QuietAgent extends UserAgentAdapter {
   private final ViewBox viewBox;
+  private final GivenFonts fonts;
 
-  QuietAgent(ViewBox viewBox) {
+  QuietAgent(ViewBox viewBox, GivenFonts fonts) {
     this.viewBox = viewBox;
+    this.fonts = fonts;
+  }
+
+  @Override
+  public FontFamilyResolver getFontFamilyResolver() {
+    return fonts;
   }
 
   @Override

@@ -8,6 +8,7 @@ import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.PictureReader;
 import dev.placket.layout.image.PictureSource;
 import dev.placket.layout.image.ReadLimits;
+import dev.placket.layout.image.Typefaces;
 import dev.placket.layout.units.Length;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -37,9 +38,10 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
   /**
    * Reads a folder; subfolders and hidden files are passed over.
    *
+   * @param typefaces for the text of drawings
    * @throws Refusal naming every file that cannot be used
    */
-  public static FlatFolder read(Path folder) throws Refusal {
+  public static FlatFolder read(Path folder, Typefaces typefaces) throws Refusal {
     List<Path> files = list(folder);
     List<Path> pictures = files.stream().filter(FlatFolder::isPicture).toList();
     if (pictures.isEmpty()) {
@@ -55,7 +57,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     checkOneFront(folder, named, wrong);
     List<FlatFile> flats = new ArrayList<>();
     for (Named n : named) {
-      Picture picture = picture(n.path, wrong);
+      Picture picture = picture(n.path, typefaces, wrong);
       if (picture != null && notes != null) {
         flats.add(n.file(notes, named, picture));
       }
@@ -108,9 +110,9 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     }
   }
 
-  private static @Nullable Picture picture(Path file, List<String> wrong) {
+  private static @Nullable Picture picture(Path file, Typefaces typefaces, List<String> wrong) {
     try {
-      return PictureReader.read(PictureSource.of(file), ReadLimits.DEFAULT);
+      return PictureReader.read(PictureSource.of(file), ReadLimits.DEFAULT, typefaces);
     } catch (PictureException e) {
       wrong.add(String.valueOf(e.getMessage()));
       return null;

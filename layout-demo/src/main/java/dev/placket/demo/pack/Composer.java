@@ -8,6 +8,9 @@ import dev.placket.demo.folder.FlatSpots;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.Typeface;
 import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.PictureSource;
+import dev.placket.layout.image.Typefaces;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,17 +41,22 @@ public final class Composer {
    * @param targets when a raster is soft
    * @param allowSoft whether rasters may grow until they are soft
    * @param lettering takes the typefaces that the description names
+   * @param given typefaces for the text of drawings, before those of the description
    * @throws Refusal with every slip of the description
    */
   public static ComposedPack compose(
-      Described described, DensityTargets targets, boolean allowSoft, Lettering lettering)
+      Described described,
+      DensityTargets targets,
+      boolean allowSoft,
+      Lettering lettering,
+      Typefaces given)
       throws Refusal {
-    return new Composer(described, targets, allowSoft).run(lettering);
+    return new Composer(described, targets, allowSoft).run(lettering, given);
   }
 
   /** The lettering of a pack: the built-in typeface and those that the description names. */
   public static Lettering lettering(Described described) {
-    FlatFiles files = new FlatFiles(described);
+    FlatFiles files = new FlatFiles(described, Typefaces.SHIPPED);
     List<Typeface> faces = new ArrayList<>();
     List<String> fonts = described.pack().fonts();
     for (int i = 0; i < fonts.size(); i++) {
@@ -70,9 +78,27 @@ public final class Composer {
     return Lettering.load().with(faces);
   }
 
-  private ComposedPack run(Lettering lettering) throws Refusal {
+  /** Those given with the command, then those of the description; its slips were noted before. */
+  private Typefaces typefaces(Typefaces given) {
+    FlatFiles files = new FlatFiles(described, given);
+    Typefaces all = given;
+    List<String> fonts = described.pack().fonts();
+    for (int i = 0; i < fonts.size() && !described.faults().any(); i++) {
+      String path = "fonts/" + i;
+      Path file = files.file(fonts.get(i), path);
+      try {
+        all = file == null ? all : all.with(List.of(PictureSource.of(file)));
+      } catch (PictureException e) {
+        String found = String.valueOf(e.getMessage());
+        described.faults().add(described.places().of(path), found, "a TrueType font (.ttf)");
+      }
+    }
+    return all;
+  }
+
+  private ComposedPack run(Lettering lettering, Typefaces given) throws Refusal {
     PackText text = PackText.of(described);
-    FlatFiles files = new FlatFiles(described);
+    FlatFiles files = new FlatFiles(described, typefaces(given));
     Contents.check(described, files, text);
     FlatSetter flats = new FlatSetter(described, files, lettering, targets, allowSoft);
     List<SheetPlan> plans = new ArrayList<>();

@@ -8,6 +8,7 @@ import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.PictureReader;
 import dev.placket.layout.image.PictureSource;
 import dev.placket.layout.image.ReadLimits;
+import dev.placket.layout.image.Typefaces;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -24,10 +25,12 @@ final class FlatFiles {
   private static final int MOST = 2000;
 
   private final Described described;
+  private final Typefaces typefaces;
   private final Map<List<Object>, Picture> read = new HashMap<>();
 
-  FlatFiles(Described described) {
+  FlatFiles(Described described, Typefaces typefaces) {
     this.described = described;
+    this.typefaces = typefaces;
   }
 
   /** The path of a file that is there and inside the folder; null with the slip noted. */
@@ -91,7 +94,7 @@ final class FlatFiles {
         byte[] filled = new Fills(described, path).apply(Files.readAllBytes(file), flat);
         source = PictureSource.of(file.toString(), filled);
       }
-      Picture picture = PictureReader.read(source, ReadLimits.DEFAULT);
+      Picture picture = PictureReader.read(source, ReadLimits.DEFAULT, typefaces);
       read.put(key, picture);
       return picture;
     } catch (PictureException | IOException e) {

@@ -2,7 +2,11 @@ package dev.placket.demo.prepare;
 
 import dev.placket.layout.image.Picture;
 import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.PictureReader;
+import dev.placket.layout.image.PictureSource;
 import dev.placket.layout.image.Raster;
+import dev.placket.layout.image.ReadLimits;
+import dev.placket.layout.image.Typefaces;
 import dev.placket.layout.image.prepare.Clearing;
 import dev.placket.layout.image.prepare.PngWriter;
 import dev.placket.layout.image.prepare.ReadyPicture;
@@ -25,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param whole whether all of a raster is printed, not its ink alone
  * @param fewColours whether colours may be exchanged where that is not seen
  * @param digest the SHA-256 that its bytes must have; null for any
+ * @param typefaces for the text of a drawing
  */
 record Job(
     Path file,
@@ -33,7 +38,8 @@ record Job(
     Clearing clearing,
     boolean whole,
     boolean fewColours,
-    @Nullable String digest) {
+    @Nullable String digest,
+    Typefaces typefaces) {
   /** The picture as this asks for it: the whole of one that keeps its ground by its name. */
   ToPrint of(Picture picture) {
     return whole && picture instanceof Raster raster
@@ -68,7 +74,16 @@ record Job(
     return (dot > 0 ? name.substring(0, dot) : name) + ".png";
   }
 
+  /** Its picture. */
+  Picture read() throws PictureException {
+    return PictureReader.read(PictureSource.of(file), ReadLimits.DEFAULT, typefaces);
+  }
+
+  Job with(Typefaces others) {
+    return new Job(file, longest, density, clearing, whole, fewColours, digest, others);
+  }
+
   Job at(double other) {
-    return new Job(file, longest, other, clearing, whole, fewColours, digest);
+    return new Job(file, longest, other, clearing, whole, fewColours, digest, typefaces);
   }
 }

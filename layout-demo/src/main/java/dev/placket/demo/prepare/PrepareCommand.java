@@ -1,5 +1,6 @@
 package dev.placket.demo.prepare;
 
+import dev.placket.demo.FontOptions;
 import dev.placket.demo.LimitOptions;
 import dev.placket.demo.Refusal;
 import dev.placket.demo.Weight;
@@ -9,6 +10,7 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.image.PrintLimits;
+import dev.placket.layout.image.Typefaces;
 import dev.placket.layout.image.prepare.Clearing;
 import dev.placket.layout.units.Length;
 import java.io.PrintStream;
@@ -94,6 +96,8 @@ public final class PrepareCommand implements Callable<Integer> {
               + " lowered for it, down to 150.")
   private double weight = Weight.DEFAULT;
 
+  @Mixin private FontOptions fonts = new FontOptions();
+
   @Mixin private LimitOptions limits = new LimitOptions();
 
   @Option(
@@ -128,7 +132,7 @@ public final class PrepareCommand implements Callable<Integer> {
       }
       long most = Weight.bytes(weight);
       PrintLimits least = limits.limits();
-      List<Job> jobs = jobs();
+      List<Job> jobs = jobs(fonts.typefaces());
       PrepareRun.Ready ready = new PrepareRun(jobs, most, out, replace).run(progress(jobs.size()));
       report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, least));
       report.println("Written into " + out);
@@ -151,13 +155,14 @@ public final class PrepareCommand implements Callable<Integer> {
     };
   }
 
-  private List<Job> jobs() throws Refusal {
+  private List<Job> jobs(Typefaces typefaces) throws Refusal {
     Path sheet = fit;
     String length = at;
     if ((sheet == null) == (length == null)) {
       throw Refusal.input("prepare: takes either --at, as in --at 180mm, or --for FIT.");
     }
-    return sheet != null ? forSheet(sheet) : atLength(length == null ? "" : length);
+    List<Job> all = sheet != null ? forSheet(sheet) : atLength(length == null ? "" : length);
+    return all.stream().map(j -> j.with(typefaces)).toList();
   }
 
   private List<Job> atLength(String text) throws Refusal {
@@ -223,7 +228,8 @@ public final class PrepareCommand implements Callable<Integer> {
 
   private Job job(Path file, Length longest, Role role, @Nullable String digest) {
     boolean whole = FlatSet.keepsGround(role);
-    return new Job(file, longest, density, clearing(role), whole, fewColours, digest);
+    return new Job(
+        file, longest, density, clearing(role), whole, fewColours, digest, Typefaces.SHIPPED);
   }
 
   private Clearing clearing(Role role) {

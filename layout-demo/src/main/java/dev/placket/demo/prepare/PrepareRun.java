@@ -7,10 +7,7 @@ import dev.placket.layout.image.Drawing;
 import dev.placket.layout.image.FineDetail;
 import dev.placket.layout.image.Picture;
 import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.PictureReader;
-import dev.placket.layout.image.PictureSource;
 import dev.placket.layout.image.Raster;
-import dev.placket.layout.image.ReadLimits;
 import dev.placket.layout.image.prepare.FineLines;
 import dev.placket.layout.image.prepare.ReadyPicture;
 import dev.placket.layout.image.prepare.ResolvedShare;
@@ -161,7 +158,7 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
   }
 
   private static Done one(Job job, Parts parts) throws PictureException, Refusal, IOException {
-    Picture picture = PictureReader.read(PictureSource.of(job.file()), ReadLimits.DEFAULT);
+    Picture picture = job.read();
     String digest = job.digest();
     if (digest != null && !digest.equals(picture.digest())) {
       throw Refusal.input(

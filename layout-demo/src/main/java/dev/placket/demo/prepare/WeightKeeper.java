@@ -3,9 +3,6 @@ package dev.placket.demo.prepare;
 import dev.placket.demo.Refusal;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.PictureReader;
-import dev.placket.layout.image.PictureSource;
-import dev.placket.layout.image.ReadLimits;
 import dev.placket.layout.image.prepare.Weighing;
 import dev.placket.layout.image.prepare.WeightCurve;
 import dev.placket.layout.image.prepare.WeightPlan;
@@ -21,11 +18,7 @@ record WeightKeeper(List<Job> jobs, List<WeightCurve> curves, DensityTargets tar
     List<WeightCurve> curves = new ArrayList<>();
     for (Job job : jobs) {
       try {
-        curves.add(
-            Weighing.of(
-                job.of(PictureReader.read(PictureSource.of(job.file()), ReadLimits.DEFAULT)),
-                targets,
-                job::weight));
+        curves.add(Weighing.of(job.of(job.read()), targets, job::weight));
       } catch (PictureException e) {
         throw Refusal.input(String.valueOf(e.getMessage()));
       }

@@ -1,5 +1,6 @@
 package dev.placket.demo.probe;
 
+import dev.placket.demo.FontOptions;
 import dev.placket.demo.LimitOptions;
 import dev.placket.demo.Refusal;
 import dev.placket.layout.image.PrintLimits;
@@ -60,6 +61,8 @@ public final class ProbeCommand implements Callable<Integer> {
               + " elements, depth, uses, characters, dashes.")
   private Map<String, Long> limits = new LinkedHashMap<>();
 
+  @Mixin private FontOptions fonts = new FontOptions();
+
   @Mixin private LimitOptions warnings = new LimitOptions();
 
   private final PrintStream report;
@@ -90,7 +93,11 @@ public final class ProbeCommand implements Callable<Integer> {
     Length length = length();
     PrintLimits least = warnings.limits();
     ProbeRun run =
-        new ProbeRun(limits(), length, new Progress(messages, System.console() != null && !json));
+        new ProbeRun(
+            limits(),
+            fonts.typefaces(),
+            length,
+            new Progress(messages, System.console() != null && !json));
     run.run(new ArrayList<>(files));
     if (json) {
       report.print(ProbeJson.of(run.probed, least));

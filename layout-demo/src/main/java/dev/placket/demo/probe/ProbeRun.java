@@ -14,6 +14,7 @@ import dev.placket.layout.image.PictureReader;
 import dev.placket.layout.image.PictureSource;
 import dev.placket.layout.image.Raster;
 import dev.placket.layout.image.ReadLimits;
+import dev.placket.layout.image.Typefaces;
 import dev.placket.layout.image.prepare.Clearing;
 import dev.placket.layout.image.prepare.FineLines;
 import dev.placket.layout.image.prepare.ResolvedShare;
@@ -29,13 +30,15 @@ import org.jspecify.annotations.Nullable;
 /** Probes files one after another; what cannot be read leaves a message and does not stop it. */
 final class ProbeRun {
   private final ReadLimits limits;
+  private final Typefaces typefaces;
   private final @Nullable Length at;
   private final Progress progress;
   final List<Probed> probed = new ArrayList<>();
   final List<String> refused = new ArrayList<>();
 
-  ProbeRun(ReadLimits limits, @Nullable Length at, Progress progress) {
+  ProbeRun(ReadLimits limits, Typefaces typefaces, @Nullable Length at, Progress progress) {
     this.limits = limits;
+    this.typefaces = typefaces;
     this.at = at;
     this.progress = progress;
   }
@@ -54,7 +57,7 @@ final class ProbeRun {
       return;
     }
     try {
-      PictureProbe probe = PictureReader.probe(PictureSource.of(file), limits);
+      PictureProbe probe = PictureReader.probe(PictureSource.of(file), limits, typefaces);
       List<String> notes = new ArrayList<>(probe.notes());
       Probed found = Probed.of(probe, box(file, probe, notes), notes);
       Length length = at;
@@ -69,7 +72,7 @@ final class ProbeRun {
 
   /** Reads the picture as a whole: what prints is in its paths, or in all of its pixels. */
   private Detail detail(Path file, Length length) throws PictureException {
-    Picture picture = PictureReader.read(PictureSource.of(file), limits);
+    Picture picture = PictureReader.read(PictureSource.of(file), limits, typefaces);
     boolean whole = picture instanceof Raster && FlatSet.keepsGround(NamedRole.of(file));
     ToPrint what =
         whole

@@ -3,6 +3,7 @@ package dev.placket.demo.workbook;
 import dev.placket.demo.result.Telling;
 import dev.placket.demo.workbook.parts.WorkbookLimits;
 import dev.placket.demo.workbook.place.Asked;
+import dev.placket.layout.image.Typefaces;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Option;
@@ -54,10 +55,17 @@ public final class OntoOptions {
 
   /** The run that was asked for. */
   public OntoRun run(
-      Path folder, Path onto, Path out, boolean replace, boolean allowSoft, Telling telling) {
+      Path folder,
+      Path onto,
+      Path out,
+      boolean replace,
+      boolean allowSoft,
+      Typefaces typefaces,
+      Telling telling) {
     WorkbookLimits limits = WorkbookLimits.DEFAULT.with(mostWorksheets, mostCells, mostMebibytes);
     Asked asked = new Asked(windows, labelled);
     return new OntoRun(
-        folder, onto, out, replace, allowSoft, worksheet, asked, leeway, limits, telling);
+        folder, onto, out, replace, allowSoft, worksheet, asked, leeway, limits, typefaces,
+        telling);
   }
 }

@@ -32,6 +32,7 @@ import dev.placket.demo.workbook.show.WorksheetJson;
 import dev.placket.demo.workbook.write.WorkbookCopy;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.Typefaces;
 import dev.placket.layout.image.prepare.ImageRows;
 import dev.placket.layout.image.prepare.PngWriter;
 import java.awt.image.BufferedImage;
@@ -59,6 +60,7 @@ import java.util.stream.Stream;
  * @param asked ranges for the flats that lie in the folder itself
  * @param leeway how many pixels readers may take a column or row for smaller or larger; 0 or more
  * @param limits how much the workbook may ask for
+ * @param typefaces for the text of drawings
  * @param telling how it is told
  */
 public record OntoRun(
@@ -71,6 +73,7 @@ public record OntoRun(
     Asked asked,
     int leeway,
     WorkbookLimits limits,
+    Typefaces typefaces,
     Telling telling) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
@@ -93,7 +96,7 @@ public record OntoRun(
     List<Jobs.Job> jobs = Jobs.of(folder, onto, workbook, worksheet);
     Sheets sheets = new Sheets(new WorksheetReader(parts, workbook));
     Lettering lettering = Lettering.load();
-    List<FlatFolder> folders = Together.map(jobs, j -> FlatFolder.read(j.folder()));
+    List<FlatFolder> folders = Together.map(jobs, j -> FlatFolder.read(j.folder(), typefaces));
     List<Integer> numbers = IntStream.range(0, jobs.size()).boxed().toList();
     List<Fitted> fitted =
         Together.map(

@@ -7,6 +7,7 @@ import dev.placket.demo.Refusal;
 import dev.placket.demo.description.Described;
 import dev.placket.demo.description.PackReader;
 import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.image.Typefaces;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -45,7 +46,8 @@ class HostileTest {
     Path file = Files.write(dir.resolve("changed.yaml"), bytes);
     try {
       Described read = PackReader.read(file);
-      Composer.compose(read, DensityTargets.DEFAULT, false, Composer.lettering(read));
+      Composer.compose(
+          read, DensityTargets.DEFAULT, false, Composer.lettering(read), Typefaces.SHIPPED);
     } catch (Refusal refusal) {
       assertFalse(refusal.messages().isEmpty());
       for (String message : refusal.messages()) {

@@ -14,6 +14,7 @@ import dev.placket.demo.description.Places;
 import dev.placket.demo.description.Words;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.flat.Role;
+import dev.placket.layout.image.Typefaces;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
@@ -39,7 +40,12 @@ class ProgramTest {
     Path beside = dir.resolve("pack");
     Described described = new Described(beside, pack, Places.none(), new Faults("pack"));
     ComposedPack made =
-        Composer.compose(described, DensityTargets.DEFAULT, false, Composer.lettering(described));
+        Composer.compose(
+            described,
+            DensityTargets.DEFAULT,
+            false,
+            Composer.lettering(described),
+            Typefaces.SHIPPED);
     assertEquals("MG-3107", made.fileName());
     assertEquals(2, made.sheets().get(0).items().size());
   }

@@ -1,0 +1,102 @@
+package dev.placket.layout.image;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.placket.layout.flat.InkedBox;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * A drawing's text is set in the typeface that is given or comes along, never in one of the
+ * machine's. The outline of H in Liberation Sans 2.1.5, as its glyf table states it: 168 to 1312
+ * across, 0 to 1409 up, 2048 units to the em.
+ */
+class TypefacesTest {
+  private static final int EM = 2048;
+
+  private static Drawing drawn(String family, Typefaces typefaces) throws Exception {
+    String svg =
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 2048 2048'>"
+            + "<text x='0' y='2000' font-size='2048'"
+            + (family.isEmpty() ? "" : " font-family='" + family + "'")
+            + ">H</text></svg>";
+    PictureSource source = PictureSource.of("h.svg", svg.getBytes(StandardCharsets.UTF_8));
+    return (Drawing) PictureReader.read(source, ReadLimits.DEFAULT, typefaces);
+  }
+
+  private static void assertInk(Drawing drawing, double perEm) {
+    InkedBox ink = drawing.inkedBox();
+    assertEquals(168 * perEm, ink.left(), 1);
+    assertEquals(1312 * perEm, ink.right(), 1);
+    assertEquals(2000 - 1409 * perEm, ink.top(), 1);
+    assertEquals(2000, ink.bottom(), 1);
+  }
+
+  /** The shipped typeface under another name, with as many units more or less to the em. */
+  private static byte[] renamed(String family, int unitsPerEm) throws Exception {
+    try (InputStream in = Typefaces.class.getResourceAsStream("LiberationSans-Regular.ttf")) {
+      byte[] font = java.util.Objects.requireNonNull(in).readAllBytes();
+      byte[] old = "Liberation Sans".getBytes(StandardCharsets.UTF_16BE);
+      byte[] now = family.getBytes(StandardCharsets.UTF_16BE);
+      assertEquals(old.length, now.length);
+      for (int i = 0; i + old.length < font.length; i++) {
+        if (java.util.Arrays.equals(font, i, i + old.length, old, 0, old.length)) {
+          System.arraycopy(now, 0, font, i, now.length);
+        }
+      }
+      ByteBuffer bytes = ByteBuffer.wrap(font);
+      for (int t = 0; t < bytes.getShort(4); t++) {
+        if (bytes.getInt(12 + 16 * t) == 0x68656164) { // head
+          bytes.putShort(bytes.getInt(12 + 16 * t + 8) + 18, (short) unitsPerEm);
+        }
+      }
+      return font;
+    }
+  }
+
+  private static Typefaces given(byte[] font) throws Exception {
+    return Typefaces.of(List.of(PictureSource.of("own.ttf", font)));
+  }
+
+  @Test
+  void whatIsNotGivenIsSetInTheShippedOneAndSaid() throws Exception {
+    Drawing drawing = drawn("Nowhere Grotesk", Typefaces.SHIPPED);
+    assertInk(drawing, 1);
+    assertEquals(
+        List.of("its lettering is set in Liberation Sans, since Nowhere Grotesk is not given"),
+        drawing.notes());
+  }
+
+  /** DejaVu Sans is on many machines, where it would be wider. */
+  @Test
+  void noFontOfTheMachineIsUsed() throws Exception {
+    for (String family : List.of("DejaVu Sans", "monospace", "Dialog", "")) {
+      assertInk(drawn(family, Typefaces.SHIPPED), 1);
+    }
+    assertEquals(
+        List.of("its lettering is set in Liberation Sans"), drawn("", Typefaces.SHIPPED).notes());
+  }
+
+  @Test
+  void aGivenTypefaceIsFoundByItsName() throws Exception {
+    Typefaces own = given(renamed("Sluice Trade GX", 2 * EM));
+    assertEquals(List.of("Sluice Trade GX"), own.families());
+    Drawing drawing = drawn("sluice trade gx, sans-serif", own);
+    assertInk(drawing, 0.5);
+    assertEquals(List.of(), drawing.notes());
+    assertInk(drawn("Another", own), 1);
+  }
+
+  @Test
+  void whatIsNoTypefaceIsRefused() {
+    PictureSource file = PictureSource.of("own.ttf", "no font".getBytes(StandardCharsets.US_ASCII));
+    PictureException e = assertThrows(PictureException.class, () -> Typefaces.of(List.of(file)));
+    String said = String.valueOf(e.getMessage());
+    assertTrue(said.startsWith("own.ttf: is no typeface"), said);
+  }
+}
