@@ -173,6 +173,30 @@ class PrepareCommandTest {
   }
 
   @Test
+  void aColouredGroundIsClearedAndCutIfAsked() throws IOException {
+    BufferedImage image = new BufferedImage(900, 1200, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.setColor(new Color(180, 148, 104));
+    g.fillRect(0, 0, 900, 1200);
+    g.setColor(Color.BLACK);
+    g.fillRect(200, 300, 400, 600);
+    g.dispose();
+    Path card = dir.resolve("card.png");
+    ImageIO.write(image, "png", card.toFile());
+    assertEquals(0, run("prepare", card, "--at", "30mm", "--out", ready));
+    BufferedImage kept = ImageIO.read(ready.resolve("card.png").toFile());
+    assertEquals(180, kept.getRGB(0, 0) >> 16 & 255);
+    assertEquals(
+        0, run("prepare", card, "--at", "30mm", "--clear-colour", "--replace", "--out", ready));
+    BufferedImage cut = ImageIO.read(ready.resolve("card.png").toFile());
+    assertEquals(0xFF000000, cut.getRGB(0, 0), "cut to its ink");
+    assertEquals(1.5, cut.getHeight() / (double) cut.getWidth(), 0.01);
+    assertTrue(said.contains("ground of one colour cleared"), said);
+    assertEquals(
+        2, run("prepare", card, "--at", "3cm", "--clear-colour", "--clear-enclosed", "--out", dir));
+  }
+
+  @Test
   void aSheetSaysTheSizes() throws IOException {
     Path flats = Files.createDirectory(dir.resolve("style"));
     Files.writeString(flats.resolve("front.svg"), SVG);

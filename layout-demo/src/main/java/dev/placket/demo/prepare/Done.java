@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param inkPixels pixels along the longer side of its ink; drawing units for a drawing
  * @param after pixels of the ready copy
  * @param density pixels per printed inch of the ready copy
- * @param cleared whether a white ground became transparent
+ * @param cleared whether its ground became transparent
+ * @param coloured whether that was not white
  * @param fewer whether colours were exchanged for fewer
  * @param printed the finest things of it as they print
  * @param resolved the share of its pixel density that the source resolves, at most 1
@@ -29,6 +30,7 @@ record Done(
     PixelSize after,
     EffectiveDensity density,
     boolean cleared,
+    boolean coloured,
     boolean fewer,
     PrintedDetail printed,
     double resolved) {

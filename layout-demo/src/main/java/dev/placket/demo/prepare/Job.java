@@ -41,9 +41,14 @@ record Job(
     @Nullable String digest,
     Typefaces typefaces) {
   /** The picture as this asks for it: the whole of one that keeps its ground by its name. */
-  ToPrint of(Picture picture) {
-    return whole && picture instanceof Raster raster
-        ? ToPrint.whole(raster, longest)
+  ToPrint of(Picture picture) throws PictureException {
+    if (whole && picture instanceof Raster raster) {
+      return ToPrint.whole(raster, longest);
+    }
+    // A sheet was laid out with the ground, so that the place it gives is for all of the picture.
+    boolean cut = clearing == Clearing.ANY_COLOUR && digest == null;
+    return cut && picture instanceof Raster raster
+        ? ToPrint.offColour(raster, longest)
         : ToPrint.ink(picture, longest, clearing);
   }
 

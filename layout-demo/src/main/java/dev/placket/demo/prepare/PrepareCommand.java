@@ -77,6 +77,11 @@ public final class PrepareCommand implements Callable<Integer> {
   private boolean keepGround;
 
   @Option(
+      names = "--clear-colour",
+      description = "Clears a ground of any one colour that the border shows, not only white.")
+  private boolean clearColour;
+
+  @Option(
       names = "--clear-enclosed",
       description = "Clears paper that lines enclose, too; a white garment becomes see-through.")
   private boolean clearEnclosed;
@@ -132,6 +137,9 @@ public final class PrepareCommand implements Callable<Integer> {
       }
       long most = Weight.bytes(weight);
       PrintLimits least = limits.limits();
+      if (clearColour && clearEnclosed) {
+        throw Refusal.input("prepare: takes either --clear-colour or --clear-enclosed.");
+      }
       List<Job> jobs = jobs(fonts.typefaces());
       PrepareRun.Ready ready = new PrepareRun(jobs, most, out, replace).run(progress(jobs.size()));
       report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, least));
@@ -235,6 +243,9 @@ public final class PrepareCommand implements Callable<Integer> {
   private Clearing clearing(Role role) {
     if (keepGround || FlatSet.keepsGround(role)) {
       return Clearing.NONE;
+    }
+    if (clearColour) {
+      return Clearing.ANY_COLOUR;
     }
     return clearEnclosed ? Clearing.ENCLOSED_TOO : Clearing.FROM_BORDER;
   }

@@ -5,6 +5,7 @@ import dev.placket.demo.result.Outputs;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.image.Drawing;
 import dev.placket.layout.image.FineDetail;
+import dev.placket.layout.image.Ground;
 import dev.placket.layout.image.Picture;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
@@ -190,6 +191,7 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
         ready.size(),
         ready.density(),
         ready.cleared(),
+        picture instanceof Raster r && r.ground() == Ground.OPAQUE_OTHER,
         fewer,
         fine.printed(Length.pt(job.longest().pt() / what.part().longestSide())),
         resolved);

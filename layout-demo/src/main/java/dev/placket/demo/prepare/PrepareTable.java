@@ -107,7 +107,7 @@ final class PrepareTable {
       steps.add("drawn at exactly its pixels");
     }
     if (d.cleared()) {
-      steps.add("white ground cleared");
+      steps.add(d.coloured() ? "ground of one colour cleared" : "white ground cleared");
     }
     if (before != null) {
       boolean same = before.equals(d.after());

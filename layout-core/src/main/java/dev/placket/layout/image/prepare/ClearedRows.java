@@ -3,9 +3,9 @@ package dev.placket.layout.image.prepare;
 import dev.placket.layout.image.PictureException;
 
 /**
- * Rows whose white ground is transparent, and whose edge pixels hold only their share of ink, so
- * that no halo shows on any colour and white looks as before. Holds three bits for each pixel while
- * it is made, one afterwards, and a band of rows while it is read. O(pixels).
+ * Rows whose ground is transparent, and whose edge pixels hold only their share of ink, so that no
+ * halo shows on any colour and white looks as before. Holds three bits for each pixel while it is
+ * made, one afterwards, and a band of rows while it is read. O(pixels).
  */
 final class ClearedRows implements PixelRows {
   private final PixelRows source;
@@ -21,7 +21,7 @@ final class ClearedRows implements PixelRows {
 
   /**
    * Clears the ground of a picture, or gives the picture itself where there is none to clear: it is
-   * transparent already, or the ground is not white.
+   * transparent already, or its ground has a colour that is not to be cleared.
    *
    * @param lossy whether compression has left noise beside the lines, as in a JPEG
    */
@@ -30,7 +30,7 @@ final class ClearedRows implements PixelRows {
       return source;
     }
     GroundColour ground = GroundColour.of(source, lossy);
-    return ground.white() ? new ClearedRows(source, ground, clearing) : source;
+    return ground.clears(clearing) ? new ClearedRows(source, ground, clearing) : source;
   }
 
   @Override

@@ -1,6 +1,8 @@
 package dev.placket.layout.image.prepare;
 
-/** How much of an opaque white ground becomes transparent. */
+/**
+ * How much of an opaque ground becomes transparent; a white one, unless any colour is asked for.
+ */
 public enum Clearing {
   /** Nothing: the picture keeps its ground, as a photograph does. */
   NONE,
@@ -10,5 +12,7 @@ public enum Clearing {
    */
   FROM_BORDER,
   /** Enclosed paper as well. */
-  ENCLOSED_TOO
+  ENCLOSED_TOO,
+  /** What is connected to the border, whatever its colour, if nearly all of the border has it. */
+  ANY_COLOUR
 }

@@ -13,7 +13,7 @@ import dev.placket.layout.units.Length;
  * @param rows its pixels; read from the source again by each reading if they are many
  * @param width the printed width of the ink
  * @param height its printed height
- * @param cleared whether an opaque white ground became transparent
+ * @param cleared whether an opaque ground became transparent
  */
 public record ReadyPicture(PixelRows rows, Length width, Length height, boolean cleared) {
   /** In metres, exactly. */

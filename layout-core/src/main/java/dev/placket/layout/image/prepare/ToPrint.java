@@ -2,6 +2,7 @@ package dev.placket.layout.image.prepare;
 
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.Ground;
 import dev.placket.layout.image.Picture;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
@@ -19,6 +20,22 @@ public record ToPrint(Picture picture, InkedBox part, Length longest, Clearing c
   /** The inked part of a picture. */
   public static ToPrint ink(Picture picture, Length longest, Clearing clearing) {
     return new ToPrint(picture, picture.inkedBox(), longest, clearing);
+  }
+
+  /**
+   * The ink of a raster that is left once its ground is cleared, of whatever colour that is; the
+   * same as {@link #ink} for a ground that is clear or white. O(pixels).
+   *
+   * @throws PictureException if its pixels cannot be read
+   */
+  public static ToPrint offColour(Raster raster, Length longest) throws PictureException {
+    InkedBox part = raster.inkedBox();
+    if (raster.ground() == Ground.OPAQUE_OTHER) {
+      PixelRows all = new RasterRows(raster);
+      PixelRows rows = ClearedRows.of(all, Clearing.ANY_COLOUR, Preparing.lossy(raster));
+      part = rows == all ? part : InkedRows.box(rows);
+    }
+    return new ToPrint(raster, part, longest, Clearing.ANY_COLOUR);
   }
 
   /** All of a raster, with its ground: as a photograph is shown. */

@@ -21,7 +21,7 @@ final class Unmixing {
       int full = g - (ink >> shift & 255);
       along += (double) off * full;
       square += (double) full * full;
-      least = Math.max(least, off >= 0 ? off / (double) Math.max(1, g) : 0);
+      least = Math.max(least, ground.leastAlpha(g, argb >> shift & 255));
     }
     double alpha = Math.max(least, square > 0 ? along / square : 1);
     int a = (int) Math.min(255, Math.ceil(alpha * 255 - 1e-9));

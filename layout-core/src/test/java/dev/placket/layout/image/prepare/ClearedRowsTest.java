@@ -1,6 +1,7 @@
 package dev.placket.layout.image.prepare;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.BasicStroke;
@@ -12,6 +13,7 @@ import java.awt.geom.Line2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.util.List;
 import java.util.Random;
 import java.util.function.Consumer;
 import javax.imageio.IIOImage;
@@ -21,6 +23,7 @@ import javax.imageio.ImageWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Pictures drawn on nothing are the truth; the same laid on white is what is cleared, and both must
@@ -218,6 +221,56 @@ class ClearedRowsTest {
     // The ground was 6 to 10 under white; its spread of 4 may be taken for ground once more.
     double off = furthest(made, scan, 0xFFFFFF);
     assertTrue(off <= 10 + 4, "brightened by " + off);
+  }
+
+  /** Kraft paper, a blue sheet and black card; the last three inks are lighter than some. */
+  @ParameterizedTest
+  @ValueSource(ints = {0xFFB49468, 0xFF3C5AA0, 0xFF101010})
+  void aGroundOfAnyColourIsClearedIfAsked(int ground) throws Exception {
+    for (Color ink : List.of(new Color(30, 30, 30), new Color(150, 30, 40), Color.WHITE)) {
+      int contrast = contrast(ink.getRGB(), ground);
+      if (contrast < 60) {
+        continue;
+      }
+      for (Consumer<Graphics2D> art :
+          List.<Consumer<Graphics2D>>of(g -> Art.lines(g, ink, 4), g -> Art.shape(g, ink))) {
+        PixelGrid truth = drawn(art, 0);
+        PixelGrid laid = drawn(art, ground);
+        assertSame(laid, ClearedRows.of(laid, Clearing.FROM_BORDER, false));
+        PixelGrid made = cleared(laid, Clearing.ANY_COLOUR, false);
+        assertEquals(0, made.at(0, 0));
+        assertTrue(furthest(made, laid, ground) <= 1, "off by " + furthest(made, laid, ground));
+        // Of an edge pixel only a part is ink: its rounding grows where the contrast is small.
+        double most = 14 + 255.0 * 4 / contrast;
+        for (int other : GROUNDS) {
+          double off = furthest(made, truth, other);
+          assertTrue(off <= most, ink + " on " + Integer.toHexString(other) + " off by " + off);
+        }
+      }
+    }
+  }
+
+  private static int contrast(int p, int q) {
+    int most = 0;
+    for (int shift = 0; shift <= 16; shift += 8) {
+      most = Math.max(most, Math.abs((p >> shift & 255) - (q >> shift & 255)));
+    }
+    return most;
+  }
+
+  @Test
+  void aGroundOfManyColoursStays() throws Exception {
+    PixelGrid any = Grids.any(60, 60, 3);
+    PixelGrid opaque = Grids.of(60, 60, (x, y) -> 0xFF000000 | any.at(x, y));
+    assertSame(opaque, ClearedRows.of(opaque, Clearing.ANY_COLOUR, false));
+  }
+
+  /** What a probe calls opaque white is cleared as white: paper of 218 levels with a tint. */
+  @Test
+  void offWhitePaperIsClearedUnasked() throws Exception {
+    PixelGrid made =
+        cleared(drawn(Art.BROAD_LINES.painter, 0xFFF0E8DA), Clearing.FROM_BORDER, false);
+    assertEquals(0, made.at(0, 0));
   }
 
   @Test
