@@ -11,8 +11,12 @@ final class HeldStream extends ImageInputStreamImpl {
   /** Some decoders look so many bytes ahead, or a few more. */
   private static final int AHEAD = 64;
 
+  /** Some go back after each look ahead; so many looks in all are enough for any. */
+  private static final int LOOKS = 4096;
+
   private final byte[] bytes;
   private int askedBehind;
+  private int looks;
 
   HeldStream(byte[] bytes) {
     this.bytes = bytes;
@@ -44,7 +48,7 @@ final class HeldStream extends ImageInputStreamImpl {
     return n;
   }
 
-  /** What was asked for behind the end counts until something before it is read. */
+  /** What was asked for behind the end in one look counts until something before it is read. */
   @Override
   public void seek(long to) throws IOException {
     super.seek(to);
@@ -54,7 +58,7 @@ final class HeldStream extends ImageInputStreamImpl {
   }
 
   private int end() throws IOException {
-    if (++askedBehind > AHEAD) {
+    if (++askedBehind > AHEAD || ++looks > LOOKS) {
       throw new IOException("the file ends before its pixels do");
     }
     return -1;

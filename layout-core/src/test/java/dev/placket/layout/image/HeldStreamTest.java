@@ -54,4 +54,18 @@ class HeldStreamTest {
       assertEquals(-1, in.read());
     }
   }
+
+  /** Going back after every look must not make it endless. */
+  @Test
+  void stopsWhoLooksBehindTheEndForEver() throws IOException {
+    HeldStream in = new HeldStream(BYTES);
+    for (int i = 0; i < 4096; i++) {
+      in.seek(3);
+      in.read();
+      assertEquals(-1, in.read());
+    }
+    in.seek(3);
+    in.read();
+    assertThrows(IOException.class, in::read);
+  }
 }
