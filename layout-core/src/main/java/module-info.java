@@ -17,6 +17,8 @@ module dev.placket.layout {
   requires static com.twelvemonkeys.imageio.tiff;
   requires static com.twelvemonkeys.imageio.webp;
   requires static org.apache.commons.imaging;
+  requires static org.apache.fontbox;
+  requires static org.apache.pdfbox.io;
 
   exports dev.placket.layout.check;
   exports dev.placket.layout.density;

@@ -1,18 +1,26 @@
 package dev.placket.layout.image;
 
-import java.awt.Font;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.batik.bridge.BridgeContext;
 import org.apache.batik.bridge.FontFace;
 import org.apache.batik.bridge.FontFamilyResolver;
-import org.apache.batik.gvt.font.AWTFontFamily;
-import org.apache.batik.gvt.font.GVTFontFace;
+import org.apache.batik.bridge.SVGFontFaceElementBridge;
+import org.apache.batik.bridge.SVGFontFamily;
 import org.apache.batik.gvt.font.GVTFontFamily;
 import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /** Finds a typeface for what a drawing asks for, and remembers what was not given. */
 final class GivenFonts implements FontFamilyResolver {
@@ -23,23 +31,63 @@ final class GivenFonts implements FontFamilyResolver {
   /** What Batik asks for where a drawing asks for nothing. */
   private static final Set<String> UNASKED = Set.of("arial", "helvetica");
 
-  private final Typefaces typefaces;
+  private final Map<String, Made> made = new LinkedHashMap<>();
   private final Set<String> missing = new LinkedHashSet<>();
+  private final Typefaces typefaces;
   private boolean shipped;
+
+  /** A typeface in the document, and the characters that it has. */
+  private record Made(GVTFontFamily family, Set<Integer> characters) {}
 
   GivenFonts(Typefaces typefaces) {
     this.typefaces = typefaces;
   }
 
+  /** Puts the typefaces into a document, with what its text needs of them, if it has any. */
+  void adopt(Document document, BridgeContext context) {
+    NodeList texts = document.getElementsByTagNameNS(SvgParser.SVG, "text");
+    if (texts.getLength() == 0) {
+      return;
+    }
+    Set<Integer> characters = new TreeSet<>();
+    for (int i = 0; i < texts.getLength(); i++) {
+      texts.item(i).getTextContent().codePoints().forEach(characters::add);
+    }
+    Stream.concat(typefaces.given().stream(), Stream.of(Typefaces.shipped()))
+        .forEach(
+            t ->
+                made.computeIfAbsent(low(t.family()), f -> made(t, characters, context, document)));
+  }
+
+  private static Made made(
+      Typeface typeface, Set<Integer> characters, BridgeContext context, Document document) {
+    Set<Integer> has = new TreeSet<>(characters);
+    Element font;
+    try {
+      font = new FontElements(document).font(typeface, has);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    document.getDocumentElement().appendChild(font);
+    Element face = (Element) font.getFirstChild();
+    return new Made(
+        new SVGFontFamily(
+            new SVGFontFaceElementBridge().createFontFace(context, face), font, context),
+        has);
+  }
+
+  private static String low(String family) {
+    return family.toLowerCase(Locale.ROOT);
+  }
+
   @Override
   public @Nullable GVTFontFamily resolve(String family) {
-    String low = family.toLowerCase(Locale.ROOT);
-    GVTFontFamily found =
-        first(f -> Typefaces.family(f).toLowerCase(Locale.ROOT).equals(low), family);
+    String low = low(family);
+    Made found = made.get(low);
     if (found == null && !KINDS.contains(low) && !UNASKED.contains(low)) {
       missing.add(family);
     }
-    return found;
+    return found == null ? null : found.family;
   }
 
   @Override
@@ -55,28 +103,24 @@ final class GivenFonts implements FontFamilyResolver {
   @Override
   public GVTFontFamily getDefault() {
     shipped = true;
-    return family(Typefaces.shipped(), Typefaces.family(Typefaces.shipped()));
+    GVTFontFamily last = null;
+    for (Made each : made.values()) {
+      last = each.family;
+    }
+    if (last == null) {
+      throw new IllegalStateException("text without an element of text");
+    }
+    return last;
   }
 
   @Override
   public @Nullable GVTFontFamily getFamilyThatCanDisplay(char c) {
-    GVTFontFamily found = first(f -> f.canDisplay(c), "");
-    if (found == null && Typefaces.shipped().canDisplay(c)) {
-      return getDefault();
+    for (Made each : made.values()) {
+      if (each.characters.contains((int) c)) {
+        return each.family;
+      }
     }
-    return found;
-  }
-
-  private @Nullable GVTFontFamily first(Predicate<Font> fits, String name) {
-    return typefaces.given().stream()
-        .filter(fits)
-        .findFirst()
-        .map(f -> family(f, name.isEmpty() ? Typefaces.family(f) : name))
-        .orElse(null);
-  }
-
-  private static GVTFontFamily family(Font font, String name) {
-    return new AWTFontFamily(new GVTFontFace(name), font);
+    return null;
   }
 
   /** What to say where the typeface that comes along was used. */
@@ -85,7 +129,9 @@ final class GivenFonts implements FontFamilyResolver {
       return Stream.empty();
     }
     String because =
-        missing.isEmpty() ? "" : ", since " + String.join(", ", missing) + " is not given";
+        missing.isEmpty()
+            ? ""
+            : missing.stream().collect(Collectors.joining(", ", ", since ", " is not given"));
     return Stream.of("its lettering is set in Liberation Sans" + Said.line(because));
   }
 }
