@@ -1,5 +1,7 @@
 package dev.placket.demo;
 
+import dev.placket.demo.description.Described;
+import dev.placket.demo.description.PackReader;
 import dev.placket.demo.result.Report;
 import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.Telling;
@@ -42,6 +44,7 @@ import picocli.CommandLine.Parameters;
       "  placket fit my-style/pack.yaml --replace",
       "  placket fit flats --units in --json > fit.json",
       "  placket fit flats --onto pack.xlsx --worksheet Flats",
+      "  placket fit my-style/workbook.yaml",
       ""
     })
 final class FitCommand implements Callable<Integer> {
@@ -162,20 +165,32 @@ final class FitCommand implements Callable<Integer> {
 
   private RunResult result(Telling in) throws Refusal {
     Typefaces typefaces = fonts.typefaces();
+    if (Files.isRegularFile(what)) {
+      return described(PackReader.read(what), typefaces, in);
+    }
+    Path into = out == null ? what.resolve("placket") : out;
     Path workbook = onto;
     if (workbook != null) {
-      Path copy = out == null ? what.resolve("placket") : out;
-      return ontoOptions.run(what, workbook, copy, replace, allowSoft, typefaces, in).run();
+      return ontoOptions.run(what, workbook, into, replace, allowSoft, typefaces, in).run();
     }
     long most = Weight.bytes(weight);
     Paper known = paper == null ? null : named(paper);
-    if (Files.isRegularFile(what)) {
-      Path into = out == null ? what.resolveSibling("placket") : out;
-      return new PackRun(what, into, known, blank, replace, allowSoft, most, typefaces, in).run();
-    }
-    Path into = out == null ? what.resolve("placket") : out;
     Paper on = known == null ? Paper.A4 : known;
     return new FitRun(what, into, on, blank, replace, allowSoft, most, typefaces, in).run();
+  }
+
+  private RunResult described(Described read, Typefaces typefaces, Telling in) throws Refusal {
+    Path into = out == null ? what.resolveSibling("placket") : out;
+    if (read.pack().workbook() != null) {
+      return ontoOptions.run(read, onto, into, replace, allowSoft, typefaces, in).run();
+    }
+    if (onto != null) {
+      throw Refusal.input(
+          what + ": has no workbook; give one there, or name a folder of flats with --onto.");
+    }
+    long most = Weight.bytes(weight);
+    Paper known = paper == null ? null : named(paper);
+    return new PackRun(read, into, known, blank, replace, allowSoft, most, typefaces, in).run();
   }
 
   private Units units() throws Refusal {

@@ -1,7 +1,6 @@
 package dev.placket.demo;
 
 import dev.placket.demo.description.Described;
-import dev.placket.demo.description.PackReader;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.pack.ComposedPack;
 import dev.placket.demo.pack.ComposedSheet;
@@ -34,7 +33,7 @@ import org.jspecify.annotations.Nullable;
 
 /** One run over a description: read, rule, fit, check, draw, write. */
 record PackRun(
-    Path file,
+    Described read,
     Path out,
     @Nullable Paper paper,
     boolean blank,
@@ -46,11 +45,10 @@ record PackRun(
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
   RunResult run() throws Refusal {
-    Described read = PackReader.read(file);
     Described described =
         paper == null
             ? read
-            : new Described(file, read.pack().on(paper), read.places(), read.faults());
+            : new Described(read.file(), read.pack().on(paper), read.places(), read.faults());
     Lettering lettering = Composer.lettering(described);
     ComposedPack pack = Composer.compose(described, TARGETS, allowSoft, lettering, typefaces);
     RunFiles files = new RunFiles(out, pack.fileName(), previews(pack), blank, replace);
@@ -63,7 +61,7 @@ record PackRun(
     }
     Findings findings =
         new Findings(
-            pack.title(), file, List.of(), List.of(), results, pack.notes(), kept.weight());
+            pack.title(), read.file(), List.of(), List.of(), results, pack.notes(), kept.weight());
     List<PdfPack.Filled> pages = pages(pack, kept.sheets(), lettering);
     return files.write(kept.file(), pages, findings, pack.fields(), telling);
   }

@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  *     built-in typeface lacks
  * @param header cells along the top of every sheet; null for none
  * @param foot cells along the bottom of every sheet; null for none
- * @param sheets the sheets by identifier, one or more
+ * @param sheets the sheets by identifier; none where there is a workbook
+ * @param workbook what goes onto a workbook that is ruled already; null for sheets of our own
  * @param retired identifiers of earlier revisions that must not come back
  */
 public record Pack(
@@ -34,6 +35,7 @@ public record Pack(
     @Nullable PackBand header,
     @Nullable PackBand foot,
     Map<String, PackSheet> sheets,
+    @Nullable PackWorkbook workbook,
     List<String> retired) {
   /** What the first line of a description states. */
   public static final String FORMAT = "placket-pack/1";
@@ -64,12 +66,14 @@ public record Pack(
         null,
         null,
         sheets,
+        null,
         List.of());
   }
 
   /** This pack with cells along the top and bottom of every sheet. */
   public Pack withBands(@Nullable PackBand top, @Nullable PackBand bottom) {
-    return new Pack(languages, fields, paper, margins, fonts, top, bottom, sheets, retired);
+    return new Pack(
+        languages, fields, paper, margins, fonts, top, bottom, sheets, workbook, retired);
   }
 
   /** This pack with every sheet on another paper, each the way up that it was. */
@@ -78,7 +82,7 @@ public record Pack(
     sheets.forEach(
         (id, s) -> moved.put(id, s.on(s.paper() == null ? null : turned(other, s.paper()))));
     Paper all = turned(other, paper);
-    return new Pack(languages, fields, all, margins, fonts, header, foot, moved, retired);
+    return new Pack(languages, fields, all, margins, fonts, header, foot, moved, workbook, retired);
   }
 
   private static Paper turned(Paper other, Paper like) {

@@ -34,6 +34,7 @@ public final class PackReader {
           "header",
           "foot",
           "sheets",
+          "workbook",
           "retired");
   private static final List<String> SIDES = List.of("top", "right", "bottom", "left");
   private static final List<String> SIZES = List.of("width", "height");
@@ -100,6 +101,7 @@ public final class PackReader {
     List<String> languages = values.oneOrMore(e.get("languages"), "languages, as in en");
     values.setLanguages(languages.isEmpty() ? List.of("en") : languages);
     SheetReader sheets = new SheetReader(values, this);
+    PackWorkbook workbook = new WorksheetReader(values).workbook(e.get("workbook"));
     return new Pack(
         languages.isEmpty() ? List.of("en") : languages,
         values.named(e.get("fields"), "a value", (name, n) -> values.words(n)),
@@ -108,7 +110,9 @@ public final class PackReader {
         values.oneOrMore(e.get("fonts"), "TrueType files"),
         sheets.band(e.get("header"), "the header"),
         sheets.band(e.get("foot"), "the foot"),
-        values.named(e.need("sheets"), "a sheet", sheets::sheet),
+        values.named(
+            workbook == null ? e.need("sheets") : e.get("sheets"), "a sheet", sheets::sheet),
+        workbook,
         values.oneOrMore(e.get("retired"), "identifiers"));
   }
 

@@ -44,8 +44,27 @@ public final class PackWriter {
     m.put("fonts", pack.fonts());
     put(m, "header", pack.header(), PackWriter::band);
     put(m, "foot", pack.foot(), PackWriter::band);
-    m.put("sheets", each(pack.sheets(), PackWriter::sheet));
+    if (!pack.sheets().isEmpty()) {
+      m.put("sheets", each(pack.sheets(), PackWriter::sheet));
+    }
+    put(m, "workbook", pack.workbook(), PackWriter::workbook);
     m.put("retired", pack.retired());
+    return m;
+  }
+
+  private static Map<String, Object> workbook(PackWorkbook workbook) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("file", workbook.file());
+    m.put("worksheets", each(workbook.worksheets(), PackWriter::worksheet));
+    return m;
+  }
+
+  private static Map<String, Object> worksheet(PackWorksheet w) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("worksheet", w.name());
+    m.put("windows", w.windows());
+    m.put("labelled", w.labelled());
+    m.put("flats", each(w.flats(), PackWriter::flat));
     return m;
   }
 

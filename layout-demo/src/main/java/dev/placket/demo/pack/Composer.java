@@ -79,7 +79,7 @@ public final class Composer {
   }
 
   /** Those given with the command, then those of the description; its slips were noted before. */
-  private Typefaces typefaces(Typefaces given) {
+  static Typefaces typefaces(Described described, Typefaces given) {
     FlatFiles files = new FlatFiles(described, given);
     Typefaces all = given;
     List<String> fonts = described.pack().fonts();
@@ -98,7 +98,7 @@ public final class Composer {
 
   private ComposedPack run(Lettering lettering, Typefaces given) throws Refusal {
     PackText text = PackText.of(described);
-    FlatFiles files = new FlatFiles(described, typefaces(given));
+    FlatFiles files = new FlatFiles(described, typefaces(described, given));
     Contents.check(described, files, text);
     FlatSetter flats = new FlatSetter(described, files, lettering, targets, allowSoft);
     List<SheetPlan> plans = new ArrayList<>();

@@ -6,9 +6,12 @@ import dev.placket.demo.description.PackCell;
 import dev.placket.demo.description.PackFlat;
 import dev.placket.demo.description.PackSheet;
 import dev.placket.demo.description.PackSpots;
+import dev.placket.demo.description.PackWorkbook;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,7 +34,8 @@ final class Contents {
     contents.identifiers();
     contents.band(described.pack().header(), "header");
     contents.band(described.pack().foot(), "foot");
-    if (described.pack().sheets().isEmpty()) {
+    PackWorkbook workbook = described.pack().workbook();
+    if (workbook == null && described.pack().sheets().isEmpty()) {
       contents.add("sheets", "no sheet", "one sheet or more");
     }
     for (String reserved : PackText.OF_SHEET) {
@@ -43,6 +47,36 @@ final class Contents {
       }
     }
     described.pack().sheets().forEach(contents::sheet);
+    if (workbook != null) {
+      contents.workbook(workbook);
+    }
+  }
+
+  private void workbook(PackWorkbook workbook) {
+    if (!described.pack().sheets().isEmpty()) {
+      add("workbook", "both sheets and a workbook", "one of the two, each in a file of its own");
+    }
+    if (workbook.worksheets().isEmpty()) {
+      add("workbook/worksheets", "no worksheet", "one worksheet or more");
+    }
+    workbook
+        .worksheets()
+        .forEach(
+            (id, worksheet) -> {
+              String path = "workbook/worksheets/" + id;
+              worksheet
+                  .flats()
+                  .forEach(
+                      (name, flat) -> {
+                        flat(name, flat, new LinkedHashSet<>(worksheet.windows()), path);
+                        if (flat.held().any()) {
+                          add(
+                              path + "/flats/" + name + "/held",
+                              "a flat held on a worksheet",
+                              "no held: columns and rows are of another width for every reader");
+                        }
+                      });
+            });
   }
 
   private void identifiers() {
@@ -50,28 +84,28 @@ final class Contents {
     Map<String, String> points = new HashMap<>();
     Map<String, String> callouts = new HashMap<>();
     Set<String> retired = new HashSet<>(described.pack().retired());
-    described
-        .pack()
-        .sheets()
-        .forEach(
-            (sheet, s) -> {
-              String at = "sheets/" + sheet;
-              retired(retired, sheet, at);
-              s.flats()
-                  .forEach(
-                      (id, flat) -> {
-                        String path = at + "/flats/" + id;
-                        once("flat", id, path, seen, retired);
-                        PackSpots spots = flat.spots();
-                        for (String point : spots.points().keySet()) {
-                          once("point", point, path + "/points/" + point, points, retired);
-                        }
-                        for (String callout : spots.callouts().keySet()) {
-                          once(
-                              "callout", callout, path + "/callouts/" + callout, callouts, retired);
-                        }
-                      });
-            });
+    Map<String, Map<String, PackFlat>> owners = new LinkedHashMap<>();
+    described.pack().sheets().forEach((id, s) -> owners.put("sheets/" + id, s.flats()));
+    PackWorkbook workbook = described.pack().workbook();
+    if (workbook != null) {
+      workbook.worksheets().forEach((id, w) -> owners.put("workbook/worksheets/" + id, w.flats()));
+    }
+    owners.forEach(
+        (at, flats) -> {
+          retired(retired, at.substring(at.lastIndexOf('/') + 1), at);
+          flats.forEach(
+              (id, flat) -> {
+                String path = at + "/flats/" + id;
+                once("flat", id, path, seen, retired);
+                PackSpots spots = flat.spots();
+                for (String point : spots.points().keySet()) {
+                  once("point", point, path + "/points/" + point, points, retired);
+                }
+                for (String callout : spots.callouts().keySet()) {
+                  once("callout", callout, path + "/callouts/" + callout, callouts, retired);
+                }
+              });
+        });
   }
 
   /** An identifier is one thing's alone, and was never another's. */
@@ -111,7 +145,7 @@ final class Contents {
             "tables", sheet.tables().keySet(),
             "windows", sheet.windows().keySet()));
     cells(sheet.cells(), path);
-    sheet.flats().forEach((name, flat) -> flat(name, flat, sheet, path));
+    sheet.flats().forEach((name, flat) -> flat(name, flat, sheet.windows().keySet(), path));
     sheet
         .tables()
         .forEach(
@@ -133,18 +167,14 @@ final class Contents {
         });
   }
 
-  private void flat(String name, PackFlat flat, PackSheet sheet, String path) {
+  private void flat(String name, PackFlat flat, Set<String> windows, String path) {
     String at = path + "/flats/" + name;
     files.file(flat.file(), at + "/file");
     for (String window : flat.windows()) {
-      if (!sheet.windows().containsKey(window)) {
+      if (!windows.contains(window)) {
         described
             .faults()
-            .unknown(
-                described.places().of(at + "/window"),
-                "the window",
-                window,
-                sheet.windows().keySet());
+            .unknown(described.places().of(at + "/window"), "the window", window, windows);
       }
     }
     if (flat.scaling().group() != null && flat.scaling().share() != null) {

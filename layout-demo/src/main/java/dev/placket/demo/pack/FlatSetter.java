@@ -55,12 +55,12 @@ final class FlatSetter {
    */
   record Read(String id, PackFlat flat, String path, Picture picture) {}
 
-  /** All pictures of a sheet that can be read; slips are noted. */
-  List<Read> read(String sheet, Map<String, PackFlat> flats) {
+  /** All pictures at a place of the description that can be read; slips are noted. */
+  List<Read> read(String at, Map<String, PackFlat> flats) {
     List<Read> read = new ArrayList<>();
     flats.forEach(
         (id, flat) -> {
-          String path = "sheets/" + sheet + "/flats/" + id;
+          String path = at + "/flats/" + id;
           Picture picture = files.picture(flat, path);
           if (picture != null) {
             read.add(new Read(id, flat, path, picture));

@@ -59,7 +59,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
               }
             });
     unknownRows(described, plan, rowWindows);
-    List<FlatSetter.Read> read = setter.read(plan.id(), here);
+    List<FlatSetter.Read> read = setter.read("sheets/" + plan.id(), here);
     Map<String, Double> grouped = grouped(read);
     boolean even = read.stream().noneMatch(r -> r.flat().role().isView());
     List<FlatSet.Item> items = new ArrayList<>();
@@ -128,7 +128,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
   }
 
   /** Views that say nothing of their scale share one where their drawn heights agree. */
-  private static Map<String, Double> grouped(List<FlatSetter.Read> read) {
+  static Map<String, Double> grouped(List<FlatSetter.Read> read) {
     List<Grouping.Candidate> candidates =
         read.stream()
             .filter(r -> r.flat().scaling().group() == null && r.flat().scaling().share() == null)

@@ -55,15 +55,7 @@ final class Jobs {
       return List.of(
           workbook
               .worksheet(named)
-              .orElseThrow(
-                  () ->
-                      Refusal.input(
-                          onto
-                              + ": has no worksheet '"
-                              + named
-                              + "'; it has "
-                              + names(workbook)
-                              + ".")));
+              .orElseThrow(() -> Refusal.input(unknown(onto, named, workbook))));
     }
     List<Workbook.Entry> shown =
         workbook.worksheets().stream().filter(w -> !w.hidden() && !taken.contains(w)).toList();
@@ -72,6 +64,11 @@ final class Jobs {
           onto + ": shows no worksheet for the flats; name a hidden one with --worksheet.");
     }
     return shown;
+  }
+
+  /** What to say of a worksheet that is not there. */
+  static String unknown(Path onto, String name, Workbook workbook) {
+    return onto + ": has no worksheet '" + name + "'; it has " + names(workbook) + ".";
   }
 
   private static String names(Workbook workbook) {

@@ -1,11 +1,16 @@
 package dev.placket.demo.workbook;
 
+import dev.placket.demo.Refusal;
+import dev.placket.demo.description.Described;
+import dev.placket.demo.pack.DescribedWorkbook;
 import dev.placket.demo.result.Telling;
 import dev.placket.demo.workbook.parts.WorkbookLimits;
 import dev.placket.demo.workbook.place.Asked;
+import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.image.Typefaces;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** The options of {@code placket fit} that only matter with {@code --onto}. */
@@ -53,7 +58,7 @@ public final class OntoOptions {
       description = "With --onto: refuses a workbook that unpacks to more; else 512.")
   private int mostMebibytes = (int) (WorkbookLimits.DEFAULT.bytes() >> 20);
 
-  /** The run that was asked for. */
+  /** The run for a folder. */
   public OntoRun run(
       Path folder,
       Path onto,
@@ -62,10 +67,40 @@ public final class OntoOptions {
       boolean allowSoft,
       Typefaces typefaces,
       Telling telling) {
-    WorkbookLimits limits = WorkbookLimits.DEFAULT.with(mostWorksheets, mostCells, mostMebibytes);
     Asked asked = new Asked(windows, labelled);
-    return new OntoRun(
-        folder, onto, out, replace, allowSoft, worksheet, asked, leeway, limits, typefaces,
-        telling);
+    FolderSource flats = new FolderSource(folder, onto, worksheet, asked, allowSoft, typefaces);
+    return new OntoRun(flats, onto, out, replace, leeway, limits(), telling);
+  }
+
+  /**
+   * The run for a description that has a workbook.
+   *
+   * @param onto another workbook; null for the description's
+   * @throws Refusal with every slip of the description
+   */
+  public OntoRun run(
+      Described described,
+      @Nullable Path onto,
+      Path out,
+      boolean replace,
+      boolean allowSoft,
+      Typefaces typefaces,
+      Telling telling)
+      throws Refusal {
+    if (!worksheet.isEmpty() || !windows.isEmpty() || !labelled.isEmpty()) {
+      throw Refusal.input(
+          described.file()
+              + ": says itself which worksheets and ranges are used; leave out --worksheet,"
+              + " --window and --labelled.");
+    }
+    DescribedWorkbook said =
+        DescribedWorkbook.of(described, DensityTargets.DEFAULT, allowSoft, typefaces);
+    Path workbook = onto == null ? said.file() : onto;
+    DescribedSource flats = new DescribedSource(said, workbook);
+    return new OntoRun(flats, workbook, out, replace, leeway, limits(), telling);
+  }
+
+  private WorkbookLimits limits() {
+    return WorkbookLimits.DEFAULT.with(mostWorksheets, mostCells, mostMebibytes);
   }
 }

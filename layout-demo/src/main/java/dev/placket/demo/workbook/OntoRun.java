@@ -2,9 +2,6 @@ package dev.placket.demo.workbook;
 
 import dev.placket.demo.PlacedFlat;
 import dev.placket.demo.Refusal;
-import dev.placket.demo.folder.FlatFolder;
-import dev.placket.demo.folder.FlatSet;
-import dev.placket.demo.folder.PackNotes.Field;
 import dev.placket.demo.folder.ScaleNote;
 import dev.placket.demo.result.Account;
 import dev.placket.demo.result.Findings;
@@ -15,11 +12,9 @@ import dev.placket.demo.result.ReportPage;
 import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.SheetResult;
 import dev.placket.demo.result.Telling;
-import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.parts.Parts;
 import dev.placket.demo.workbook.parts.WorkbookLimits;
 import dev.placket.demo.workbook.place.Anchored;
-import dev.placket.demo.workbook.place.Asked;
 import dev.placket.demo.workbook.place.Fitted;
 import dev.placket.demo.workbook.place.WorksheetFit;
 import dev.placket.demo.workbook.read.Workbook;
@@ -32,7 +27,6 @@ import dev.placket.demo.workbook.show.WorksheetJson;
 import dev.placket.demo.workbook.write.WorkbookCopy;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.Typefaces;
 import dev.placket.layout.image.prepare.ImageRows;
 import dev.placket.layout.image.prepare.PngWriter;
 import java.awt.image.BufferedImage;
@@ -41,39 +35,29 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import java.util.Set;
 
 /**
  * One run: read the workbook and the flats, fit, check, write a copy.
  *
- * @param folder the flats; folders in it that are named as worksheets hold theirs
+ * @param flats where they come from
  * @param onto the workbook
  * @param out the folder for the copy
  * @param replace whether files that are there may be written anew
- * @param allowSoft whether rasters may grow until they are soft
- * @param worksheet the worksheet for flats that lie in the folder itself; empty for the first with
- *     room
- * @param asked ranges for the flats that lie in the folder itself
  * @param leeway how many pixels readers may take a column or row for smaller or larger; 0 or more
  * @param limits how much the workbook may ask for
- * @param typefaces for the text of drawings
  * @param telling how it is told
  */
 public record OntoRun(
-    Path folder,
+    Given.Source flats,
     Path onto,
     Path out,
     boolean replace,
-    boolean allowSoft,
-    String worksheet,
-    Asked asked,
     int leeway,
     WorkbookLimits limits,
-    Typefaces typefaces,
     Telling telling) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
@@ -93,25 +77,16 @@ public record OntoRun(
 
   private RunResult run(Parts parts) throws Refusal {
     Workbook workbook = WorkbookReader.read(parts);
-    List<Jobs.Job> jobs = Jobs.of(folder, onto, workbook, worksheet);
     Sheets sheets = new Sheets(new WorksheetReader(parts, workbook));
-    Lettering lettering = Lettering.load();
-    List<FlatFolder> folders = Together.map(jobs, j -> FlatFolder.read(j.folder(), typefaces));
-    List<Integer> numbers = IntStream.range(0, jobs.size()).boxed().toList();
-    List<Fitted> fitted =
-        Together.map(
-            numbers,
-            i -> {
-              FlatSet set = FlatSet.of(folders.get(i), TARGETS, allowSoft, lettering);
-              return firstWithRoom(jobs.get(i), set, workbook, sheets);
-            });
+    Given given = flats.of(workbook);
+    List<Fitted> fitted = Together.map(given.tasks(), t -> firstWithRoom(t, workbook, sheets));
     Outputs outputs = new Outputs(out, replace);
     List<String> names = names(fitted);
     List<String> obstacles = outputs.obstacles(names);
     if (!obstacles.isEmpty()) {
       throw new Refusal(Refusal.INPUT, obstacles);
     }
-    return write(parts, workbook, folders, fitted, outputs);
+    return write(parts, workbook, given, fitted, outputs);
   }
 
   /** Worksheets as they are asked for: the package is read by one at a time. */
@@ -121,18 +96,16 @@ public record OntoRun(
     }
   }
 
-  private Fitted firstWithRoom(Jobs.Job job, FlatSet set, Workbook workbook, Sheets sheets)
-      throws Refusal {
-    Asked ranges = job.folder().equals(folder) ? asked : Asked.NOTHING;
+  private Fitted firstWithRoom(Given.Task task, Workbook workbook, Sheets sheets) throws Refusal {
     List<String> why = new ArrayList<>();
-    for (Workbook.Entry entry : job.worksheets()) {
+    for (Workbook.Entry entry : task.worksheets()) {
       Worksheet read = sheets.read(entry);
-      if (read.used() == null && job.worksheets().size() > 1) {
+      if (read.used() == null && task.worksheets().size() > 1) {
         why.add("worksheet '" + entry.name() + "' is bare and passed over; name it to use it.");
         continue;
       }
       try {
-        return new WorksheetFit(read, leeway, TARGETS).fit(set, workbook, ranges);
+        return new WorksheetFit(read, leeway, TARGETS).fit(task.set(), workbook, task.ranges());
       } catch (Refusal e) {
         if (e.exitCode() != Refusal.NO_ROOM) {
           throw e;
@@ -158,19 +131,21 @@ public record OntoRun(
   }
 
   private RunResult write(
-      Parts parts,
-      Workbook workbook,
-      List<FlatFolder> folders,
-      List<Fitted> fitted,
-      Outputs outputs)
+      Parts parts, Workbook workbook, Given given, List<Fitted> fitted, Outputs outputs)
       throws Refusal {
+    Set<String> read = new LinkedHashSet<>();
+    Set<String> unnamed = new LinkedHashSet<>();
+    for (Given.Task task : given.tasks()) {
+      read.addAll(task.read());
+      unnamed.addAll(task.unnamed());
+    }
     List<SheetResult> results = new ArrayList<>();
     for (Fitted f : fitted) {
       List<PlacedFlat> flats = f.pictures().stream().map(Anchored::flat).toList();
       results.add(SheetResult.of(null, f.request(), f.fit(), flats, new WorksheetJson(f, leeway)));
     }
-    FlatFolder first = folders.get(0);
-    Findings findings = OntoWords.findings(title(first), onto, folders, fitted, results, leeway);
+    Findings findings =
+        OntoWords.findings(title(given), onto, read, unnamed, fitted, results, leeway);
     List<String> names = names(fitted);
     byte[] copy = WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative);
     List<byte[]> previews = fitted.parallelStream().map(f -> png(Preview.of(f))).toList();
@@ -185,8 +160,7 @@ public record OntoRun(
     files.put(page, ReportPage.of(account, previews));
     try {
       byte[] json =
-          FitJson.bytes(
-              findings.title(), first.notes().fields(), TARGETS, telling.limits(), null, results);
+          FitJson.bytes(findings.title(), given.fields(), TARGETS, telling.limits(), null, results);
       files.put("fit.json", json);
       outputs.write(files);
       return new RunResult(account, json);
@@ -211,12 +185,8 @@ public record OntoRun(
     return flat.item().file().caption() + ", " + what + ", " + scale;
   }
 
-  private String title(FlatFolder read) {
-    String named =
-        Stream.of(Field.LABEL, Field.STYLE_NUMBER, Field.STYLE_NAME)
-            .map(read.notes()::value)
-            .filter(v -> !v.isBlank())
-            .collect(Collectors.joining(" "));
-    return (named.isEmpty() ? onto.getFileName().toString() : named) + ": workbook";
+  private String title(Given given) {
+    String named = given.title().isEmpty() ? onto.getFileName().toString() : given.title();
+    return named + ": workbook";
   }
 }

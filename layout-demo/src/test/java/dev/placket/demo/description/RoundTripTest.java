@@ -67,8 +67,39 @@ class RoundTripTest {
             names().list().ofMaxSize(2))
         .as(
             (f, paper, m, fonts, header, foot, sheets, retired) ->
-                new Pack(List.of("en", "de"), f, paper, m, fonts, header, foot, sheets, retired))
+                new Pack(
+                    List.of("en", "de"), f, paper, m, fonts, header, foot, sheets, null, retired))
         .filter(p -> !p.sheets().isEmpty());
+  }
+
+  @Property(tries = 100)
+  void anyWorkbookComesBack(@ForAll("workbooks") PackWorkbook workbook) throws Refusal {
+    Pack pack =
+        new Pack(
+            List.of("en", "de"),
+            Map.of(),
+            Pack.USUAL_PAPER,
+            Pack.USUAL_MARGINS,
+            List.of(),
+            null,
+            null,
+            Map.of(),
+            workbook,
+            List.of());
+    String text = PackWriter.write(pack);
+    Described again = read(text);
+    assertEquals(List.of(), again.faults().all(), text);
+    assertEquals(pack, again.pack());
+  }
+
+  @Provide
+  Arbitrary<PackWorkbook> workbooks() {
+    Arbitrary<List<String>> ranges =
+        Arbitraries.of("B5:H30", "Details", "A1").list().uniqueElements().ofMaxSize(2);
+    Arbitrary<PackWorksheet> worksheets =
+        Combinators.combine(names(), ranges, ranges, named(flats())).as(PackWorksheet::new);
+    return Combinators.combine(names().map(n -> n + ".xlsx"), named(worksheets))
+        .as(PackWorkbook::new);
   }
 
   private static Arbitrary<PackSheet> sheets() {

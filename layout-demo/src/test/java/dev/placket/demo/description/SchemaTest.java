@@ -49,6 +49,25 @@ class SchemaTest {
     }
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "workbook: {file: a.xlsx, worksheets: {one: {flats: {f: {file: f.svg, role: front}}}}}"
+            + " | true",
+        "workbook: {file: a.xlsx, worksheets: {one: {worksheet: Flat sheet, windows: [B5:H30, Room],"
+            + " labelled: A1, flats: {}}}} | true",
+        "workbook: {file: a.xlsx} | false",
+        "workbook: {worksheets: {one: {flats: {}}}} | false",
+        "workbook: {file: a.xlsx, worksheets: {one: {window: A1, flats: {}}}} | false",
+        "workbook: {file: a.xlsx, worksheets: {one: {windows: A1}}} | false"
+      })
+  void theReaderAndTheSchemaAgreeOnWorkbooks(String workbook, boolean sound) throws IOException {
+    String yaml = "format: placket-pack/1\n" + workbook + "\n";
+    assertEquals(sound, errors(yaml).isEmpty(), () -> yaml);
+    assertEquals(sound, readerTakes(yaml), () -> yaml);
+  }
+
   @Test
   void theSchemaIsASchema() throws IOException {
     Schema meta =

@@ -24,6 +24,7 @@ import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.flat.Surround;
+import dev.placket.layout.sheet.Window;
 import dev.placket.layout.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -100,7 +101,13 @@ public final class WorksheetFit {
     FitRequest bestRequest = null;
     Fit best = null;
     for (PageRoom room : candidates) {
-      FitRequest request = FitRequest.of(room.sheet(), flats(set, room.page().percent()), SPACING);
+      List<Flat> flats = in(room, flats(set, room.page().percent()));
+      String lacking = lacking(room, flats);
+      if (lacking != null) {
+        why.add(lacking);
+        continue;
+      }
+      FitRequest request = FitRequest.of(room.sheet(), flats, SPACING);
       Outcome outcome = Fitter.fit(request);
       if (outcome instanceof Conflict conflict) {
         if (why.isEmpty()) {
@@ -127,12 +134,43 @@ public final class WorksheetFit {
     return new Fitted(worksheet, room, request, fit, pictures);
   }
 
+  /** A window that a flat names may have come out as several. */
+  private static List<Flat> in(PageRoom room, List<Flat> flats) {
+    List<String> all = room.sheet().windows().stream().map(Window::name).toList();
+    return flats.stream().map(f -> f.withWindows(own(f.windows(), all))).toList();
+  }
+
+  private static List<String> own(List<String> named, List<String> all) {
+    List<String> own =
+        all.stream().filter(w -> named.stream().anyMatch(n -> w.startsWith(n + " "))).toList();
+    return named.isEmpty() || !own.isEmpty() ? own : named;
+  }
+
+  /** What to say where a page has nothing blank of a window that a flat names; else null. */
+  private @Nullable String lacking(PageRoom room, List<Flat> flats) {
+    List<String> all = room.sheet().windows().stream().map(Window::name).toList();
+    for (Flat flat : flats) {
+      if (!all.containsAll(flat.windows())) {
+        return "worksheet '"
+            + worksheet.name()
+            + "': nothing is blank in the window "
+            + String.join(" or ", flat.windows())
+            + " of the flat "
+            + flat.id()
+            + " on page "
+            + room.page().cells()
+            + "; clear it or name another.";
+      }
+    }
+    return null;
+  }
+
   /** Flats without captions, since a worksheet has labels of its own. */
   private List<Flat> flats(FlatSet set, int percent) {
     double guard = percent == 0 ? 0 : Prepare.guard(new PrintedScale(percent), targets);
     Surround rest =
         new Surround(Length.ZERO, Length.ZERO, Length.pt(guard), Length.pt(guard), Length.ZERO);
-    return set.flats().stream().map(f -> f.withSurround(rest).withWindows(List.of())).toList();
+    return set.flats().stream().map(f -> f.withSurround(rest)).toList();
   }
 
   /** The least width or height that any flat takes at its least size, in points. */

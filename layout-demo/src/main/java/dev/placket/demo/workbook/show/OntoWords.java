@@ -1,6 +1,5 @@
 package dev.placket.demo.workbook.show;
 
-import dev.placket.demo.folder.FlatFolder;
 import dev.placket.demo.result.Findings;
 import dev.placket.demo.result.SheetResult;
 import dev.placket.demo.workbook.place.Fitted;
@@ -20,7 +19,8 @@ public final class OntoWords {
    *
    * @param title what was laid out
    * @param onto the workbook that was read
-   * @param folders the flats of each worksheet
+   * @param how how the flats were read
+   * @param unnamed files whose names say no role
    * @param fitted the worksheets in play
    * @param sheets what came of each
    * @param leeway pixels that readers may differ by
@@ -28,16 +28,12 @@ public final class OntoWords {
   public static Findings findings(
       String title,
       Path onto,
-      List<FlatFolder> folders,
+      Set<String> how,
+      Set<String> unnamed,
       List<Fitted> fitted,
       List<SheetResult> sheets,
       int leeway) {
-    Set<String> read = new LinkedHashSet<>();
-    Set<String> unnamed = new LinkedHashSet<>();
-    for (FlatFolder folder : folders) {
-      read.addAll(Findings.read(folder));
-      unnamed.addAll(Findings.unnamed(folder));
-    }
+    Set<String> read = new LinkedHashSet<>(how);
     for (Fitted worksheet : fitted) {
       read.add(room(worksheet));
       for (String note : worksheet.worksheet().notes()) {

@@ -1,0 +1,34 @@
+package dev.placket.demo.pack;
+
+import dev.placket.demo.description.PackFlat;
+import dev.placket.demo.description.PackWorksheet;
+import dev.placket.demo.folder.FlatSet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The flats of a worksheet, which has no captions of ours, no tables and no rows. */
+final class WorksheetFlats {
+  private WorksheetFlats() {}
+
+  static FlatSet of(String id, PackWorksheet worksheet, FlatSetter setter, PackText text) {
+    Map<String, PackFlat> flats = worksheet.flats();
+    List<FlatSetter.Read> read = setter.read("workbook/worksheets/" + id, flats);
+    Map<String, Double> grouped = SheetFlats.grouped(read);
+    boolean even = read.stream().noneMatch(r -> r.flat().role().isView());
+    List<FlatSet.Item> items = new ArrayList<>();
+    Map<String, Double> ratios = new LinkedHashMap<>();
+    for (FlatSetter.Read r : read) {
+      FlatSet.Item item =
+          setter.item(r, r.flat().windows(), false, grouped.get(r.id()), even, text);
+      if (item != null) {
+        items.add(item);
+        if (item.flat().group() != null) {
+          ratios.put(r.id(), item.flat().group().ratio());
+        }
+      }
+    }
+    return new FlatSet(items, ratios);
+  }
+}

@@ -1,0 +1,44 @@
+package dev.placket.demo.workbook;
+
+import dev.placket.demo.Refusal;
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.workbook.place.Asked;
+import dev.placket.demo.workbook.read.Workbook;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is to be placed on a workbook.
+ *
+ * @param title what is laid out; blank for the workbook's name
+ * @param fields values of the header, by name
+ * @param tasks one for each worksheet that gets flats
+ */
+record Given(String title, Map<String, String> fields, List<Task> tasks) {
+  /**
+   * Flats for one worksheet.
+   *
+   * @param set the flats
+   * @param ranges what is said of the worksheet's cells
+   * @param worksheets those to try, in order; the first with room takes all
+   * @param read how the flats were read, in words
+   * @param unnamed files whose names say no role
+   */
+  record Task(
+      FlatSet set,
+      Asked ranges,
+      List<Workbook.Entry> worksheets,
+      List<String> read,
+      List<String> unnamed) {}
+
+  /** Where flats come from. */
+  @FunctionalInterface
+  interface Source {
+    /**
+     * Reads them.
+     *
+     * @throws Refusal naming what cannot be used
+     */
+    Given of(Workbook workbook) throws Refusal;
+  }
+}
