@@ -17,6 +17,7 @@ import java.util.Map;
 /**
  * What a description says of a workbook, with the pictures read.
  *
+ * @param description the description
  * @param file the workbook
  * @param worksheets what goes onto each worksheet, by identifier
  * @param flats the flats of each, likewise
@@ -24,6 +25,7 @@ import java.util.Map;
  * @param notes texts that lack a language
  */
 public record DescribedWorkbook(
+    Path description,
     Path file,
     Map<String, PackWorksheet> worksheets,
     Map<String, FlatSet> flats,
@@ -59,6 +61,7 @@ public record DescribedWorkbook(
     if (file == null) {
       throw new IllegalStateException("no workbook and no slip");
     }
-    return new DescribedWorkbook(file, workbook.worksheets(), flats, fields, text.missing());
+    return new DescribedWorkbook(
+        described.file(), file, workbook.worksheets(), flats, fields, text.missing());
   }
 }

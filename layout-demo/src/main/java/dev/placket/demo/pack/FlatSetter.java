@@ -113,9 +113,10 @@ final class FlatSetter {
       flat = flat.withGroup(group == null ? dev.placket.layout.flat.Grouping.VIEWS : group, ratio);
     }
     java.nio.file.Path file = described.folder().resolve(said.file());
-    // Without a caption several would be called alike.
+    // Without a caption of their own several would be called alike.
     String uncaptioned = title(said) + " " + read.id();
-    String title = caption.name().isEmpty() ? uncaptioned : String.join(" ", caption.name());
+    boolean alike = caption.name().isEmpty() || said.caption() == null && !said.role().isView();
+    String title = alike ? uncaptioned : String.join(" ", caption.name());
     FlatFile source = new FlatFile(file, read.id(), said.role(), true, title, read.picture());
     return new FlatSet.Item(source, flat, caption, spots.of(read, points, text));
   }

@@ -39,7 +39,7 @@ record DescribedSource(DescribedWorkbook said, Path onto) implements Given.Sourc
     if (!wrong.isEmpty()) {
       throw new Refusal(Refusal.INPUT, wrong);
     }
-    return new Given(title(said.fields()), said.fields(), tasks);
+    return new Given(said.description(), title(said.fields()), said.fields(), tasks);
   }
 
   private static String title(Map<String, String> fields) {

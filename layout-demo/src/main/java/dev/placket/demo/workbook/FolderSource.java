@@ -48,7 +48,7 @@ record FolderSource(
               Findings.unnamed(read)));
     }
     PackNotes notes = folders.get(0).notes();
-    return new Given(title(notes), notes.fields(), tasks);
+    return new Given(onto, title(notes), notes.fields(), tasks);
   }
 
   /** A worksheet has none of the windows of the built-in sheet. */

@@ -4,17 +4,19 @@ import dev.placket.demo.Refusal;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.workbook.place.Asked;
 import dev.placket.demo.workbook.read.Workbook;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
 /**
  * What is to be placed on a workbook.
  *
+ * @param source the file that says so
  * @param title what is laid out; blank for the workbook's name
  * @param fields values of the header, by name
  * @param tasks one for each worksheet that gets flats
  */
-record Given(String title, Map<String, String> fields, List<Task> tasks) {
+record Given(Path source, String title, Map<String, String> fields, List<Task> tasks) {
   /**
    * Flats for one worksheet.
    *

@@ -145,7 +145,7 @@ public record OntoRun(
       results.add(SheetResult.of(null, f.request(), f.fit(), flats, new WorksheetJson(f, leeway)));
     }
     Findings findings =
-        OntoWords.findings(title(given), onto, read, unnamed, fitted, results, leeway);
+        OntoWords.findings(title(given), given.source(), read, unnamed, fitted, results, leeway);
     List<String> names = names(fitted);
     byte[] copy = WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative);
     List<byte[]> previews = fitted.parallelStream().map(f -> png(Preview.of(f))).toList();

@@ -104,6 +104,8 @@ class DescribedWorkbookTest {
     byte[] before = Files.readAllBytes(workbook);
     Run run = fit(TEXT);
     assertEquals(0, run.code(), run.err() + run.out());
+    assertTrue(run.out().contains("pack.yaml"), run.out());
+    assertTrue(run.out().contains("Detail pocket"), run.out());
     assertArrayEquals(before, Files.readAllBytes(workbook), "the original is as it was");
     Map<String, int[]> found = pictures(dir.resolve("out/ruled.xlsx"));
     assertEquals(3, found.size(), found.keySet().toString());

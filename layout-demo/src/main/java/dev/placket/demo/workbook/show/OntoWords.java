@@ -18,7 +18,7 @@ public final class OntoWords {
    * The findings.
    *
    * @param title what was laid out
-   * @param onto the workbook that was read
+   * @param source the file that was read
    * @param how how the flats were read
    * @param unnamed files whose names say no role
    * @param fitted the worksheets in play
@@ -27,7 +27,7 @@ public final class OntoWords {
    */
   public static Findings findings(
       String title,
-      Path onto,
+      Path source,
       Set<String> how,
       Set<String> unnamed,
       List<Fitted> fitted,
@@ -47,7 +47,13 @@ public final class OntoWords {
             + (leeway == 1 ? " pixel" : " pixels")
             + " smaller, or wider by any amount.";
     return new Findings(
-        title, onto, new ArrayList<>(read), new ArrayList<>(unnamed), sheets, List.of(clear), null);
+        title,
+        source,
+        new ArrayList<>(read),
+        new ArrayList<>(unnamed),
+        sheets,
+        List.of(clear),
+        null);
   }
 
   private static String room(Fitted worksheet) {
