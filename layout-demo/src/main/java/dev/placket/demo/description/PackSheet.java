@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param tables areas that hold a table, by name
  * @param windows areas that flats may use, by name
  * @param flats its flats by identifier, in the order in which details are read
+ * @param further whether details, swatches and the like that find no room go on over further sheets
+ *     of the same kind
  * @param rules which rules let the front lead
  * @param gap between two flats; null for the usual
  * @param clearance from a flat to rules and cells; null for the usual
@@ -31,6 +33,7 @@ public record PackSheet(
     Map<String, PackTable> tables,
     Map<String, PackWindow> windows,
     Map<String, PackFlat> flats,
+    boolean further,
     Rules rules,
     @Nullable Length gap,
     @Nullable Length clearance) {
@@ -54,6 +57,7 @@ public record PackSheet(
         Map.of(),
         windows,
         flats,
+        false,
         Rules.ALL,
         null,
         null);
@@ -61,6 +65,6 @@ public record PackSheet(
 
   PackSheet on(@Nullable Paper other) {
     return new PackSheet(
-        name, other, margins, grid, cells, tables, windows, flats, rules, gap, clearance);
+        name, other, margins, grid, cells, tables, windows, flats, further, rules, gap, clearance);
   }
 }

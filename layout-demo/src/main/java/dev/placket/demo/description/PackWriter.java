@@ -91,6 +91,9 @@ public final class PackWriter {
     m.put("tables", each(s.tables(), PackWriter::table));
     m.put("windows", each(s.windows(), PackWriter::window));
     m.put("flats", each(s.flats(), PackWriter::flat));
+    if (s.further()) {
+      m.put("further", true);
+    }
     m.put("rules", rules(s.rules()));
     put(m, "gap", s.gap(), Spelled::length);
     put(m, "clearance", s.clearance(), Spelled::length);

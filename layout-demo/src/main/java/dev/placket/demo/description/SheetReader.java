@@ -27,6 +27,7 @@ final class SheetReader {
           "tables",
           "windows",
           "flats",
+          "further",
           "rules",
           "gap",
           "clearance");
@@ -68,6 +69,7 @@ final class SheetReader {
         values.named(e.get("tables"), "a table", tables::table),
         values.named(e.get("windows"), "a window", this::window),
         values.named(e.get("flats"), "a flat", flats::flat),
+        values.flag(e.get("further"), false),
         rules(e.get("rules")),
         values.length(e.get("gap"), 0),
         values.length(e.get("clearance"), 0));

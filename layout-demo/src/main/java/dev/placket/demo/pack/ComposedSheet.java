@@ -19,6 +19,7 @@ import java.util.Set;
  * @param trueSize identifiers of flats that carry the bar to check the print by
  * @param spacing gap and clearance
  * @param rules which rules let the front lead
+ * @param further whether what finds no room goes on over sheets like this, which then come next
  */
 public record ComposedSheet(
     String id,
@@ -28,7 +29,8 @@ public record ComposedSheet(
     Map<String, Double> ratios,
     Set<String> trueSize,
     Spacing spacing,
-    Rules rules) {
+    Rules rules,
+    boolean further) {
   /** Copies the list. */
   public ComposedSheet {
     items = List.copyOf(items);

@@ -24,34 +24,40 @@ import java.util.Set;
 /** Makes ruled and lettered sheets of a description. */
 public final class Composer {
   private final Described described;
-  private final DensityTargets targets;
-  private final boolean allowSoft;
+  private final Lettering lettering;
+  private final PackText text;
+  private final FlatSetter flats;
+  private final List<SheetPlan> plans = new ArrayList<>();
   private final Set<String> shrunk = new LinkedHashSet<>();
 
-  private Composer(Described described, DensityTargets targets, boolean allowSoft) {
-    this.described = described;
-    this.targets = targets;
-    this.allowSoft = allowSoft;
-  }
-
   /**
-   * The sheets of a description.
+   * Reads the pictures of a description and lays its grids and tables; slips are noted.
    *
    * @param described what was read
    * @param targets when a raster is soft
    * @param allowSoft whether rasters may grow until they are soft
    * @param lettering takes the typefaces that the description names
    * @param given typefaces for the text of drawings, before those of the description
-   * @throws Refusal with every slip of the description
    */
-  public static ComposedPack compose(
+  public Composer(
       Described described,
       DensityTargets targets,
       boolean allowSoft,
       Lettering lettering,
-      Typefaces given)
-      throws Refusal {
-    return new Composer(described, targets, allowSoft).run(lettering, given);
+      Typefaces given) {
+    this.described = described;
+    this.lettering = lettering;
+    this.text = PackText.of(described);
+    FlatFiles files = new FlatFiles(described, typefaces(described, given));
+    Contents.check(described, files, text);
+    this.flats = new FlatSetter(described, files, lettering, targets, allowSoft);
+    for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
+      Frame frame = Frame.of(e.getKey(), e.getValue(), described);
+      if (frame != null) {
+        SheetTables tables = new SheetTables(described, files, lettering, text, shrunk);
+        plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables));
+      }
+    }
   }
 
   /** The lettering of a pack: the built-in typeface and those that the description names. */
@@ -96,22 +102,17 @@ public final class Composer {
     return all;
   }
 
-  private ComposedPack run(Lettering lettering, Typefaces given) throws Refusal {
-    PackText text = PackText.of(described);
-    FlatFiles files = new FlatFiles(described, typefaces(described, given));
-    Contents.check(described, files, text);
-    FlatSetter flats = new FlatSetter(described, files, lettering, targets, allowSoft);
-    List<SheetPlan> plans = new ArrayList<>();
-    for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
-      Frame frame = Frame.of(e.getKey(), e.getValue(), described);
-      if (frame != null) {
-        SheetTables tables = new SheetTables(described, files, lettering, text, shrunk);
-        plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables));
-      }
-    }
-    int count = plans.stream().mapToInt(SheetPlan::pages).sum();
+  /**
+   * The sheets.
+   *
+   * @param more how many further sheets the flats of a sheet go on over, by its identifier
+   * @throws Refusal with every slip of the description
+   */
+  public ComposedPack pack(Map<String, Integer> more) throws Refusal {
+    List<SheetPlan> all = plans.stream().map(p -> p.flowing(more.getOrDefault(p.id(), 0))).toList();
+    int count = all.stream().mapToInt(SheetPlan::pages).sum();
     List<ComposedSheet> sheets = new ArrayList<>();
-    for (SheetPlan plan : plans) {
+    for (SheetPlan plan : all) {
       for (int page = 0; page < plan.pages(); page++) {
         PackText own = text.onSheet(ofSheet(plan, sheets.size() + 1, count));
         CellSetter cells = new CellSetter(described, lettering, own, shrunk);

@@ -145,6 +145,9 @@ final class Contents {
             "tables", sheet.tables().keySet(),
             "windows", sheet.windows().keySet()));
     cells(sheet.cells(), path);
+    if (sheet.further() && !sheet.tables().isEmpty()) {
+      add(path + "/further", "further on a sheet with tables", "a sheet of its own for the table");
+    }
     sheet.flats().forEach((name, flat) -> flat(name, flat, sheet.windows().keySet(), path));
     sheet
         .tables()

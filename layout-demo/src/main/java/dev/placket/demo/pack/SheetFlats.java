@@ -4,6 +4,7 @@ import dev.placket.demo.description.Described;
 import dev.placket.demo.description.PackFlat;
 import dev.placket.demo.description.PackSheet;
 import dev.placket.demo.folder.FlatSet;
+import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Grouping;
 import dev.placket.layout.units.Box;
 import java.util.ArrayList;
@@ -76,7 +77,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
               even || inRow,
               text);
       if (item != null) {
-        items.add(item);
+        items.add(sheet.further() && !inRow ? mayGoOn(item) : item);
         if (item.flat().group() != null) {
           ratios.put(r.id(), item.flat().group().ratio());
         }
@@ -86,6 +87,13 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
       }
     }
     return new SheetFlats(items, ratios, trueSize);
+  }
+
+  /** Views stay where they are; so does what is held. */
+  private static FlatSet.Item mayGoOn(FlatSet.Item item) {
+    Flat flat = item.flat();
+    boolean may = !flat.role().isView() && !flat.held().any();
+    return new FlatSet.Item(item.file(), flat.withMayFlow(may), item.caption(), item.spots());
   }
 
   /** The windows a flat may use on this page; none where it lies on another; null without one. */

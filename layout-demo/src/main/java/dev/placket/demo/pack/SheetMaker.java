@@ -63,7 +63,7 @@ final class SheetMaker {
   ComposedSheet make() {
     Frame frame = plan.frame();
     band(described.pack().header(), frame.header(), "header");
-    if (page == 0) {
+    if (plan.likeFirst(page)) {
       body();
     } else {
       Map.Entry<String, TablePiece> entry = plan.further().get(page - 1);
@@ -81,7 +81,8 @@ final class SheetMaker {
         placed.ratios(),
         placed.trueSize(),
         spacing(),
-        plan.sheet().rules());
+        plan.sheet().rules(),
+        plan.sheet().further() && page == 0);
   }
 
   private void band(@Nullable PackBand band, @Nullable LaidGrid grid, String path) {

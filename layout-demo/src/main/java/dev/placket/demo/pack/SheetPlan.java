@@ -19,13 +19,15 @@ import java.util.Map;
  * @param frame its rectangles
  * @param first the pieces that lie in its areas, by area
  * @param further pieces that each need a sheet of their own, with their area's name
+ * @param flowing sheets beyond those onto which flats go on
  */
 record SheetPlan(
     String id,
     PackSheet sheet,
     Frame frame,
     Map<String, TablePiece> first,
-    List<Map.Entry<String, TablePiece>> further) {
+    List<Map.Entry<String, TablePiece>> further,
+    int flowing) {
 
   static SheetPlan of(String id, PackSheet sheet, Frame frame, SheetTables tables) {
     Map<String, TablePiece> first = new LinkedHashMap<>();
@@ -51,12 +53,22 @@ record SheetPlan(
                 }
               }
             });
-    return new SheetPlan(id, sheet, frame, first, further);
+    return new SheetPlan(id, sheet, frame, first, further, 0);
   }
 
   /** How many sheets it becomes. */
   int pages() {
-    return 1 + further.size();
+    return 1 + further.size() + flowing;
+  }
+
+  /** The same with sheets onto which flats go on. */
+  SheetPlan flowing(int more) {
+    return new SheetPlan(id, sheet, frame, first, further, more);
+  }
+
+  /** Whether a page is ruled as the first is. */
+  boolean likeFirst(int page) {
+    return page == 0 || page > further.size();
   }
 
   /** Whether a row of a table, on whatever page, has a window for a flat. */

@@ -105,8 +105,9 @@ class RoundTripTest {
   private static Arbitrary<PackSheet> sheets() {
     Arbitrary<Rules> rules = Combinators.combine(flags(), flags(), flags()).as(Rules::new);
     Arbitrary<List<Object>> contents =
-        Combinators.combine(named(cells()), named(tables()), named(windows()), named(flats()))
-            .as((a, b, c, d) -> List.of(a, b, c, d));
+        Combinators.combine(
+                named(cells()), named(tables()), named(windows()), named(flats()), flags())
+            .as((a, b, c, d, e) -> List.of(a, b, c, d, e));
     return Combinators.combine(
             words(),
             papers().injectNull(0.5),
@@ -138,6 +139,7 @@ class RoundTripTest {
         (Map<String, PackTable>) contents.get(1),
         (Map<String, PackWindow>) contents.get(2),
         (Map<String, PackFlat>) contents.get(3),
+        (Boolean) contents.get(4),
         rules,
         gap,
         clearance);

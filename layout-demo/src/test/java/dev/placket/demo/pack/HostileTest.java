@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Map;
 import java.util.stream.Stream;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -46,8 +47,8 @@ class HostileTest {
     Path file = Files.write(dir.resolve("changed.yaml"), bytes);
     try {
       Described read = PackReader.read(file);
-      Composer.compose(
-          read, DensityTargets.DEFAULT, false, Composer.lettering(read), Typefaces.SHIPPED);
+      new Composer(read, DensityTargets.DEFAULT, false, Composer.lettering(read), Typefaces.SHIPPED)
+          .pack(Map.of());
     } catch (Refusal refusal) {
       assertFalse(refusal.messages().isEmpty());
       for (String message : refusal.messages()) {

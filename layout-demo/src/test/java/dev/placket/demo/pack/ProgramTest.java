@@ -40,12 +40,13 @@ class ProgramTest {
     Path beside = dir.resolve("pack");
     Described described = new Described(beside, pack, Places.none(), new Faults("pack"));
     ComposedPack made =
-        Composer.compose(
-            described,
-            DensityTargets.DEFAULT,
-            false,
-            Composer.lettering(described),
-            Typefaces.SHIPPED);
+        new Composer(
+                described,
+                DensityTargets.DEFAULT,
+                false,
+                Composer.lettering(described),
+                Typefaces.SHIPPED)
+            .pack(Map.of());
     assertEquals("MG-3107", made.fileName());
     assertEquals(2, made.sheets().get(0).items().size());
   }
