@@ -68,7 +68,7 @@ public final class FineWords {
   }
 
   private static String sentence(PrintedDetail.Warning w, Units units) {
-    String sizes = units.fine(w.printed()) + ", under " + units.fine(w.least());
+    String sizes = units.under(w.printed(), w.least());
     return switch (w.kind()) {
       case LINE -> "finest line prints at " + sizes + ": it may break up; draw it broader";
       case LETTERING -> "smallest lettering prints at " + sizes + ": it is hard to read";

@@ -11,6 +11,9 @@ public enum Units {
   /** Inches. */
   IN("in", 2, 4);
 
+  /** Decimals more that a figure gets at most to be told from another. */
+  private static final int MORE = 3;
+
   /** The unit's sign. */
   private final String sign;
 
@@ -44,6 +47,20 @@ public enum Units {
   /** A length as fine as a line with its unit, as in {@code 0.18 mm}. */
   public String fine(Length length) {
     return figure(length, fineDecimals) + " " + sign;
+  }
+
+  /**
+   * A length as fine as a line beside the limit that it stays under, as in {@code 0.176 mm, under
+   * 0.18 mm}: with as many decimals as tell the two apart, within reason.
+   */
+  public String under(Length printed, Length limit) {
+    String least = figure(limit, fineDecimals);
+    int places = fineDecimals;
+    while (places < fineDecimals + MORE
+        && new BigDecimal(figure(printed, places)).compareTo(new BigDecimal(least)) >= 0) {
+      places++;
+    }
+    return figure(printed, places) + " " + sign + ", under " + least + " " + sign;
   }
 
   private String figure(Length length, int places) {
