@@ -45,6 +45,24 @@ final class Balance {
   }
 
   /**
+   * How far the centre of the ink is from the middle of the room, in the room where that is most:
+   * as a share of its width, and of its height, added up.
+   *
+   * @param a the anchors, spread
+   * @param plan where they stand in the ink
+   */
+  static double off(Model model, Arrangement a, Plan plan) {
+    double most = 0;
+    for (List<Integer> room : rooms(model)) {
+      Space s = model.space[room.get(0)];
+      double x = Math.abs(toMiddle(model, room, a.x(), plan, true)) / (s.right() - s.left());
+      double y = Math.abs(toMiddle(model, room, a.y(), plan, false)) / (s.bottom() - s.top());
+      most = Math.max(most, x + y);
+    }
+    return most;
+  }
+
+  /**
    * Moves the flats of each room along one axis, at the scales last worked out.
    *
    * @param chain the constraints of the axis
@@ -55,23 +73,29 @@ final class Balance {
   static void move(Model model, Chain chain, double[] at, Plan plan, boolean onX) {
     for (List<Integer> room : rooms(model)) {
       boolean[] moves = new boolean[model.n];
-      double[] weights = new double[room.size()];
-      double[] middles = new double[room.size()];
-      for (int k = 0; k < weights.length; k++) {
-        int i = room.get(k);
-        var ink = model.flats.get(i).ink();
-        double scale = model.scales.value[model.scales.classOf[i]] * model.scales.ratio[i];
-        double size = scale * (onX ? ink.width() : ink.height());
-        double anchor = onX ? plan.anchorX()[i] : plan.anchorY()[i];
-        moves[i] = true;
-        weights[k] = scale * scale * ink.width() * ink.height();
-        middles[k] = at[i] + (0.5 - anchor) * size;
-      }
-      Space s = model.space[room.get(0)];
-      double centre = onX ? (s.left() + s.right()) / 2 : (s.top() + s.bottom()) / 2;
-      double by = chain.freeMove(moves, at, centre - mean(weights, middles));
+      room.forEach(i -> moves[i] = true);
+      double by = chain.freeMove(moves, at, toMiddle(model, room, at, plan, onX));
       room.forEach(i -> at[i] += by);
     }
+  }
+
+  /** From the centre of a room's ink to the middle of the room. */
+  private static double toMiddle(
+      Model model, List<Integer> room, double[] at, Plan plan, boolean onX) {
+    double[] weights = new double[room.size()];
+    double[] middles = new double[room.size()];
+    for (int k = 0; k < weights.length; k++) {
+      int i = room.get(k);
+      var ink = model.flats.get(i).ink();
+      double scale = model.scales.value[model.scales.classOf[i]] * model.scales.ratio[i];
+      double size = scale * (onX ? ink.width() : ink.height());
+      double anchor = onX ? plan.anchorX()[i] : plan.anchorY()[i];
+      weights[k] = scale * scale * ink.width() * ink.height();
+      middles[k] = at[i] + (0.5 - anchor) * size;
+    }
+    Space s = model.space[room.get(0)];
+    double centre = onX ? (s.left() + s.right()) / 2 : (s.top() + s.bottom()) / 2;
+    return centre - mean(weights, middles);
   }
 
   private static double mean(double[] weights, double[] values) {

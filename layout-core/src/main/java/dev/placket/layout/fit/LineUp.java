@@ -23,6 +23,9 @@ final class LineUp {
   /** A later candidate has to be better by this share of the scale. */
   private static final double BETTER = 0.01;
 
+  /** A share of the window's width or height. */
+  private static final double DRAGGED = 0.02;
+
   /** One that is less tidy as well, by this: growth makes up for some of what tidiness costs. */
   private static final double TIDIER = 0.04;
 
@@ -236,9 +239,26 @@ final class LineUp {
       all &= shared || e.getValue().lines().size() == 1;
     }
     for (DetailBlock block : blocks.values()) {
-      takeFirst(SharedEdges.withViews(model, plan, block));
+      shareWithViews(block);
     }
     return all && blocks.size() == groups(false).size();
+  }
+
+  /** A line with the views is not worth that these are dragged to an edge of the window. */
+  private void shareWithViews(DetailBlock block) {
+    Plan planBefore = plan;
+    Arrangement before = arrangement;
+    double off = off();
+    if (takeFirst(SharedEdges.withViews(model, plan, block)) && off() > off + DRAGGED) {
+      plan = planBefore;
+      arrangement = before;
+    }
+  }
+
+  /** How far off the middle the ink is once all is spread. */
+  private double off() {
+    Arrangement spread = new SpreadOut(model, plan, arrangement).at(arrangement.t());
+    return Balance.off(model, spread == null ? arrangement : spread, plan);
   }
 
   private @Nullable Arrangement solve(Plan candidate, double wanted) {
