@@ -9,6 +9,7 @@ import dev.placket.layout.check.Referee;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.Margins;
@@ -16,6 +17,7 @@ import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.Point;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -208,6 +210,30 @@ class OrderTest {
     double after = balanced.placement("d0").left().doubleValue();
     // All three spaces are even, the least of them at the edges: nothing may move.
     assertEquals(before, after, EDGE);
+  }
+
+  /** By hand: four details of 85 and three gaps fill 400; the views of 100 stand in its middle. */
+  @Test
+  void aLineWithTheDetailsDoesNotDragTheViewsToTheFoot() {
+    List<Flat> flats = new ArrayList<>();
+    for (String view : List.of("front", "back")) {
+      flats.add(
+          Flat.of(view, view.equals("front") ? Role.FRONT : Role.BACK, ink(new double[] {100, 100}))
+              .withGroup("v", 1)
+              .withLimits(new Limits(Length.pt(10), Length.pt(100))));
+    }
+    for (int d = 0; d < 4; d++) {
+      flats.add(
+          Flat.of("d" + d, Role.DETAIL, ink(new double[] {85, 85}))
+              .withShare(0.85)
+              .withLimits(new Limits(Length.pt(10), Length.pt(85))));
+    }
+    Fit fit = fit(sheet(325, 400, 20, flats));
+    assertAt(fit, "front", 0, 150);
+    assertAt(fit, "back", 120, 150);
+    for (int d = 0; d < 4; d++) {
+      assertAt(fit, "d" + d, 240, 105 * d);
+    }
   }
 
   @Test
