@@ -171,6 +171,7 @@ final class FitCommand implements Callable<Integer> {
     Path into = out == null ? what.resolve("placket") : out;
     Path workbook = onto;
     if (workbook != null) {
+      checkForWorkbook();
       return ontoOptions.run(what, workbook, into, replace, allowSoft, typefaces, in).run();
     }
     long most = Weight.bytes(weight);
@@ -179,9 +180,20 @@ final class FitCommand implements Callable<Integer> {
     return new FitRun(what, into, on, blank, replace, allowSoft, most, typefaces, in).run();
   }
 
+  /** What is of no use there is said rather than passed over. */
+  private void checkForWorkbook() throws Refusal {
+    if (paper != null || blank) {
+      throw Refusal.input(
+          (blank ? "--blank" : "--paper")
+              + ": is for sheets of Placket's own; a workbook has its paper and its blank already,"
+              + " leave the option out.");
+    }
+  }
+
   private RunResult described(Described read, Typefaces typefaces, Telling in) throws Refusal {
     Path into = out == null ? what.resolveSibling("placket") : out;
     if (read.pack().workbook() != null) {
+      checkForWorkbook();
       return ontoOptions.run(read, onto, into, replace, allowSoft, typefaces, in).run();
     }
     if (onto != null) {

@@ -158,6 +158,15 @@ class DescribedWorkbookTest {
   }
 
   @Test
+  void whatIsForSheetsOfOurOwnIsRefused() throws IOException {
+    for (String[] option : new String[][] {{"--paper", "Letter"}, {"--blank"}}) {
+      Run run = fit(TEXT, (Object[]) option);
+      assertEquals(2, run.code());
+      assertTrue(run.err().contains(option[0] + ": is for sheets"), run.err());
+    }
+  }
+
+  @Test
   void rangesAreSaidInOnePlace() throws IOException {
     Run run = fit(TEXT, "--window", "A1:B2");
     assertEquals(2, run.code());
