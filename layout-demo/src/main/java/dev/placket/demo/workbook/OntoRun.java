@@ -171,7 +171,7 @@ public record OntoRun(
 
   private static byte[] png(BufferedImage image) {
     try {
-      return PngWriter.encode(new ImageRows(image), null);
+      return PngWriter.encodeLineArt(new ImageRows(image));
     } catch (PictureException e) {
       throw new IllegalStateException("pixels in memory can be read", e);
     }
