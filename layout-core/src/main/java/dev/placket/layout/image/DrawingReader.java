@@ -81,7 +81,7 @@ final class DrawingReader {
             return fonts;
           }
         });
-    fonts.adopt(document, context);
+    fonts.adopt(name, document, context);
     // Interactive only so that elements stay tied to what they became: points need it.
     context.setDynamicState(BridgeContext.INTERACTIVE);
     GraphicsNode node = new GVTBuilder().build(context, document);

@@ -43,8 +43,14 @@ final class GivenFonts implements FontFamilyResolver {
     this.typefaces = typefaces;
   }
 
-  /** Puts the typefaces into a document, with what its text needs of them, if it has any. */
-  void adopt(Document document, BridgeContext context) {
+  /**
+   * Puts the typefaces into a document, with what its text needs of them, if it has any.
+   *
+   * @param name of the drawing, for messages
+   * @throws PictureException if none of them has a sign of its text, or it needs shaping: what
+   *     would come out wrong is not drawn
+   */
+  void adopt(String name, Document document, BridgeContext context) throws PictureException {
     NodeList texts = document.getElementsByTagNameNS(SvgParser.SVG, "text");
     if (texts.getLength() == 0) {
       return;
@@ -57,6 +63,38 @@ final class GivenFonts implements FontFamilyResolver {
         .forEach(
             t ->
                 made.computeIfAbsent(low(t.family()), f -> made(t, characters, context, document)));
+    check(name, characters);
+  }
+
+  private void check(String name, Set<Integer> characters) throws PictureException {
+    for (int c : characters) {
+      String script = Shaping.script(c);
+      if (script != null) {
+        throw new PictureException(
+            name
+                + ": its text has "
+                + sign(c)
+                + " of a script that needs shaping ("
+                + script
+                + "), which is not done here; turn the text into paths and save again");
+      }
+      if (shown(c) && made.values().stream().noneMatch(m -> m.characters.contains(c))) {
+        throw new PictureException(
+            name
+                + ": no typeface that is given has the sign "
+                + sign(c)
+                + " of its text; give one that has it, or turn the text into paths and save again");
+      }
+    }
+  }
+
+  private static boolean shown(int c) {
+    boolean blank = Character.isWhitespace(c) || Character.isSpaceChar(c);
+    return !blank && !Character.isIdentifierIgnorable(c);
+  }
+
+  private static String sign(int c) {
+    return String.format(Locale.ROOT, "'%s' (U+%04X)", Character.toString(c), c);
   }
 
   private static Made made(

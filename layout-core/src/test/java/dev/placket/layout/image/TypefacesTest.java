@@ -92,6 +92,31 @@ class TypefacesTest {
     assertInk(drawn("Another", own), 1);
   }
 
+  /** Liberation Sans has Latin, Greek and Cyrillic, but no Chinese; Arabic letters join. */
+  @Test
+  void whatWouldComeOutWrongIsRefused() throws Exception {
+    for (String[] text :
+        new String[][] {
+          {"H\u6f22", "no typeface that is given has the sign '\u6f22' (U+6F22)"},
+          {"H\u0633", "of a script that needs shaping (arabic)"},
+          {"\u0905", "(devanagari)"}
+        }) {
+      PictureException e = assertThrows(PictureException.class, () -> reads(text[0]));
+      String said = String.valueOf(e.getMessage());
+      assertTrue(said.startsWith("h.svg: ") && said.contains(text[1]), said);
+    }
+    reads("H\u00e4\u03a9\u0416 \u00a0\u200b\n1");
+  }
+
+  private static void reads(String text) throws Exception {
+    String svg =
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 100 100'><text y='50'>"
+            + text
+            + "</text></svg>";
+    PictureSource source = PictureSource.of("h.svg", svg.getBytes(StandardCharsets.UTF_8));
+    PictureReader.read(source, ReadLimits.DEFAULT);
+  }
+
   @Test
   void whatIsNoTypefaceIsRefused() {
     PictureSource file = PictureSource.of("own.ttf", "no font".getBytes(StandardCharsets.US_ASCII));

@@ -1,39 +1,15 @@
 package dev.placket.demo.sheet;
 
+import dev.placket.layout.image.Shaping;
 import java.lang.Character.UnicodeScript;
-import java.util.EnumSet;
-import java.util.Locale;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Which scripts can be set letter by letter, from left to right. */
 final class Script {
-  /**
-   * Scripts whose letters stand side by side unchanged; all others want shaping or run leftwards.
-   */
-  private static final Set<UnicodeScript> PLAIN =
-      EnumSet.of(
-          UnicodeScript.COMMON,
-          UnicodeScript.LATIN,
-          UnicodeScript.GREEK,
-          UnicodeScript.CYRILLIC,
-          UnicodeScript.ARMENIAN,
-          UnicodeScript.GEORGIAN,
-          UnicodeScript.CHEROKEE,
-          UnicodeScript.ETHIOPIC,
-          UnicodeScript.CANADIAN_ABORIGINAL,
-          UnicodeScript.BOPOMOFO,
-          UnicodeScript.HAN,
-          UnicodeScript.HIRAGANA,
-          UnicodeScript.KATAKANA,
-          UnicodeScript.HANGUL,
-          UnicodeScript.YI);
-
   private Script() {}
 
   /** Why a character cannot be set whatever the font; null where it can. */
   static @Nullable String refusal(int c) {
-    UnicodeScript script = UnicodeScript.of(c);
     int type = Character.getType(c);
     if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK) {
       return "is a mark that has to be placed over another letter";
@@ -44,11 +20,8 @@ final class Script {
     if (conjoining(c)) {
       return "is a part of a syllable that has to be joined";
     }
-    if (!PLAIN.contains(script)) {
-      String name = script.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-      return "belongs to a script that needs shaping (" + name + ")";
-    }
-    return null;
+    String script = Shaping.script(c);
+    return script == null ? null : "belongs to a script that needs shaping (" + script + ")";
   }
 
   /** Characters of a line without blanks: a line may break before and after each. */
