@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The flats of a pack on its sheets.
@@ -29,11 +30,25 @@ import java.util.Map;
  * @param more how many further sheets a sheet has, by its identifier; none for most
  */
 record PackFit(List<SheetResult> results, Map<String, Integer> more) {
-  /** What is found while one sheet is fitted after the other. */
-  private static final class Found {
-    final List<SheetResult> results = new ArrayList<>();
-    final Map<String, Integer> more = new LinkedHashMap<>();
-    final List<String> noRoom = new ArrayList<>();
+  /**
+   * One sheet, fitted or not.
+   *
+   * @param id its identifier
+   * @param sheet how it is composed
+   * @param request what was asked; null where it has no flats
+   * @param outcome the answer; null likewise
+   * @param further which of several sheets it is; null where it stands alone
+   */
+  record One(
+      String id,
+      ComposedSheet sheet,
+      @Nullable FitRequest request,
+      @Nullable Outcome outcome,
+      @Nullable Further further) {
+    /** The same sheet asked otherwise. */
+    One again(FitRequest other) {
+      return new One(id, sheet, other, Fitter.fit(other), further);
+    }
   }
 
   /**
@@ -42,64 +57,72 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
    * @throws Refusal with exit code 4 naming every sheet without room
    */
   static PackFit of(ComposedPack pack) throws Refusal {
-    Found found = new Found();
+    List<One> sheets = new ArrayList<>();
+    Map<String, Integer> more = new LinkedHashMap<>();
     for (ComposedSheet sheet : pack.sheets()) {
-      if (sheet.items().isEmpty()) {
-        found.results.add(SheetResult.bare(sheet.id(), sheet.page().sheet(), sheet.spacing()));
-      } else {
-        fit(sheet, found);
+      List<One> its = fit(sheet);
+      sheets.addAll(its);
+      if (its.size() > 1) {
+        more.put(sheet.id(), its.size() - 1);
       }
     }
-    if (!found.noRoom.isEmpty()) {
-      throw Refusal.noRoom(found.noRoom, found.results).of(pack.title(), pack.fields());
+    List<SheetResult> results = new ArrayList<>();
+    List<String> noRoom = new ArrayList<>();
+    for (One one : OneScale.across(pack.oneScale(), sheets)) {
+      results.add(result(one, noRoom));
     }
-    return new PackFit(found.results, found.more);
+    if (!noRoom.isEmpty()) {
+      throw Refusal.noRoom(noRoom, results).of(pack.title(), pack.fields());
+    }
+    return new PackFit(results, more);
   }
 
-  private static void fit(ComposedSheet sheet, Found found) {
+  /** On the sheet, or over as many of the same kind as it takes. */
+  private static List<One> fit(ComposedSheet sheet) {
+    if (sheet.items().isEmpty()) {
+      return List.of(new One(sheet.id(), sheet, null, null, null));
+    }
     FlatSet set = new FlatSet(sheet.items(), sheet.ratios());
     FitRequest request =
         FitRequest.of(sheet.page().sheet(), set.flats(), sheet.spacing()).withRules(sheet.rules());
     Outcome outcome = Fitter.fit(request);
-    if (outcome instanceof Fit fit) {
-      found.results.add(result(sheet.id(), set, request, fit));
-    } else if (!sheet.further()) {
-      noRoom(sheet, request, (Conflict) outcome, found);
-    } else {
-      flow(sheet, set, request, found);
+    if (outcome instanceof Fit || !sheet.further()) {
+      return List.of(new One(sheet.id(), sheet, request, outcome, null));
     }
-  }
-
-  /** Over as many sheets of the same kind as it takes. */
-  private static void flow(ComposedSheet sheet, FlatSet set, FitRequest request, Found found) {
     Flow flow = FurtherSheets.fit(request);
     Conflict conflict = flow.conflict();
     if (conflict != null) {
-      noRoom(sheet, request, conflict, found);
-      return;
+      return List.of(new One(sheet.id(), sheet, request, conflict, null));
     }
+    List<One> all = new ArrayList<>();
     for (FlowSheet each : flow.sheets()) {
       String id = each.number() == 1 ? sheet.id() : sheet.id() + "-" + each.number();
-      FlatSet its = set.of(each.request().flats());
-      SheetResult result = result(id, its, each.request(), each.fit());
-      found.results.add(result.of(Further.of(each, flow)));
+      all.add(new One(id, sheet, each.request(), each.fit(), Further.of(each, flow)));
     }
-    found.more.put(sheet.id(), flow.sheets().size() - 1);
+    return all;
   }
 
-  private static SheetResult result(String id, FlatSet set, FitRequest request, Fit fit) {
+  private static SheetResult result(One one, List<String> noRoom) {
+    ComposedSheet sheet = one.sheet();
+    FitRequest request = one.request();
+    Outcome outcome = one.outcome();
+    if (request == null || outcome == null) {
+      return SheetResult.bare(one.id(), sheet.page().sheet(), sheet.spacing());
+    }
+    if (outcome instanceof Conflict conflict) {
+      noRoom.add("sheet " + one.id() + " (" + sheet.name() + "):");
+      noRoom.addAll(ConflictText.lines(request, conflict));
+      return SheetResult.noRoom(one.id(), request, new NoRoom(conflict, Map.of()));
+    }
+    Fit fit = (Fit) outcome;
     List<Breach> breaches = Referee.check(request, fit);
     if (!breaches.isEmpty()) {
       throw new IllegalStateException("the referee refuses the fit: " + breaches);
     }
+    FlatSet set = new FlatSet(sheet.items(), sheet.ratios()).of(request.flats());
     List<PlacedFlat> placed = Placing.of(set, fit, DensityTargets.DEFAULT);
-    return SheetResult.of(id, request, fit, placed, json -> {});
-  }
-
-  private static void noRoom(
-      ComposedSheet sheet, FitRequest request, Conflict conflict, Found found) {
-    found.noRoom.add("sheet " + sheet.id() + " (" + sheet.name() + "):");
-    found.noRoom.addAll(ConflictText.lines(request, conflict));
-    found.results.add(SheetResult.noRoom(sheet.id(), request, new NoRoom(conflict, Map.of())));
+    SheetResult result = SheetResult.of(one.id(), request, fit, placed, json -> {});
+    Further further = one.further();
+    return further == null ? result : result.of(further);
   }
 }

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param foot cells along the bottom of every sheet; null for none
  * @param sheets the sheets by identifier; none where there is a workbook
  * @param workbook what goes onto a workbook that is ruled already; null for sheets of our own
+ * @param oneScale scale groups that have one scale on all sheets, not on each its own
  * @param retired identifiers of earlier revisions that must not come back
  */
 public record Pack(
@@ -36,6 +37,7 @@ public record Pack(
     @Nullable PackBand foot,
     Map<String, PackSheet> sheets,
     @Nullable PackWorkbook workbook,
+    List<String> oneScale,
     List<String> retired) {
   /** What the first line of a description states. */
   public static final String FORMAT = "placket-pack/1";
@@ -52,6 +54,7 @@ public record Pack(
     fields = ordered(fields);
     fonts = List.copyOf(fonts);
     sheets = ordered(sheets);
+    oneScale = List.copyOf(oneScale);
     retired = List.copyOf(retired);
   }
 
@@ -67,13 +70,14 @@ public record Pack(
         null,
         sheets,
         null,
+        List.of(),
         List.of());
   }
 
   /** This pack with cells along the top and bottom of every sheet. */
   public Pack withBands(@Nullable PackBand top, @Nullable PackBand bottom) {
     return new Pack(
-        languages, fields, paper, margins, fonts, top, bottom, sheets, workbook, retired);
+        languages, fields, paper, margins, fonts, top, bottom, sheets, workbook, oneScale, retired);
   }
 
   /** This pack with every sheet on another paper, each the way up that it was. */
@@ -82,7 +86,8 @@ public record Pack(
     sheets.forEach(
         (id, s) -> moved.put(id, s.on(s.paper() == null ? null : turned(other, s.paper()))));
     Paper all = turned(other, paper);
-    return new Pack(languages, fields, all, margins, fonts, header, foot, moved, workbook, retired);
+    return new Pack(
+        languages, fields, all, margins, fonts, header, foot, moved, workbook, oneScale, retired);
   }
 
   private static Paper turned(Paper other, Paper like) {

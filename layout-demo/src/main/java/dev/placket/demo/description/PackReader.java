@@ -35,6 +35,7 @@ public final class PackReader {
           "foot",
           "sheets",
           "workbook",
+          "one-scale",
           "retired");
   private static final List<String> SIDES = List.of("top", "right", "bottom", "left");
   private static final List<String> SIZES = List.of("width", "height");
@@ -113,6 +114,7 @@ public final class PackReader {
         values.named(
             workbook == null ? e.need("sheets") : e.get("sheets"), "a sheet", sheets::sheet),
         workbook,
+        values.oneOrMore(e.get("one-scale"), "scale groups"),
         values.oneOrMore(e.get("retired"), "identifiers"));
   }
 

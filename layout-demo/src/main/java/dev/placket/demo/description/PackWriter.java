@@ -48,6 +48,7 @@ public final class PackWriter {
       m.put("sheets", each(pack.sheets(), PackWriter::sheet));
     }
     put(m, "workbook", pack.workbook(), PackWriter::workbook);
+    m.put("one-scale", pack.oneScale());
     m.put("retired", pack.retired());
     return m;
   }

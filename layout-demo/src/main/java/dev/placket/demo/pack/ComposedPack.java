@@ -10,6 +10,7 @@ import java.util.Map;
  * @param fileName what its files are called
  * @param fields the fields as they were stated, the leading language of each
  * @param sheets the sheets in order
+ * @param oneScale scale groups that have one scale on all sheets
  * @param notes what the writer of the description should know
  */
 public record ComposedPack(
@@ -17,6 +18,7 @@ public record ComposedPack(
     String fileName,
     Map<String, String> fields,
     List<ComposedSheet> sheets,
+    List<String> oneScale,
     List<String> notes) {
   /** Copies the lists. */
   public ComposedPack {

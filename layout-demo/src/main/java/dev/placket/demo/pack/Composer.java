@@ -125,7 +125,8 @@ public final class Composer {
     if (sheets.stream().flatMap(s -> s.items().stream()).anyMatch(i -> pointedAt(i.spots()))) {
       notes.add("callouts: fit.json says where each points; the sheets do not draw them.");
     }
-    return new ComposedPack(title(), fileName(), fields(), sheets, notes);
+    return new ComposedPack(
+        title(), fileName(), fields(), sheets, described.pack().oneScale(), notes);
   }
 
   private static boolean pointedAt(FlatSpots spots) {

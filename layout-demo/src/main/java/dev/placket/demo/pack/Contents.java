@@ -47,8 +47,29 @@ final class Contents {
       }
     }
     described.pack().sheets().forEach(contents::sheet);
+    contents.oneScale();
     if (workbook != null) {
       contents.workbook(workbook);
+    }
+  }
+
+  private void oneScale() {
+    Set<String> groups = new LinkedHashSet<>();
+    for (PackSheet sheet : described.pack().sheets().values()) {
+      for (PackFlat flat : sheet.flats().values()) {
+        String group = flat.scaling().group();
+        if (group != null) {
+          groups.add(group);
+        }
+      }
+    }
+    List<String> named = described.pack().oneScale();
+    for (int i = 0; i < named.size(); i++) {
+      if (!groups.contains(named.get(i))) {
+        described
+            .faults()
+            .unknown(described.places().of("one-scale/" + i), "the group", named.get(i), groups);
+      }
     }
   }
 

@@ -68,7 +68,17 @@ class RoundTripTest {
         .as(
             (f, paper, m, fonts, header, foot, sheets, retired) ->
                 new Pack(
-                    List.of("en", "de"), f, paper, m, fonts, header, foot, sheets, null, retired))
+                    List.of("en", "de"),
+                    f,
+                    paper,
+                    m,
+                    fonts,
+                    header,
+                    foot,
+                    sheets,
+                    null,
+                    retired,
+                    retired))
         .filter(p -> !p.sheets().isEmpty());
   }
 
@@ -85,6 +95,7 @@ class RoundTripTest {
             null,
             Map.of(),
             workbook,
+            List.of(),
             List.of());
     String text = PackWriter.write(pack);
     Described again = read(text);
