@@ -53,7 +53,7 @@ public record FlatRow(
     if (raster != null) {
       wanted = asks(flat, raster) ? Figures.pixels(raster.wanted()) : "";
       remarks.addAll(pixels(flat, raster, units));
-    } else if (flat.placement().capped()) {
+    } else if (held(flat) || flat.placement().capped()) {
       remarks.add(stated(flat, units));
     }
     remarks.addAll(FineWords.of(flat.printed(), telling.limits(), units));
@@ -104,7 +104,7 @@ public record FlatRow(
       said.add("it will look blurred: " + ask);
     } else if (heldCrisp(flat)) {
       said.add("capped: held small so that it stays crisp; to see it larger " + ask);
-    } else if (flat.placement().capped()) {
+    } else if (held(flat) || flat.placement().capped()) {
       said.add(stated(flat, units));
     }
     if (raster.state() == PrintState.HEAVY) {
@@ -124,7 +124,15 @@ public record FlatRow(
     return said;
   }
 
+  /** By the description, at its real size, or with its group on another sheet. */
+  private static boolean held(PlacedFlat flat) {
+    return flat.flat().held().scale() != null;
+  }
+
   private static String stated(PlacedFlat flat, Units units) {
+    if (held(flat)) {
+      return "held at this scale";
+    }
     Length greatest = flat.flat().limits().greatest();
     String size = greatest == null ? "" : ", " + units.length(greatest);
     return "capped at the greatest size stated for it" + size;
