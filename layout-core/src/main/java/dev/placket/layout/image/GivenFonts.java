@@ -2,9 +2,10 @@ package dev.placket.layout.image;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -59,10 +60,13 @@ final class GivenFonts implements FontFamilyResolver {
     for (int i = 0; i < texts.getLength(); i++) {
       texts.item(i).getTextContent().codePoints().forEach(characters::add);
     }
-    Stream.concat(typefaces.given().stream(), Stream.of(Typefaces.shipped()))
-        .forEach(
-            t ->
-                made.computeIfAbsent(low(t.family()), f -> made(t, characters, context, document)));
+    List<Typeface> all = new ArrayList<>(typefaces.given());
+    all.add(Typefaces.shipped());
+    for (Typeface t : all) {
+      if (!made.containsKey(low(t.family()))) {
+        made.put(low(t.family()), made(name, t, characters, context, document));
+      }
+    }
     check(name, characters);
   }
 
@@ -98,13 +102,25 @@ final class GivenFonts implements FontFamilyResolver {
   }
 
   private static Made made(
-      Typeface typeface, Set<Integer> characters, BridgeContext context, Document document) {
+      String name,
+      Typeface typeface,
+      Set<Integer> characters,
+      BridgeContext context,
+      Document document)
+      throws PictureException {
     Set<Integer> has = new TreeSet<>(characters);
     Element font;
     try {
       font = new FontElements(document).font(typeface, has);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    } catch (IOException | RuntimeException | StackOverflowError e) {
+      throw new PictureException(
+          name
+              + ": its text cannot be set in "
+              + Said.line(typeface.family())
+              + ", whose file is damaged ("
+              + Said.by(e)
+              + "); give another",
+          e);
     }
     document.getDocumentElement().appendChild(font);
     Element face = (Element) font.getFirstChild();

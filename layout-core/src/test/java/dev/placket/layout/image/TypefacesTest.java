@@ -117,6 +117,23 @@ class TypefacesTest {
     PictureReader.read(source, ReadLimits.DEFAULT);
   }
 
+  /** The headers are sound, the outlines are not: the typeface is at fault, not the drawing. */
+  @Test
+  void aDamagedTypefaceIsNamed() throws Exception {
+    byte[] font = renamed("Sluice Trade GX", EM);
+    ByteBuffer bytes = ByteBuffer.wrap(font);
+    for (int t = 0; t < bytes.getShort(4); t++) {
+      if (bytes.getInt(12 + 16 * t) == 0x676C7966) { // glyf
+        int from = bytes.getInt(12 + 16 * t + 8);
+        java.util.Arrays.fill(font, from, from + bytes.getInt(12 + 16 * t + 12), (byte) 0xFF);
+      }
+    }
+    Typefaces own = given(font);
+    PictureException e = assertThrows(PictureException.class, () -> drawn("Sluice Trade GX", own));
+    String said = String.valueOf(e.getMessage());
+    assertTrue(said.startsWith("h.svg: its text cannot be set in Sluice Trade GX"), said);
+  }
+
   @Test
   void whatIsNoTypefaceIsRefused() {
     PictureSource file = PictureSource.of("own.ttf", "no font".getBytes(StandardCharsets.US_ASCII));

@@ -90,7 +90,7 @@ public final class PrepareCommand implements Callable<Integer> {
       names = "--few-colours",
       description =
           "Exchanges colours for at most 256 where nobody sees it (60 dB): copies of coloured art"
-              + " weigh a third.")
+              + " weigh less than half.")
   private boolean fewColours;
 
   @Option(
