@@ -84,8 +84,11 @@ final class OrderCommand implements Callable<Integer> {
     for (FitRequest request : requests) {
       Fit before = fit(request.withOrder(Order.NONE).withGrowth(false));
       Fit after = fit(request);
-      looks.add(Look.of(request, before), Look.of(request, after));
+      Look plain = Look.of(request, before);
+      Look ordered = Look.of(request, after);
+      looks.add(plain, ordered);
       StringBuilder steps = new StringBuilder();
+      steps.append(String.format(Locale.ROOT, "\t%.3f\t%.3f", plain.order(), ordered.order()));
       for (OrderStep s : after.order()) {
         String price = s.kept() ? String.format(Locale.ROOT, "%.1f %%", 100 * s.price()) : "-";
         steps.append('\t').append(s.wish()).append(' ').append(price);

@@ -95,15 +95,35 @@ public final class Fitter {
     }
     Order order = model.request.order();
     if (!any && order.share() > 0 && !order.wishes().isEmpty()) {
-      LineUp lines = new LineUp(model, largest, steps.cancelled()).run();
+      LineUp lines = new LineUp(model, largest, steps.cancelled());
+      List<Lined> ways = lines.run();
       long taken = steps.taken() + lines.stepsTaken();
-      Plan plan = lines.plan();
-      Fit fit = finish(model, plan, lines.arrangement(), bound, taken, lines.steps());
+      Fit fit = bestLooking(model, ways, bound, taken);
       if (fit != null) {
         return fit;
       }
     }
     return finish(model, Plan.free(model), largest, bound, steps.taken(), List.of());
+  }
+
+  /** Of several ways to line up, the one that looks best by the published measures. */
+  private static @Nullable Fit bestLooking(
+      Model model, List<Lined> ways, double bound, long steps) {
+    Fit best = null;
+    double most = 0;
+    for (Lined way : ways) {
+      Fit fit = finish(model, way.plan(), way.arrangement(), bound, steps, way.steps());
+      if (ways.size() == 1 || fit == null) {
+        best = best == null ? fit : best;
+        continue;
+      }
+      double order = Look.of(model.request, fit).order();
+      if (best == null || order > most) {
+        best = fit;
+        most = order;
+      }
+    }
+    return best;
   }
 
   /** The arrangement rounded, and grown on where that is asked for. */

@@ -2,6 +2,7 @@ package dev.placket.layout.fit;
 
 import dev.placket.layout.flat.Flat;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,9 @@ final class LineUp {
   /** One that is less tidy as well, by this: growth makes up for some of what tidiness costs. */
   private static final double TIDIER = 0.04;
 
+  /** Flats above one another share their left edges or their middles. */
+  private static final double[] ANCHORS = {0, 0.5};
+
   private final Model model;
   private final double largest;
   private final double floor;
@@ -51,8 +55,12 @@ final class LineUp {
     this.arrangement = largest;
   }
 
-  /** Takes the wishes one after the other. */
-  LineUp run() {
+  /**
+   * Takes the wishes one after the other.
+   *
+   * @return one or more ways, which differ only in the edges that flats in no line share
+   */
+  List<Lined> run() {
     for (OrderWish wish : model.request.order().wishes()) {
       double before = arrangement.t();
       boolean kept =
@@ -62,22 +70,27 @@ final class LineUp {
             case FEW_EDGES -> shareEdges();
             case BALANCE -> false; // a matter of the finished fit: Balance tells
           };
-      double price = kept ? Math.max(0, (before - arrangement.t()) / largest) : 0;
+      double price = Math.max(0, (before - arrangement.t()) / largest);
       taken.add(new OrderStep(wish, kept, price));
     }
-    return this;
+    return ways();
   }
 
-  Plan plan() {
-    return plan;
-  }
-
-  Arrangement arrangement() {
-    return arrangement;
-  }
-
-  List<OrderStep> steps() {
-    return taken;
+  private List<Lined> ways() {
+    Lined lined = new Lined(plan, arrangement, taken);
+    List<Lined> ways = new ArrayList<>(List.of(lined));
+    if (model.request.order().wishes().contains(OrderWish.FEW_EDGES)) {
+      boolean[] loose = new boolean[model.n];
+      Arrays.fill(loose, true);
+      blocks.keySet().forEach(g -> g.forEach(i -> loose[i] = false));
+      for (double anchor : ANCHORS) {
+        Lined near = new NearEdges(model, lined, anchor, loose, floor, steps).run(taken, largest);
+        if (near != null) {
+          ways.add(near);
+        }
+      }
+    }
+    return ways;
   }
 
   long stepsTaken() {
@@ -117,7 +130,8 @@ final class LineUp {
 
   /**
    * The details of each window in rows or columns, in the order given: right of all views or under
-   * them, else each after the views in one way or the other, else anywhere.
+   * them, else each after the views in one way or the other, else anywhere; in no line, but after
+   * the views, where all of that is too dear.
    */
   private boolean lineUpDetails() {
     boolean all = true;
@@ -126,9 +140,19 @@ final class LineUp {
       boolean lined = lineUp(group, blocks, List.of(Place.RIGHT, Place.UNDER));
       lined = lined || (!views(group).isEmpty() && lineUp(group, blocks, List.of(Place.AFTER)));
       lined = lined || (!views(group).isEmpty() && lineUp(group, blocks, List.of(Place.ANY)));
+      if (!lined) {
+        var unused = putAfterViews(group);
+      }
       all &= lined;
     }
     return all;
+  }
+
+  /** In no line, yet the views come first. */
+  private boolean putAfterViews(List<Integer> group) {
+    PlanLines lines = new PlanLines(model, plan);
+    views(group).forEach(v -> group.forEach(d -> lines.precede(v, d, true, true)));
+    return !views(group).isEmpty() && takeFirst(List.of(lines));
   }
 
   /** Where details stand to the views of their windows. */

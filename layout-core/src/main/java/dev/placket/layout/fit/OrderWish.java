@@ -6,7 +6,9 @@ public enum OrderWish {
   LEVEL_VIEWS,
   /** Details stand in rows or columns, in the order given. */
   DETAILS_IN_LINE,
-  /** Few different edges and spaces. */
+  /**
+   * Few different edges and spaces, among lines of details or among flats that stand in no line.
+   */
   FEW_EDGES,
   /** The ink is balanced about the middle of its window. */
   BALANCE

@@ -12,9 +12,11 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Sheet;
+import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.Point;
 import java.util.ArrayList;
@@ -141,6 +143,52 @@ class OrderTest {
     assertAt(fit, "d2", 100, space);
     assertAt(fit, "d3", 0, 2 * space + 50);
     assertTrue(step(fit, OrderWish.DETAILS_IN_LINE).kept());
+  }
+
+  @Test
+  void flatsInNoLineShareEdgesThatNearlyAgree() {
+    List<Flat> three =
+        details(new double[] {60, 100}, new double[] {36, 50}, new double[] {30, 50});
+    Sheet sheet =
+        Sheet.open(
+            "small",
+            new Paper("small", Length.pt(100), Length.pt(100)),
+            Margins.all(Length.ZERO),
+            List.of(new LabelledCell("stamp", new Box(92, 60, 100, 100))));
+    FitRequest request =
+        FitRequest.of(sheet, three, Spacing.of(Length.ZERO, Length.ZERO)).withGrowth(false);
+    // At t = 1 the first fills the height and the others stand right of it, which no row or column
+    // does. Spread alone evens out the spaces: three of 2 / 3 below, and what is then left of
+    // 100 - 36 above. Middles in line: 60 t + 18 t = 92 - 15 t, t = 92 / 93.
+    Fit plain = fit(request.withOrder(new Order(0.1, List.of(OrderWish.DETAILS_IN_LINE))));
+    assertEquals(1, plain.proof().scale().doubleValue(), 1e-9);
+    assertAt(plain, "d1", 62 + 1 / 3.0, 0);
+    assertAt(plain, "d2", 61 + 1 / 3.0, 50);
+    Fit fit = fit(request);
+    double t = 92 / 93.0;
+    assertEquals(t, fit.proof().scale().doubleValue(), 1e-9);
+    assertFalse(step(fit, OrderWish.DETAILS_IN_LINE).kept());
+    assertTrue(step(fit, OrderWish.FEW_EDGES).kept());
+    assertEquals(1 / 93.0, step(fit, OrderWish.FEW_EDGES).price(), 1e-6);
+    assertEquals(60 * t, fit.placement("d1").left().doubleValue(), EDGE);
+    assertEquals(92 - 30 * t, fit.placement("d2").left().doubleValue(), EDGE);
+  }
+
+  @Test
+  void detailsInNoLineStillComeAfterTheView() {
+    List<Flat> flats = new ArrayList<>();
+    flats.add(Flat.of("front", Role.FRONT, InkedBox.ofSize(100, 50)));
+    double[][] sizes = {{60, 98}, {36, 49}, {30, 49}};
+    for (double[] s : sizes) {
+      flats.add(
+          Flat.of("d" + flats.size(), Role.DETAIL, ink(s)).withShare(Math.max(s[0], s[1]) / 100));
+    }
+    // The sheet is full at t = 1, the details above the front or under it.
+    Fit fit = fit(sheet(100, 148, 0, flats));
+    assertEquals(1, fit.proof().scale().doubleValue(), 1e-9);
+    assertFalse(step(fit, OrderWish.DETAILS_IN_LINE).kept());
+    assertAt(fit, "front", 0, 0);
+    assertEquals(50, fit.placement("d1").top().doubleValue(), EDGE);
   }
 
   @Test

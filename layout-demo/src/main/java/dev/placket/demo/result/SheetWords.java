@@ -68,10 +68,12 @@ final class SheetWords {
   private static List<String> prices(Fit fit) {
     List<String> prices = new ArrayList<>();
     for (OrderStep step : fit.order()) {
+      boolean paid = step.price() >= Findings.LEAST_SHOWN;
+      String price = paid ? " " + percent(step.price()) + " of scale" : "";
       if (!step.kept()) {
-        prices.add(wish(step.wish()) + " not kept");
-      } else if (step.price() >= Findings.LEAST_SHOWN) {
-        prices.add(wish(step.wish()) + " " + percent(step.price()) + " of scale");
+        prices.add(wish(step.wish()) + " not kept" + (paid ? ", to come near it" + price : ""));
+      } else if (paid) {
+        prices.add(wish(step.wish()) + price);
       }
     }
     return prices;
