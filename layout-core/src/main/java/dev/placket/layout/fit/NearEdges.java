@@ -123,15 +123,23 @@ final class NearEdges {
     List<Pair> all = new ArrayList<>();
     for (int b = 1; b < model.n; b++) {
       for (int a = 0; a < b; a++) {
+        if (!loose[a] || !loose[b] || !sameWindows(a, b)) {
+          continue;
+        }
         boolean onX = (sides[Model.pair(a, b)] & (Model.A_ABOVE | Model.B_ABOVE)) != 0;
         double apart = Math.abs(edge(a, at, onX) - edge(b, at, onX));
-        if (loose[a] && loose[b] && apart <= Math.min(size(a, onX), size(b, onX))) {
+        if (apart <= Math.min(size(a, onX), size(b, onX))) {
           all.add(new Pair(a, b, onX, apart));
         }
       }
     }
     all.sort(Comparator.comparingDouble(Pair::apart));
     return all;
+  }
+
+  /** A flat in a ruled window of its own looks best in the middle of it. */
+  private boolean sameWindows(int a, int b) {
+    return model.flats.get(a).windows().equals(model.flats.get(b).windows());
   }
 
   private double edge(int i, Arrangement at, boolean onX) {

@@ -12,10 +12,13 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.sheet.GridArea;
+import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Sheet;
+import dev.placket.layout.sheet.Window;
 import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.Point;
@@ -172,6 +175,28 @@ class OrderTest {
     assertEquals(1 / 93.0, step(fit, OrderWish.FEW_EDGES).price(), 1e-6);
     assertEquals(60 * t, fit.placement("d1").left().doubleValue(), EDGE);
     assertEquals(92 - 30 * t, fit.placement("d2").left().doubleValue(), EDGE);
+  }
+
+  @Test
+  void flatsInWindowsOfTheirOwnStandInTheMiddleOfThem() {
+    List<Flat> two = details(new double[] {100, 60}, new double[] {100, 30});
+    Sheet sheet =
+        new Sheet(
+            "small",
+            new Paper("small", Length.pt(200), Length.pt(100)),
+            Margins.all(Length.ZERO),
+            new GridLines(List.of(0.0, 100.0, 200.0), List.of(0.0, 40.0, 100.0)),
+            List.of(
+                new Window("left", new GridArea(0, 0, 1, 2)),
+                new Window("right", new GridArea(1, 1, 2, 2))),
+            List.of(),
+            List.of());
+    List<Flat> placed =
+        List.of(two.get(0).withWindows(List.of("left")), two.get(1).withWindows(List.of("right")));
+    Spacing none = Spacing.of(Length.ZERO, Length.ZERO);
+    Fit fit = fit(FitRequest.of(sheet, placed, none).withGrowth(false));
+    assertAt(fit, "d0", 0, 20);
+    assertAt(fit, "d1", 100, 55);
   }
 
   @Test
