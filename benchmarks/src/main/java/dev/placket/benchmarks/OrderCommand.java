@@ -90,8 +90,8 @@ final class OrderCommand implements Callable<Integer> {
       StringBuilder steps = new StringBuilder();
       steps.append(String.format(Locale.ROOT, "\t%.3f\t%.3f", plain.order(), ordered.order()));
       for (OrderStep s : after.order()) {
-        String price = s.kept() ? String.format(Locale.ROOT, "%.1f %%", 100 * s.price()) : "-";
-        steps.append('\t').append(s.wish()).append(' ').append(price);
+        String price = String.format(Locale.ROOT, "%.1f %%", 100 * s.price());
+        steps.append('\t').append(s.wish()).append(s.kept() ? " " : " not kept ").append(price);
       }
       out.println(request.sheet().name() + "\t" + request.flats().size() + steps);
     }

@@ -114,7 +114,7 @@ final class Balance {
     for (int i = 0; i < model.n; i++) {
       List<Integer> its = null;
       for (List<Integer> r : rooms) {
-        if (model.flats.get(r.get(0)).windows().equals(model.flats.get(i).windows())) {
+        if (model.sameWindows(r.get(0), i)) {
           its = r;
         }
       }

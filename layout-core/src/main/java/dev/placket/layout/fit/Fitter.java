@@ -113,12 +113,8 @@ public final class Fitter {
     double most = 0;
     for (Lined way : ways) {
       Fit fit = finish(model, way.plan(), way.arrangement(), bound, steps, way.steps());
-      if (ways.size() == 1 || fit == null) {
-        best = best == null ? fit : best;
-        continue;
-      }
-      double order = Look.of(model.request, fit).order();
-      if (best == null || order > most) {
+      double order = fit == null || ways.size() == 1 ? 0 : Look.of(model.request, fit).order();
+      if (fit != null && (best == null || order > most)) {
         best = fit;
         most = order;
       }

@@ -84,7 +84,7 @@ final class LineUp {
       Arrays.fill(loose, true);
       blocks.keySet().forEach(g -> g.forEach(i -> loose[i] = false));
       for (double anchor : ANCHORS) {
-        Lined near = new NearEdges(model, lined, anchor, loose, floor, steps).run(taken, largest);
+        Lined near = new NearEdges(model, lined, anchor, loose, floor, steps).run(largest);
         if (near != null) {
           ways.add(near);
         }
@@ -206,8 +206,7 @@ final class LineUp {
     List<Integer> views = new ArrayList<>();
     for (int i = 0; i < model.n; i++) {
       Flat f = model.flats.get(i);
-      boolean same = f.windows().equals(model.flats.get(group.get(0)).windows());
-      if (f.role().isView() && same) {
+      if (f.role().isView() && model.sameWindows(i, group.get(0))) {
         views.add(i);
       }
     }
@@ -305,7 +304,7 @@ final class LineUp {
 
   private void addTo(List<List<Integer>> groups, int i) {
     for (List<Integer> g : groups) {
-      if (model.flats.get(g.get(0)).windows().equals(model.flats.get(i).windows())) {
+      if (model.sameWindows(g.get(0), i)) {
         g.add(i);
         return;
       }

@@ -138,6 +138,11 @@ final class Model {
     return new Model(request, flats, other, space, gap, options, twins, range, aside, exact);
   }
 
+  /** Whether two flats may use the same windows. */
+  boolean sameWindows(int a, int b) {
+    return flats.get(a).windows().equals(flats.get(b).windows());
+  }
+
   /** The number of the pair (a, b) with {@code a < b}. */
   static int pair(int a, int b) {
     return b * (b - 1) / 2 + a;

@@ -19,6 +19,7 @@ final class NearEdges {
   private static final double BOTTOM = 1;
 
   private final Model model;
+  private final Lined from;
   private final double anchorX;
   private final boolean[] loose;
   private final double floor;
@@ -40,6 +41,7 @@ final class NearEdges {
     this.loose = loose;
     this.floor = floor;
     this.steps = steps;
+    this.from = from;
     this.arrangement = from.arrangement();
     Shapes shapes = new Shapes(model, from.plan().anchorX(), from.plan().anchorY());
     this.sides = Relations.of(model, from.plan(), shapes.at(arrangement.t()), arrangement).sides();
@@ -49,8 +51,12 @@ final class NearEdges {
   /** Two flats, the first before the second in the request, and how far their edges are apart. */
   private record Pair(int a, int b, boolean onX, double apart) {}
 
-  /** The plan with the lines that the scale pays for, or null if there are none. O(n²) looks. */
-  @Nullable Lined run(List<OrderStep> taken, double largest) {
+  /**
+   * The plan with the lines that the scale pays for, or null if there are none. O(n²) looks.
+   *
+   * @param largest the t of which prices are parts
+   */
+  @Nullable Lined run(double largest) {
     double before = arrangement.t();
     boolean any = false;
     for (Pair pair : pairs()) {
@@ -61,7 +67,7 @@ final class NearEdges {
     }
     double price = Math.max(0, (before - arrangement.t()) / largest);
     List<OrderStep> all =
-        taken.stream()
+        from.steps().stream()
             .map(
                 s ->
                     s.wish() == OrderWish.FEW_EDGES
@@ -123,8 +129,8 @@ final class NearEdges {
     List<Pair> all = new ArrayList<>();
     for (int b = 1; b < model.n; b++) {
       for (int a = 0; a < b; a++) {
-        if (!loose[a] || !loose[b] || !sameWindows(a, b)) {
-          continue;
+        if (!loose[a] || !loose[b] || !model.sameWindows(a, b)) {
+          continue; // a flat in a ruled window of its own looks best in the middle of it
         }
         boolean onX = (sides[Model.pair(a, b)] & (Model.A_ABOVE | Model.B_ABOVE)) != 0;
         double apart = Math.abs(edge(a, at, onX) - edge(b, at, onX));
@@ -135,11 +141,6 @@ final class NearEdges {
     }
     all.sort(Comparator.comparingDouble(Pair::apart));
     return all;
-  }
-
-  /** A flat in a ruled window of its own looks best in the middle of it. */
-  private boolean sameWindows(int a, int b) {
-    return model.flats.get(a).windows().equals(model.flats.get(b).windows());
   }
 
   private double edge(int i, Arrangement at, boolean onX) {

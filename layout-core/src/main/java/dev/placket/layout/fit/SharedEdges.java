@@ -71,10 +71,9 @@ final class SharedEdges {
   static List<PlanLines> withViews(Model model, Plan plan, DetailBlock block) {
     List<PlanLines> all = new ArrayList<>();
     int view = 0;
-    List<String> windows = model.flats.get(block.lines().get(0).get(0)).windows();
+    int detail = block.lines().get(0).get(0);
     while (view < model.n
-        && !(model.flats.get(view).role().isView()
-            && model.flats.get(view).windows().equals(windows))) {
+        && !(model.flats.get(view).role().isView() && model.sameWindows(view, detail))) {
       view++;
     }
     if (view == model.n) {

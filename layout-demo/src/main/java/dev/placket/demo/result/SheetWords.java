@@ -68,15 +68,21 @@ final class SheetWords {
   private static List<String> prices(Fit fit) {
     List<String> prices = new ArrayList<>();
     for (OrderStep step : fit.order()) {
-      boolean paid = step.price() >= Findings.LEAST_SHOWN;
-      String price = paid ? " " + percent(step.price()) + " of scale" : "";
-      if (!step.kept()) {
-        prices.add(wish(step.wish()) + " not kept" + (paid ? ", to come near it" + price : ""));
-      } else if (paid) {
-        prices.add(wish(step.wish()) + price);
+      if (!step.kept() || step.price() >= Findings.LEAST_SHOWN) {
+        prices.add(price(step));
       }
     }
     return prices;
+  }
+
+  /** What a wish cost, or that it is not kept. */
+  static String price(OrderStep step) {
+    String price = percent(step.price()) + " of scale";
+    if (step.kept()) {
+      return wish(step.wish()) + " " + price;
+    }
+    boolean paid = step.price() >= Findings.LEAST_SHOWN;
+    return wish(step.wish()) + " not kept" + (paid ? " (" + price + " to come near it)" : "");
   }
 
   private static List<String> grown(SheetResult sheet) {
