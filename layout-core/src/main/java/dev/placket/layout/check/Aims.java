@@ -24,7 +24,11 @@ final class Aims {
    * @param members in the order of the request
    * @param atOne the common scale of the set at common scale 1
    */
-  record Set(List<Flat> members, Quotient atOne) {}
+  record Set(List<Flat> members, Quotient atOne) {
+    boolean holds(String id) {
+      return members.stream().anyMatch(f -> f.id().equals(id));
+    }
+  }
 
   private Aims() {}
 

@@ -48,7 +48,7 @@ final class CommonScale {
     due = greatest == null ? due : Quotient.smaller(due, greatest);
     Quotient most = request.growth() ? grown(set, due, greatest) : due;
     for (Placed p : placed) {
-      if (set.members().contains(p.flat())) {
+      if (set.holds(p.id())) {
         checkScale(p, due, most);
         checkCapped(p, aim, greatest);
       }

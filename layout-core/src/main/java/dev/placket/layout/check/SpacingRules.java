@@ -19,10 +19,16 @@ final class SpacingRules {
     for (Placed p : placed) {
       BigDecimal clearance = Exact.of(spacing.clearance(p.role()));
       for (LabelledCell cell : request.sheet().labelledCells()) {
-        apart("clearance", p, "cell " + cell.name(), Rect.of(cell.box()), clearance, breaches);
+        BigDecimal lacking = lacking(p, Rect.of(cell.box()), clearance);
+        if (lacking.signum() > 0) {
+          breaches.add("clearance", near(p, lacking, "cell " + cell.name()));
+        }
       }
       for (Rule rule : request.sheet().rules()) {
-        apart("clearance", p, "the rule at " + rule.axis(), ink(rule), clearance, breaches);
+        BigDecimal lacking = lacking(p, ink(rule), clearance);
+        if (lacking.signum() > 0) {
+          breaches.add("clearance", near(p, lacking, "the rule at " + rule.axis()));
+        }
       }
     }
     for (int i = 0; i < placed.size(); i++) {
@@ -30,7 +36,10 @@ final class SpacingRules {
         Placed a = placed.get(j);
         Placed b = placed.get(i);
         BigDecimal gap = Exact.of(spacing.gap(a.role(), b.role()));
-        apart("gap", b, a.id(), a.footprint(), gap, breaches);
+        BigDecimal lacking = lacking(b, a.footprint(), gap);
+        if (lacking.signum() > 0) {
+          breaches.add("gap", near(b, lacking, a.id()));
+        }
       }
     }
   }
@@ -39,11 +48,12 @@ final class SpacingRules {
     return Rect.of(rule.axis()).grown(Exact.half(Exact.of(rule.width())));
   }
 
-  private static void apart(
-      String rule, Placed p, String from, Rect other, BigDecimal wanted, Breaches breaches) {
-    BigDecimal lacking = wanted.subtract(p.footprint().separation(other));
-    if (lacking.signum() > 0) {
-      breaches.add(rule, p.id() + " stands " + Exact.pt(lacking) + " too near " + from);
-    }
+  /** What it stands too near; zero or less where it keeps its distance. */
+  private static BigDecimal lacking(Placed p, Rect other, BigDecimal wanted) {
+    return wanted.subtract(p.footprint().separation(other));
+  }
+
+  private static String near(Placed p, BigDecimal lacking, String from) {
+    return p.id() + " stands " + Exact.pt(lacking) + " too near " + from;
   }
 }

@@ -206,10 +206,8 @@ final class ReadRequest {
         Flat o = flats.get(j);
         boolean same =
             o.windows().equals(f.windows())
-                && request
-                    .spacing()
-                    .clearance(o.role())
-                    .equals(request.spacing().clearance(f.role()));
+                && request.spacing().clearance(o.role()).pt()
+                    == request.spacing().clearance(f.role()).pt();
         spaces[i] = same ? spaces[j] : null;
       }
       if (spaces[i] == null) {
