@@ -2,7 +2,6 @@ package dev.placket.demo.pdf;
 
 import dev.placket.demo.sheet.Page;
 import dev.placket.demo.sheet.TextRun;
-import dev.placket.demo.sheet.Typeface;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.prepare.AreaRows;
 import dev.placket.layout.image.prepare.ImageRows;
@@ -15,8 +14,6 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.Shape;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
@@ -88,24 +85,14 @@ final class PagePicture {
     g.fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()));
   }
 
-  /** Adds the outlines of all letters, since one large shape is filled sooner than many small. */
   private void text(List<TextRun> runs, Path2D all) {
     for (TextRun run : runs) {
-      Typeface face = run.face();
-      double em = run.capitalHeight().pt() / face.capitals();
-      double x = run.left();
-      for (int c : run.text().codePoints().toArray()) {
-        AffineTransform place = AffineTransform.getTranslateInstance(x, run.baseline());
-        place.scale(em, -em);
-        Shape glyph = new Path2D.Double(face.outline(c), place);
-        all.append(glyph, false);
-        if (run.strong()) {
-          g.setStroke(
-              new BasicStroke(
-                  PdfPage.strongLine(run), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
-          g.draw(glyph);
-        }
-        x += face.advance(c) * em;
+      Path2D outline = run.outline();
+      all.append(outline, false);
+      if (run.strong()) {
+        g.setStroke(
+            new BasicStroke(PdfPage.strongLine(run), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+        g.draw(outline);
       }
     }
   }

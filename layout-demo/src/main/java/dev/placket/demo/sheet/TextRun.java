@@ -1,6 +1,8 @@
 package dev.placket.demo.sheet;
 
 import dev.placket.layout.units.Length;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
 
 /**
  * One piece of text where it stands on the sheet, all of it in one typeface.
@@ -18,4 +20,20 @@ public record TextRun(
     double baseline,
     Length capitalHeight,
     Typeface face,
-    boolean strong) {}
+    boolean strong) {
+  /**
+   * The outlines of its letters where they stand, as one shape: that is filled sooner than many.
+   */
+  public Path2D outline() {
+    Path2D all = new Path2D.Double();
+    double em = capitalHeight.pt() / face.capitals();
+    double x = left;
+    for (int c : text.codePoints().toArray()) {
+      AffineTransform place = AffineTransform.getTranslateInstance(x, baseline);
+      place.scale(em, -em);
+      all.append(face.outline(c).getPathIterator(place), false);
+      x += face.advance(c) * em;
+    }
+    return all;
+  }
+}

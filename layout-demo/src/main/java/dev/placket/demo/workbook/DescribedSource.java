@@ -4,6 +4,7 @@ import dev.placket.demo.Refusal;
 import dev.placket.demo.description.PackWorksheet;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.pack.DescribedWorkbook;
+import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.place.Asked;
 import dev.placket.demo.workbook.read.Workbook;
 import java.nio.file.Path;
@@ -21,7 +22,7 @@ import java.util.stream.Stream;
  */
 record DescribedSource(DescribedWorkbook said, Path onto) implements Given.Source {
   @Override
-  public Given of(Workbook workbook) throws Refusal {
+  public Given of(Workbook workbook, Lettering lettering) throws Refusal {
     List<Given.Task> tasks = new ArrayList<>();
     List<String> wrong = new ArrayList<>();
     for (Map.Entry<String, PackWorksheet> e : said.worksheets().entrySet()) {

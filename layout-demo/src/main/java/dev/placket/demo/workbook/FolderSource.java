@@ -32,9 +32,8 @@ record FolderSource(
     Path folder, Path onto, String worksheet, Asked asked, boolean allowSoft, Typefaces typefaces)
     implements Given.Source {
   @Override
-  public Given of(Workbook workbook) throws Refusal {
+  public Given of(Workbook workbook, Lettering lettering) throws Refusal {
     List<Jobs.Job> jobs = Jobs.of(folder, onto, workbook, worksheet);
-    Lettering lettering = Lettering.load();
     List<FlatFolder> folders = Together.map(jobs, j -> FlatFolder.read(j.folder(), typefaces));
     List<Given.Task> tasks = new ArrayList<>();
     for (int i = 0; i < jobs.size(); i++) {

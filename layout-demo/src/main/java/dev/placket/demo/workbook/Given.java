@@ -2,6 +2,7 @@ package dev.placket.demo.workbook;
 
 import dev.placket.demo.Refusal;
 import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.place.Asked;
 import dev.placket.demo.workbook.read.Workbook;
 import java.nio.file.Path;
@@ -39,8 +40,9 @@ record Given(Path source, String title, Map<String, String> fields, List<Task> t
     /**
      * Reads them.
      *
+     * @param lettering for captions, where the flats bring no typeface of their own
      * @throws Refusal naming what cannot be used
      */
-    Given of(Workbook workbook) throws Refusal;
+    Given of(Workbook workbook, Lettering lettering) throws Refusal;
   }
 }

@@ -12,6 +12,7 @@ import dev.placket.demo.result.ReportPage;
 import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.SheetResult;
 import dev.placket.demo.result.Telling;
+import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.parts.Parts;
 import dev.placket.demo.workbook.parts.WorkbookLimits;
 import dev.placket.demo.workbook.place.Anchored;
@@ -78,7 +79,8 @@ public record OntoRun(
   private RunResult run(Parts parts) throws Refusal {
     Workbook workbook = WorkbookReader.read(parts);
     Sheets sheets = new Sheets(new WorksheetReader(parts, workbook));
-    Given given = flats.of(workbook);
+    Lettering lettering = Lettering.load();
+    Given given = flats.of(workbook, lettering);
     List<Fitted> fitted = Together.map(given.tasks(), t -> firstWithRoom(t, workbook, sheets));
     Outputs outputs = new Outputs(out, replace);
     List<String> names = names(fitted);
@@ -86,7 +88,7 @@ public record OntoRun(
     if (!obstacles.isEmpty()) {
       throw new Refusal(Refusal.INPUT, obstacles);
     }
-    return write(parts, workbook, given, fitted, outputs);
+    return write(parts, workbook, given, fitted, outputs, lettering);
   }
 
   /** Worksheets as they are asked for: the package is read by one at a time. */
@@ -131,7 +133,12 @@ public record OntoRun(
   }
 
   private RunResult write(
-      Parts parts, Workbook workbook, Given given, List<Fitted> fitted, Outputs outputs)
+      Parts parts,
+      Workbook workbook,
+      Given given,
+      List<Fitted> fitted,
+      Outputs outputs,
+      Lettering lettering)
       throws Refusal {
     Set<String> read = new LinkedHashSet<>();
     Set<String> unnamed = new LinkedHashSet<>();
@@ -148,7 +155,8 @@ public record OntoRun(
         OntoWords.findings(title(given), given.source(), read, unnamed, fitted, results, leeway);
     List<String> names = names(fitted);
     byte[] copy = WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative);
-    List<byte[]> previews = fitted.parallelStream().map(f -> png(Preview.of(f))).toList();
+    List<byte[]> previews =
+        fitted.parallelStream().map(f -> png(Preview.of(f, lettering))).toList();
     String page = names.get(previews.size() + 1);
     Made made = new Made(out, names, names.get(0), copy.length, page);
     Account account = Account.of(findings, telling, made);

@@ -1,5 +1,6 @@
 package dev.placket.demo.workbook.show;
 
+import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.geometry.CellRange;
 import dev.placket.demo.workbook.place.Anchored;
 import dev.placket.demo.workbook.place.Fitted;
@@ -9,20 +10,15 @@ import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Window;
 import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Length;
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Font;
-import java.awt.FontFormatException;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
  * A picture of a printed page that shows what was taken for what: hatched cells stay clear, dashed
@@ -32,7 +28,6 @@ public final class Preview {
   /** Enough to see what was taken for what. */
   private static final double PIXELS_PER_POINT = 1;
 
-  private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
   private static final Color PAPER = Color.WHITE;
   private static final Color CLEAR = new Color(0xE9, 0xE6, 0xDF);
   private static final Color HATCH = new Color(0xC9, 0xC3, 0xB6);
@@ -43,16 +38,16 @@ public final class Preview {
 
   private final Fitted fitted;
   private final Graphics2D g;
-  private final Font font;
+  private final Lettering lettering;
 
-  private Preview(Fitted fitted, Graphics2D g, Font font) {
+  private Preview(Fitted fitted, Graphics2D g, Lettering lettering) {
     this.fitted = fitted;
     this.g = g;
-    this.font = font;
+    this.lettering = lettering;
   }
 
   /** The page with its pictures, at 72 pixels to the inch of paper. */
-  public static BufferedImage of(Fitted fitted) {
+  public static BufferedImage of(Fitted fitted, Lettering lettering) {
     Paper paper = fitted.room().sheet().paper();
     BufferedImage image =
         new BufferedImage(
@@ -64,26 +59,14 @@ public final class Preview {
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
       g.setRenderingHint(
           RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-      g.setRenderingHint(
-          RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
       g.setColor(PAPER);
       g.fillRect(0, 0, image.getWidth(), image.getHeight());
       g.scale(PIXELS_PER_POINT, PIXELS_PER_POINT);
-      new Preview(fitted, g, font()).draw();
+      new Preview(fitted, g, lettering).draw();
     } finally {
       g.dispose();
     }
     return image;
-  }
-
-  private static Font font() {
-    try (InputStream in = PDDocument.class.getResourceAsStream(FILE)) {
-      return Font.createFont(Font.TRUETYPE_FONT, in);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    } catch (FontFormatException e) {
-      throw new IllegalStateException("the typeface that comes with the program", e);
-    }
   }
 
   private void draw() {
@@ -149,8 +132,7 @@ public final class Preview {
     }
     Shape before = g.getClip();
     g.clip(new Rectangle2D.Double(within.left(), within.top(), within.width(), within.height()));
-    g.setFont(font.deriveFont((float) size));
-    g.drawString(words.lines().findFirst().orElse(""), (float) x, (float) y);
+    letters(words.lines().findFirst().orElse(""), x, y, size);
     g.setClip(before);
   }
 
@@ -185,8 +167,13 @@ public final class Preview {
             + fitted.room().page().percent()
             + " %. Hatched: kept clear. Dashed: windows. Thin frames: what was put in.";
     g.setColor(INK);
-    g.setFont(font.deriveFont(7f));
-    g.drawString(words, 14f, (float) paper.height().pt() - 8);
+    letters(words, 14, paper.height().pt() - 8, 7);
+  }
+
+  /** Sets a line with the program's own letters, so that it looks the same on every machine. */
+  private void letters(String words, double x, double y, double em) {
+    Length capitals = Length.pt(em * lettering.faces().get(0).capitals());
+    lettering.line(words, x, y, capitals, false).forEach(run -> g.fill(run.outline()));
   }
 
   private PrintedScale scale() {
