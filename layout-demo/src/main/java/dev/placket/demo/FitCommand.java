@@ -23,6 +23,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "fit",
     mixinStandardHelpOptions = true,
+    addMethodSubcommands = false,
     sortOptions = false,
     description = {
       "Makes the sheets of a description, or places the flats of a folder on a ruled flat sheet.",

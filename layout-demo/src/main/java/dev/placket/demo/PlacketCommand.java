@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
     name = "placket",
     version = "placket 0.1.0",
     mixinStandardHelpOptions = true,
+    addMethodSubcommands = false,
     synopsisSubcommandLabel = "COMMAND",
     description = "Fits garment drawings onto the ruled sheets of a spec pack.")
 final class PlacketCommand {}

@@ -19,6 +19,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "starter",
     mixinStandardHelpOptions = true,
+    addMethodSubcommands = false,
     sortOptions = false,
     description = {
       "Writes a commented description and its files into a folder; it runs as it is.",

@@ -1,6 +1,7 @@
 package dev.placket.demo.jar;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,84 +10,109 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /**
- * Writes the runnable jar from the merged one: the same, but for the lambdas of our own classes,
- * which become classes.
+ * Writes the runnable jar from the merged one, so that the command starts sooner.
  *
- * <p>A lambda is linked when it is first met, by making a class for it in memory. A first sheet
- * meets a hundred and fifty of ours, which took an eighth of its time.
+ * <p>The lambdas of our own classes become classes: one is linked when it is first met, by making a
+ * class for it in memory, and a first sheet meets a hundred and fifty of them. The classes that a
+ * first sheet takes lie in the jar as they are, not packed.
  */
 public final class RunnableJar {
   private static final String OWN = "dev/placket/";
   private static final String CLASS = ".class";
 
-  private final Map<String, byte[]> made = new LinkedHashMap<>();
-  private final Map<String, List<String>> nests = new LinkedHashMap<>();
+  private final Map<String, byte[]> contents = new LinkedHashMap<>();
+  private final Map<String, Long> times = new LinkedHashMap<>();
 
   private RunnableJar() {}
 
   /**
    * Writes it.
    *
-   * @param args the merged jar and the one to write
-   * @throws IOException if one cannot be read or written
+   * @param args the merged jar, the one to write, and a folder of flats for a first sheet
+   * @throws IOException if one cannot be read or written, or no sheet be made
    */
   public static void main(String[] args) throws IOException {
-    try (ZipFile merged = new ZipFile(args[0]);
-        OutputStream file = Files.newOutputStream(Path.of(args[1]));
-        ZipOutputStream out = new ZipOutputStream(file)) {
-      new RunnableJar().write(merged, out);
+    RunnableJar jar = of(Path.of(args[0]));
+    Path to = Path.of(args[1]);
+    jar.write(to, Set.of());
+    jar.write(to, FirstSheet.classes(to, Path.of(args[2])));
+  }
+
+  /** Of a merged jar. */
+  static RunnableJar of(Path merged) throws IOException {
+    RunnableJar jar = new RunnableJar();
+    jar.read(merged);
+    jar.withoutLambdas();
+    return jar;
+  }
+
+  /** All but the folders, which no one asks for. */
+  private void read(Path merged) throws IOException {
+    try (ZipFile jar = new ZipFile(merged.toFile())) {
+      for (ZipEntry entry : Collections.list(jar.entries())) {
+        if (!entry.isDirectory()) {
+          try (InputStream in = jar.getInputStream(entry)) {
+            put(entry.getName(), in.readAllBytes(), entry.getTime());
+          }
+        }
+      }
     }
   }
 
-  private void write(ZipFile merged, ZipOutputStream out) throws IOException {
-    List<? extends ZipEntry> entries = Collections.list(merged.entries());
-    Map<String, byte[]> changed = new LinkedHashMap<>();
-    for (ZipEntry entry : entries) {
-      if (entry.getName().startsWith(OWN) && entry.getName().endsWith(CLASS)) {
-        changed.put(entry.getName(), withoutLambdas(bytes(merged, entry)));
+  private void put(String name, byte[] bytes, long time) {
+    contents.put(name, bytes);
+    times.put(name, time);
+  }
+
+  private void withoutLambdas() {
+    Map<String, List<String>> nests = new LinkedHashMap<>();
+    for (String name : List.copyOf(contents.keySet())) {
+      if (name.startsWith(OWN) && name.endsWith(CLASS)) {
+        PlainLambdas plain = new PlainLambdas(contents.get(name));
+        long time = times.get(name);
+        put(name, plain.bytes(), time);
+        plain.made().forEach((made, bytes) -> put(made + CLASS, bytes, time));
+        nests.computeIfAbsent(plain.host(), h -> new ArrayList<>()).addAll(plain.made().keySet());
       }
     }
     nests.forEach(
-        (host, members) ->
-            changed.computeIfPresent(host + CLASS, (n, bytes) -> Nest.with(members, bytes)));
-    long time = 0;
-    for (ZipEntry entry : entries) {
-      byte[] bytes = changed.get(entry.getName());
-      put(out, entry.getName(), entry.getTime(), bytes == null ? bytes(merged, entry) : bytes);
-      time = Math.max(time, entry.getTime());
-    }
-    for (Map.Entry<String, byte[]> lambda : made.entrySet()) {
-      put(out, lambda.getKey() + CLASS, time, lambda.getValue());
+        (host, made) -> contents.computeIfPresent(host + CLASS, (n, b) -> Nest.with(made, b)));
+  }
+
+  /**
+   * Writes it.
+   *
+   * @param stored names of classes that are not to be packed
+   */
+  void write(Path to, Set<String> stored) throws IOException {
+    try (OutputStream file = Files.newOutputStream(to);
+        ZipOutputStream out = new ZipOutputStream(file)) {
+      for (Map.Entry<String, byte[]> each : contents.entrySet()) {
+        String name = each.getKey();
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTime(times.get(name));
+        if (stored.contains(name.replace('/', '.').replaceFirst("\\.class$", ""))) {
+          store(entry, each.getValue());
+        }
+        out.putNextEntry(entry);
+        out.write(each.getValue());
+        out.closeEntry();
+      }
     }
   }
 
-  private byte[] withoutLambdas(byte[] bytes) {
-    PlainLambdas plain = new PlainLambdas(bytes);
-    byte[] result = plain.bytes();
-    if (!plain.made().isEmpty()) {
-      nests.computeIfAbsent(plain.host(), h -> new ArrayList<>()).addAll(plain.made().keySet());
-      made.putAll(plain.made());
-    }
-    return result;
-  }
-
-  private static byte[] bytes(ZipFile jar, ZipEntry entry) throws IOException {
-    try (var in = jar.getInputStream(entry)) {
-      return in.readAllBytes();
-    }
-  }
-
-  private static void put(ZipOutputStream out, String name, long time, byte[] bytes)
-      throws IOException {
-    ZipEntry entry = new ZipEntry(name);
-    entry.setTime(time);
-    out.putNextEntry(entry);
-    out.write(bytes);
-    out.closeEntry();
+  private static void store(ZipEntry entry, byte[] bytes) {
+    CRC32 sum = new CRC32();
+    sum.update(bytes);
+    entry.setMethod(ZipEntry.STORED);
+    entry.setSize(bytes.length);
+    entry.setCrc(sum.getValue());
   }
 }

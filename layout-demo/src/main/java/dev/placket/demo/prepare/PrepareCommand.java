@@ -32,6 +32,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "prepare",
     mixinStandardHelpOptions = true,
+    addMethodSubcommands = false,
     sortOptions = false,
     description = {
       "Makes ready copies of pictures: white grounds cleared, cropped to the ink, with just the"

@@ -23,6 +23,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "probe",
     mixinStandardHelpOptions = true,
+    addMethodSubcommands = false,
     sortOptions = false,
     description = {
       "Says what is known of pictures: format, pixels, stated density, ground, inked box and, at a"
