@@ -1,6 +1,9 @@
 package dev.placket.layout.image.prepare;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.awt.image.Raster;
+import java.awt.image.SinglePixelPackedSampleModel;
 
 /**
  * The rows of an image as they lie in memory, so that nothing is copied or turned pixel by pixel.
@@ -34,13 +37,23 @@ public record ImageRows(BufferedImage image) implements PixelRows {
 
   @Override
   public Cursor open() {
+    Raster raster = image.getRaster();
+    SinglePixelPackedSampleModel model = (SinglePixelPackedSampleModel) raster.getSampleModel();
+    DataBufferInt data = (DataBufferInt) raster.getDataBuffer();
+    int[] pixels = data.getData();
+    int first =
+        data.getOffset()
+            + model.getOffset(
+                -raster.getSampleModelTranslateX(), -raster.getSampleModelTranslateY());
+    int stride = model.getScanlineStride();
     boolean alpha = image.getType() == BufferedImage.TYPE_INT_ARGB;
     return new Cursor() {
-      private int y;
+      private int from = first;
 
       @Override
       public void next(int[] row) {
-        image.getRaster().getDataElements(0, y++, width(), 1, row);
+        System.arraycopy(pixels, from, row, 0, width());
+        from += stride;
         for (int x = 0; !alpha && x < width(); x++) {
           row[x] |= OPAQUE;
         }

@@ -17,6 +17,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 
@@ -53,7 +54,7 @@ public final class Preview {
         new BufferedImage(
             (int) Math.ceil(paper.width().pt() * PIXELS_PER_POINT),
             (int) Math.ceil(paper.height().pt() * PIXELS_PER_POINT),
-            BufferedImage.TYPE_INT_RGB);
+            BufferedImage.TYPE_INT_ARGB);
     Graphics2D g = image.createGraphics();
     try {
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -71,7 +72,10 @@ public final class Preview {
 
   private void draw() {
     fitted.room().marks().forEach(this::hatch);
-    fitted.room().marks().forEach(this::words);
+    Path2D letters = new Path2D.Double();
+    fitted.room().marks().forEach(m -> words(m, letters));
+    g.setColor(INK);
+    g.fill(letters);
     for (Rule rule : fitted.room().sheet().rules()) {
       Box a = rule.axis();
       g.setColor(INK);
@@ -82,11 +86,13 @@ public final class Preview {
     g.setStroke(
         new BasicStroke(
             0.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {5, 3}, 0));
+    Path2D names = new Path2D.Double();
     for (Window window : fitted.room().sheet().windows()) {
       Box b = fitted.room().sheet().box(window);
       g.draw(new Rectangle2D.Double(b.left() + 1, b.top() + 1, b.width() - 2, b.height() - 2));
-      text("window " + window.name(), b.left() + 3, b.top() + 8, b, 6);
+      text("window " + window.name(), b.left() + 3, b.top() + 8, b, 6, names);
     }
+    g.fill(names);
     fitted.pictures().forEach(this::picture);
     legend();
   }
@@ -107,7 +113,7 @@ public final class Preview {
   }
 
   /** What a range shows, or why it is kept clear where that cannot be seen. */
-  private void words(Mark mark) {
+  private void words(Mark mark, Path2D letters) {
     boolean seen = mark.why() == Mark.Why.FILL || mark.why() == Mark.Why.TEXT_RUNS_IN;
     String said = mark.text().isBlank() ? WorksheetJson.word(mark.why()) : mark.text();
     if (!seen) {
@@ -122,18 +128,26 @@ public final class Preview {
       Box b = box(range);
       double size = Math.min(9, b.height() * 0.7);
       g.setColor(INK);
-      text(said, b.left() + 1.5, (b.top() + b.bottom()) / 2 + size * 0.35, b, size);
+      text(said, b.left() + 1.5, (b.top() + b.bottom()) / 2 + size * 0.35, b, size, letters);
     }
   }
 
-  private void text(String words, double x, double y, Box within, double size) {
+  /** What stays in its room is filled with all else, since one shape is filled sooner than many. */
+  private void text(String words, double x, double y, Box within, double size, Path2D letters) {
     if (within.height() < LEAST_FOR_TEXT || within.width() <= 0) {
       return;
     }
-    Shape before = g.getClip();
-    g.clip(new Rectangle2D.Double(within.left(), within.top(), within.width(), within.height()));
-    letters(words.lines().findFirst().orElse(""), x, y, size);
-    g.setClip(before);
+    Path2D outline = outline(words.lines().findFirst().orElse(""), x, y, size);
+    Rectangle2D room =
+        new Rectangle2D.Double(within.left(), within.top(), within.width(), within.height());
+    if (room.contains(outline.getBounds2D())) {
+      letters.append(outline, false);
+    } else {
+      Shape before = g.getClip();
+      g.clip(room);
+      g.fill(outline);
+      g.setClip(before);
+    }
   }
 
   private void picture(Anchored picture) {
@@ -167,13 +181,15 @@ public final class Preview {
             + fitted.room().page().percent()
             + " %. Hatched: kept clear. Dashed: windows. Thin frames: what was put in.";
     g.setColor(INK);
-    letters(words, 14, paper.height().pt() - 8, 7);
+    g.fill(outline(words, 14, paper.height().pt() - 8, 7));
   }
 
-  /** Sets a line with the program's own letters, so that it looks the same on every machine. */
-  private void letters(String words, double x, double y, double em) {
+  /** A line in the program's own letters, so that it looks the same on every machine. */
+  private Path2D outline(String words, double x, double y, double em) {
     Length capitals = Length.pt(em * lettering.faces().get(0).capitals());
-    lettering.line(words, x, y, capitals, false).forEach(run -> g.fill(run.outline()));
+    Path2D line = new Path2D.Double();
+    lettering.line(words, x, y, capitals, false).forEach(run -> line.append(run.outline(), false));
+    return line;
   }
 
   private PrintedScale scale() {
