@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -27,8 +29,10 @@ public final class RunnableJar {
   private static final String OWN = "dev/placket/";
   private static final String CLASS = ".class";
 
+  /** No entry tells when it was made, so that the same classes make the same jar. */
+  private static final LocalDateTime TIME = LocalDateTime.of(1980, Month.FEBRUARY, 1, 0, 0);
+
   private final Map<String, byte[]> contents = new LinkedHashMap<>();
-  private final Map<String, Long> times = new LinkedHashMap<>();
 
   private RunnableJar() {}
 
@@ -59,31 +63,33 @@ public final class RunnableJar {
       for (ZipEntry entry : Collections.list(jar.entries())) {
         if (!entry.isDirectory()) {
           try (InputStream in = jar.getInputStream(entry)) {
-            put(entry.getName(), in.readAllBytes(), entry.getTime());
+            contents.put(entry.getName(), in.readAllBytes());
           }
         }
       }
     }
   }
 
-  private void put(String name, byte[] bytes, long time) {
-    contents.put(name, bytes);
-    times.put(name, time);
-  }
-
   private void withoutLambdas() {
+    Map<String, byte[]> all = new LinkedHashMap<>();
     Map<String, List<String>> nests = new LinkedHashMap<>();
-    for (String name : List.copyOf(contents.keySet())) {
-      if (name.startsWith(OWN) && name.endsWith(CLASS)) {
-        PlainLambdas plain = new PlainLambdas(contents.get(name));
-        long time = times.get(name);
-        put(name, plain.bytes(), time);
-        plain.made().forEach((made, bytes) -> put(made + CLASS, bytes, time));
-        nests.computeIfAbsent(plain.host(), h -> new ArrayList<>()).addAll(plain.made().keySet());
-      }
-    }
+    contents.forEach(
+        (name, bytes) -> {
+          if (name.startsWith(OWN) && name.endsWith(CLASS)) {
+            PlainLambdas plain = new PlainLambdas(bytes);
+            all.put(name, plain.bytes());
+            plain.made().forEach((made, lambda) -> all.put(made + CLASS, lambda));
+            nests
+                .computeIfAbsent(plain.host(), h -> new ArrayList<>())
+                .addAll(plain.made().keySet());
+          } else {
+            all.put(name, bytes);
+          }
+        });
     nests.forEach(
-        (host, made) -> contents.computeIfPresent(host + CLASS, (n, b) -> Nest.with(made, b)));
+        (host, made) -> all.computeIfPresent(host + CLASS, (n, bytes) -> Nest.with(made, bytes)));
+    contents.clear();
+    contents.putAll(all);
   }
 
   /**
@@ -97,7 +103,7 @@ public final class RunnableJar {
       for (Map.Entry<String, byte[]> each : contents.entrySet()) {
         String name = each.getKey();
         ZipEntry entry = new ZipEntry(name);
-        entry.setTime(times.get(name));
+        entry.setTimeLocal(TIME);
         if (stored.contains(name.replace('/', '.').replaceFirst("\\.class$", ""))) {
           store(entry, each.getValue());
         }
