@@ -2,11 +2,11 @@ package dev.placket.layout.check;
 
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.sheet.GridArea;
-import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.sheet.Window;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,17 +17,34 @@ import java.util.List;
  * happens to have no width do not.
  */
 final class RoomRules {
-  private RoomRules() {}
+  private final Sheet sheet;
+  private final List<BigDecimal> columns;
+  private final List<BigDecimal> rows;
+  private final Breaches breaches;
+
+  private RoomRules(Sheet sheet, Breaches breaches) {
+    this.sheet = sheet;
+    this.columns = exact(sheet.lines().columns());
+    this.rows = exact(sheet.lines().rows());
+    this.breaches = breaches;
+  }
 
   static void check(Sheet sheet, List<Placed> placed, Breaches breaches) {
+    RoomRules rule = new RoomRules(sheet, breaches);
     Rect inside = inside(sheet);
     for (Placed p : placed) {
       BigDecimal beyond = p.footprint().beyond(inside);
       if (beyond.signum() > 0) {
         breaches.add("margins", p.id() + " runs " + Exact.pt(beyond) + " into the margin");
       }
-      checkWindows(sheet, p, breaches);
+      rule.checkWindows(p);
     }
+  }
+
+  private static List<BigDecimal> exact(List<Double> lines) {
+    List<BigDecimal> exact = new ArrayList<>();
+    lines.forEach(at -> exact.add(Exact.of(at)));
+    return exact;
   }
 
   private static Rect inside(Sheet sheet) {
@@ -39,20 +56,18 @@ final class RoomRules {
         Exact.of(sheet.paper().height()).subtract(Exact.of(m.bottom())));
   }
 
-  private static void checkWindows(Sheet sheet, Placed p, Breaches breaches) {
-    GridLines lines = sheet.lines();
-    Rect grid =
-        Rect.of(lines.box(new GridArea(0, 0, lines.columns().size() - 1, lines.rows().size() - 1)));
-    BigDecimal beyond = p.footprint().beyond(grid);
+  private void checkWindows(Placed p) {
+    int right = columns.size() - 1;
+    int bottom = rows.size() - 1;
+    BigDecimal beyond = p.footprint().beyond(box(0, 0, right, bottom));
     if (beyond.signum() > 0) {
       breaches.add("window", p.id() + " runs " + Exact.pt(beyond) + " out of the grid");
       return;
     }
-    for (int column = 0; column + 1 < lines.columns().size(); column++) {
-      for (int row = 0; row + 1 < lines.rows().size(); row++) {
+    for (int column = 0; column < right; column++) {
+      for (int row = 0; row < bottom; row++) {
+        BigDecimal apart = p.footprint().separation(box(column, row, column + 1, row + 1));
         GridArea cell = new GridArea(column, row, column + 1, row + 1);
-        Rect box = Rect.of(lines.box(cell));
-        BigDecimal apart = p.footprint().separation(box);
         if (apart.signum() < 0 && !isOpen(sheet, p.flat(), cell)) {
           breaches.add(
               "window",
@@ -67,6 +82,10 @@ final class RoomRules {
         }
       }
     }
+  }
+
+  private Rect box(int left, int top, int right, int bottom) {
+    return new Rect(columns.get(left), rows.get(top), columns.get(right), rows.get(bottom));
   }
 
   private static boolean isOpen(Sheet sheet, Flat flat, GridArea cell) {

@@ -15,22 +15,8 @@ final class SpacingRules {
   private SpacingRules() {}
 
   static void check(FitRequest request, List<Placed> placed, Breaches breaches) {
+    clearances(request, placed, breaches);
     Spacing spacing = request.spacing();
-    for (Placed p : placed) {
-      BigDecimal clearance = Exact.of(spacing.clearance(p.role()));
-      for (LabelledCell cell : request.sheet().labelledCells()) {
-        BigDecimal lacking = lacking(p, Rect.of(cell.box()), clearance);
-        if (lacking.signum() > 0) {
-          breaches.add("clearance", near(p, lacking, "cell " + cell.name()));
-        }
-      }
-      for (Rule rule : request.sheet().rules()) {
-        BigDecimal lacking = lacking(p, ink(rule), clearance);
-        if (lacking.signum() > 0) {
-          breaches.add("clearance", near(p, lacking, "the rule at " + rule.axis()));
-        }
-      }
-    }
     for (int i = 0; i < placed.size(); i++) {
       for (int j = 0; j < i; j++) {
         Placed a = placed.get(j);
@@ -39,6 +25,28 @@ final class SpacingRules {
         BigDecimal lacking = lacking(b, a.footprint(), gap);
         if (lacking.signum() > 0) {
           breaches.add("gap", near(b, lacking, a.id()));
+        }
+      }
+    }
+  }
+
+  private static void clearances(FitRequest request, List<Placed> placed, Breaches breaches) {
+    List<LabelledCell> cells = request.sheet().labelledCells();
+    List<Rect> covered = cells.stream().map(c -> Rect.of(c.box())).toList();
+    List<Rule> rules = request.sheet().rules();
+    List<Rect> ruled = rules.stream().map(SpacingRules::ink).toList();
+    for (Placed p : placed) {
+      BigDecimal clearance = Exact.of(request.spacing().clearance(p.role()));
+      for (int i = 0; i < cells.size(); i++) {
+        BigDecimal lacking = lacking(p, covered.get(i), clearance);
+        if (lacking.signum() > 0) {
+          breaches.add("clearance", near(p, lacking, "cell " + cells.get(i).name()));
+        }
+      }
+      for (int i = 0; i < rules.size(); i++) {
+        BigDecimal lacking = lacking(p, ruled.get(i), clearance);
+        if (lacking.signum() > 0) {
+          breaches.add("clearance", near(p, lacking, "the rule at " + rules.get(i).axis()));
         }
       }
     }
