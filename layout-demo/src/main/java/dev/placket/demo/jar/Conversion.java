@@ -1,6 +1,6 @@
 package dev.placket.demo.jar;
 
-import org.jspecify.annotations.Nullable;
+import java.util.Arrays;
 import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.Type;
@@ -70,27 +70,18 @@ final class Conversion {
     from(Type.getObjectType(box)).to(wanted);
   }
 
-  /** From its own box, widened after; from anything else, the box of what is wanted. */
+  /** From its own box, widened after; an object of whatever type is the box of what is wanted. */
   private void unbox(Type wanted) {
-    Type primitive = inside(given.getInternalName());
-    if (primitive == null) {
-      primitive = wanted;
-      to(Type.getObjectType(BOXES[wanted.getSort() - 1]));
+    int which = Arrays.asList(BOXES).indexOf(given.getInternalName());
+    if (which < 0) {
+      which = wanted.getSort() - 1;
+      out.visitTypeInsn(Opcodes.CHECKCAST, BOXES[which]);
     }
+    Type primitive = PRIMITIVES[which];
+    String type = Type.getMethodDescriptor(primitive);
     String name = primitive.getClassName() + "Value";
-    String box = BOXES[primitive.getSort() - 1];
-    out.visitMethodInsn(
-        Opcodes.INVOKEVIRTUAL, box, name, Type.getMethodDescriptor(primitive), false);
+    out.visitMethodInsn(Opcodes.INVOKEVIRTUAL, BOXES[which], name, type, false);
     from(primitive).to(wanted);
-  }
-
-  private static @Nullable Type inside(String box) {
-    for (int i = 0; i < BOXES.length; i++) {
-      if (BOXES[i].equals(box)) {
-        return PRIMITIVES[i];
-      }
-    }
-    return null;
   }
 
   /** JLS 5.1.2; what is smaller than an int is one on the stack already. */

@@ -1,6 +1,7 @@
 package dev.placket.demo.jar;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.Handle;
@@ -107,42 +108,49 @@ record LambdaClass(
   private void call(ClassWriter out) {
     MethodVisitor m =
         out.visitMethod(Opcodes.ACC_PUBLIC, method, erased.getDescriptor(), null, null);
-    Conversion convert = new Conversion(m);
-    boolean makes = body.getTag() == Opcodes.H_NEWINVOKESPECIAL;
-    if (makes) {
+    if (makes()) {
       m.visitTypeInsn(Opcodes.NEW, body.getOwner());
       m.visitInsn(Opcodes.DUP);
     }
-    List<Type> wanted = wanted();
-    int next = 0;
-    for (int i = 0; i < captured().length; i++) {
-      m.visitVarInsn(Opcodes.ALOAD, 0);
-      m.visitFieldInsn(Opcodes.GETFIELD, name, field(i), captured()[i].getDescriptor());
-      convert.from(captured()[i]).to(wanted.get(next++));
-    }
-    int at = 1;
-    for (int i = 0; i < erased.getArgumentTypes().length; i++) {
-      Type given = erased.getArgumentTypes()[i];
-      m.visitVarInsn(given.getOpcode(Opcodes.ILOAD), at);
-      convert.from(given).to(exact.getArgumentTypes()[i]);
-      convert.from(exact.getArgumentTypes()[i]).to(wanted.get(next++));
-      at += given.getSize();
-    }
+    arguments(m);
     boolean ofInterface = body.isInterface();
     m.visitMethodInsn(opcode(), body.getOwner(), body.getName(), body.getDesc(), ofInterface);
-    Type given = makes ? Type.getObjectType(body.getOwner()) : returned();
-    convert.from(given).to(erased.getReturnType());
+    new Conversion(m).from(returned()).to(erased.getReturnType());
     end(m, erased.getReturnType().getOpcode(Opcodes.IRETURN));
   }
 
+  /** First what was captured, then what the call brings, each as the body wants it. */
+  private void arguments(MethodVisitor m) {
+    Conversion convert = new Conversion(m);
+    Iterator<Type> wanted = wanted().iterator();
+    for (int i = 0; i < captured().length; i++) {
+      m.visitVarInsn(Opcodes.ALOAD, 0);
+      m.visitFieldInsn(Opcodes.GETFIELD, name, field(i), captured()[i].getDescriptor());
+      convert.from(captured()[i]).to(wanted.next());
+    }
+    Type[] meant = exact.getArgumentTypes();
+    int at = 1;
+    for (int i = 0; i < meant.length; i++) {
+      Type given = erased.getArgumentTypes()[i];
+      m.visitVarInsn(given.getOpcode(Opcodes.ILOAD), at);
+      convert.from(given).to(meant[i]);
+      convert.from(meant[i]).to(wanted.next());
+      at += given.getSize();
+    }
+  }
+
+  private boolean makes() {
+    return body.getTag() == Opcodes.H_NEWINVOKESPECIAL;
+  }
+
   private Type returned() {
-    return Type.getReturnType(body.getDesc());
+    return makes() ? Type.getObjectType(body.getOwner()) : Type.getReturnType(body.getDesc());
   }
 
   /** What the body takes, with what it is called on first. */
   private List<Type> wanted() {
     List<Type> wanted = new ArrayList<>();
-    if (body.getTag() != Opcodes.H_INVOKESTATIC && body.getTag() != Opcodes.H_NEWINVOKESPECIAL) {
+    if (body.getTag() != Opcodes.H_INVOKESTATIC && !makes()) {
       wanted.add(Type.getObjectType(body.getOwner()));
     }
     wanted.addAll(List.of(Type.getArgumentTypes(body.getDesc())));

@@ -6,10 +6,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.IntToLongFunction;
+import java.util.function.LongFunction;
 import java.util.function.LongToDoubleFunction;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -24,6 +27,14 @@ public final class Lambdas implements Supplier<List<String>> {
 
   /** What may be held by a variable and be written out. */
   private interface Kept extends Supplier<String>, Serializable {}
+
+  private interface ToFloat<T> {
+    float of(T thing);
+  }
+
+  private interface LongToFloat {
+    float of(long number);
+  }
 
   private interface Greeting {
     private String hidden(String name) {
@@ -60,6 +71,10 @@ public final class Lambdas implements Supplier<List<String>> {
 
   private String own(int i) {
     return "own " + (i + seven);
+  }
+
+  private static double third(long of) {
+    return of / 3.0;
   }
 
   private static double half(int of) {
@@ -124,6 +139,24 @@ public final class Lambdas implements Supplier<List<String>> {
     say("" + code.applyAsInt('A'));
     Function<Integer, Object> object = i -> i + 1;
     say("" + object.apply(1));
+    ToDoubleFunction<Integer> unboxedAndWidened = Lambdas::third;
+    say("" + unboxedAndWidened.applyAsDouble(4));
+    IntConsumer dropsTwoWords = Lambdas::half;
+    dropsTwoWords.accept(1);
+    LongFunction<Object> boxedWide = Lambdas::third;
+    say("" + boxedWide.apply(5));
+    IntToDoubleFunction unboxesItsResult = List.of(0.25, 0.75)::get;
+    say("" + unboxesItsResult.applyAsDouble(1));
+    LongToDoubleFunction longToDouble = Math::abs;
+    say("" + longToDouble.applyAsDouble(-(1L << 53)));
+    DoubleBinaryOperator twoWide = Math::atan2;
+    say("" + twoWide.applyAsDouble(0.5, 8));
+    ToFloat<String> intToFloat = String::length;
+    say("" + intToFloat.of("five "));
+    LongToFloat longToFloat = Math::abs;
+    say("" + longToFloat.of(-(1L << 40)));
+    ToDoubleFunction<Float> floatToDouble = Float::floatValue;
+    say("" + floatToDouble.applyAsDouble(0.1f));
     List<? extends Number> numbers = List.of(1, 2.5);
     say("" + numbers.stream().mapToDouble(Number::doubleValue).sum());
   }

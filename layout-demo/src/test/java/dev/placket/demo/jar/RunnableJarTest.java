@@ -45,7 +45,7 @@ class RunnableJarTest {
   @Test
   void everyKindOfLambdaGivesWhatItGave() throws Exception {
     List<String> expected = new Lambdas().get();
-    assertEquals(25, expected.size());
+    assertEquals(33, expected.size());
     try (URLClassLoader made = loader(made("made.jar"))) {
       Class<?> type = made.loadClass(Lambdas.class.getName());
       assertSame(made, type.getClassLoader());
