@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** The command {@code placket}. */
 public final class Main {
@@ -71,7 +72,7 @@ public final class Main {
     known.put("probe", () -> new ProbeCommand(out, err));
     known.put("starter", () -> new StarterCommand(out, err));
     known.put("prepare", () -> new PrepareCommand(out, err));
-    CommandLine line = new CommandLine(new PlacketCommand());
+    CommandLine line = new CommandLine(placket());
     Supplier<Object> asked = args.length == 0 ? null : known.get(args[0]);
     if (asked != null) {
       line.addSubcommand(asked.get());
@@ -83,6 +84,16 @@ public final class Main {
     line.setUsageHelpAutoWidth(false);
     line.setExecutionExceptionHandler((problem, at, parsed) -> unforeseen(problem, err));
     return line;
+  }
+
+  /** The command without a subcommand: says what there is. */
+  private static CommandSpec placket() {
+    CommandSpec spec = CommandSpec.create().name("placket").version("placket 0.1.0");
+    spec.mixinStandardHelpOptions(true);
+    spec.usageMessage()
+        .synopsisSubcommandLabel("COMMAND")
+        .description("Fits garment drawings onto the ruled sheets of a spec pack.");
+    return spec;
   }
 
   /** One line that tells what to report and where it arose, in place of pages of them. */
