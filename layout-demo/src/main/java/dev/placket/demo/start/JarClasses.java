@@ -43,8 +43,8 @@ final class JarClasses extends ClassLoader {
 
   private Class<?> define(String name, ZipEntry entry) throws ClassNotFoundException {
     try (InputStream in = jar.getInputStream(entry)) {
-      byte[] bytes = in.readAllBytes();
-      return defineClass(name, bytes, 0, bytes.length);
+      byte[] bytes = new byte[(int) entry.getSize()];
+      return defineClass(name, bytes, 0, in.readNBytes(bytes, 0, bytes.length));
     } catch (IOException e) {
       throw new ClassNotFoundException(jar.getName() + ": " + entry + " cannot be read", e);
     }
