@@ -6,28 +6,18 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import dev.placket.demo.PackWeight;
 import dev.placket.demo.PlacedFlat;
-import dev.placket.demo.RasterPrint;
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.density.PixelSize;
-import dev.placket.layout.density.PrintState;
-import dev.placket.layout.fit.ExactBox;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.OrderStep;
-import dev.placket.layout.flat.Flat;
-import dev.placket.layout.flat.Held;
-import dev.placket.layout.flat.ScaleGroup;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.sheet.Window;
 import dev.placket.layout.units.Box;
-import dev.placket.layout.units.Length;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,9 +28,6 @@ import org.jspecify.annotations.Nullable;
  * placket-fit-1.schema.json}; lengths are points from the sheet's top left corner, y down.
  */
 public final class FitJson {
-  static final int DECIMALS = 6;
-  private static final int DENSITY_DECIMALS = 3;
-
   private final JsonGenerator json;
   private final PrintLimits limits;
 
@@ -119,7 +106,7 @@ public final class FitJson {
     sheet(result.sheet(), result.spacing());
     json.writeArrayFieldStart("placements");
     for (PlacedFlat flat : result.flats()) {
-      placement(flat);
+      PlacementJson.write(json, flat, limits);
     }
     json.writeEndArray();
     Fit fit = result.fit();
@@ -153,17 +140,17 @@ public final class FitJson {
     json.writeStringField("name", sheet.name());
     json.writeObjectFieldStart("paper");
     json.writeStringField("name", sheet.paper().name());
-    number("width", sheet.paper().width().pt());
-    number("height", sheet.paper().height().pt());
+    Numbers.write(json, "width", sheet.paper().width().pt());
+    Numbers.write(json, "height", sheet.paper().height().pt());
     json.writeEndObject();
     json.writeObjectFieldStart("margins");
-    number("top", sheet.margins().top().pt());
-    number("right", sheet.margins().right().pt());
-    number("bottom", sheet.margins().bottom().pt());
-    number("left", sheet.margins().left().pt());
+    Numbers.write(json, "top", sheet.margins().top().pt());
+    Numbers.write(json, "right", sheet.margins().right().pt());
+    Numbers.write(json, "bottom", sheet.margins().bottom().pt());
+    Numbers.write(json, "left", sheet.margins().left().pt());
     json.writeEndObject();
-    number("gap", spacing.gap().pt());
-    number("clearance", spacing.clearance().pt());
+    Numbers.write(json, "gap", spacing.gap().pt());
+    Numbers.write(json, "clearance", spacing.clearance().pt());
     json.writeArrayFieldStart("labelledCells");
     for (LabelledCell cell : sheet.labelledCells()) {
       namedBox(cell.name(), cell.box());
@@ -174,70 +161,6 @@ public final class FitJson {
       namedBox(window.name(), sheet.box(window));
     }
     json.writeEndArray();
-  }
-
-  private void placement(PlacedFlat placed) throws IOException {
-    Flat flat = placed.flat();
-    json.writeStartObject();
-    json.writeStringField("flat", flat.id());
-    json.writeStringField("role", flat.role().name().toLowerCase(Locale.ROOT));
-    json.writeStringField("caption", placed.item().file().caption());
-    json.writeStringField("source", placed.item().file().name());
-    json.writeStringField("digest", placed.item().file().picture().digest());
-    ScaleGroup group = flat.group();
-    json.writeStringField("scaleGroup", group == null ? null : group.name());
-    optional("ratio", group == null ? null : group.ratio());
-    box("inkedBox", placed.ink());
-    box("footprint", placed.footprint());
-    json.writeNumberField("scale", placed.placement().scale());
-    optional("garmentScale", placed.garmentScale());
-    number("target", placed.target().pt());
-    number("growth", placed.growth());
-    number("least", flat.limits().least().pt());
-    Length greatest = flat.limits().greatest();
-    optional("greatest", greatest == null ? null : greatest.pt());
-    held(flat.held());
-    json.writeBooleanField("capped", placed.placement().capped());
-    raster(placed.raster());
-    RasterPrint print = placed.raster();
-    optional(
-        "resolvedShare", print == null ? null : rounded(print.resolvedShare(), 3).doubleValue());
-    PrintedJson.write(json, placed.printed(), limits);
-    SpotsJson.write(json, placed);
-    json.writeEndObject();
-  }
-
-  private void held(Held held) throws IOException {
-    if (!held.any()) {
-      json.writeNullField("held");
-      return;
-    }
-    json.writeObjectFieldStart("held");
-    Length left = held.left();
-    Length top = held.top();
-    optional("left", left == null ? null : left.pt());
-    optional("top", top == null ? null : top.pt());
-    optional("scale", held.scale());
-    json.writeEndObject();
-  }
-
-  private void raster(@Nullable RasterPrint print) throws IOException {
-    if (print == null) {
-      json.writeNullField("pixels");
-      json.writeNullField("density");
-      json.writeStringField("state", word(PrintState.SCALABLE));
-      json.writeNullField("wantedPixels");
-      json.writeNullField("embedded");
-      return;
-    }
-    pixels("pixels", print.pixels());
-    json.writeObjectFieldStart("density");
-    json.writeNumberField("x", rounded(print.density().x(), DENSITY_DECIMALS));
-    json.writeNumberField("y", rounded(print.density().y(), DENSITY_DECIMALS));
-    json.writeEndObject();
-    json.writeStringField("state", word(print.state()));
-    pixels("wantedPixels", print.wanted());
-    pixels("embedded", new PixelSize(print.image().getWidth(), print.image().getHeight()));
   }
 
   private void proof(Fit fit) throws IOException {
@@ -283,56 +206,11 @@ public final class FitJson {
   private void namedBox(String name, Box box) throws IOException {
     json.writeStartObject();
     json.writeStringField("name", name);
-    number("left", box.left());
-    number("top", box.top());
-    number("right", box.right());
-    number("bottom", box.bottom());
+    Numbers.write(json, "left", box.left());
+    Numbers.write(json, "top", box.top());
+    Numbers.write(json, "right", box.right());
+    Numbers.write(json, "bottom", box.bottom());
     json.writeEndObject();
-  }
-
-  private void box(String field, ExactBox box) throws IOException {
-    json.writeObjectFieldStart(field);
-    json.writeNumberField("left", rounded(box.left()));
-    json.writeNumberField("top", rounded(box.top()));
-    json.writeNumberField("right", rounded(box.right()));
-    json.writeNumberField("bottom", rounded(box.bottom()));
-    json.writeEndObject();
-  }
-
-  private void pixels(String field, PixelSize size) throws IOException {
-    json.writeObjectFieldStart(field);
-    json.writeNumberField("width", size.width());
-    json.writeNumberField("height", size.height());
-    json.writeEndObject();
-  }
-
-  private void optional(String field, @Nullable Double value) throws IOException {
-    if (value == null) {
-      json.writeNullField(field);
-    } else {
-      json.writeNumberField(field, value);
-    }
-  }
-
-  private void number(String field, double value) throws IOException {
-    json.writeNumberField(field, rounded(value, DECIMALS));
-  }
-
-  static BigDecimal rounded(double value, int decimals) {
-    return plain(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN));
-  }
-
-  private static BigDecimal rounded(BigDecimal value) {
-    return plain(value.setScale(DECIMALS, RoundingMode.HALF_EVEN));
-  }
-
-  private static BigDecimal plain(BigDecimal value) {
-    BigDecimal stripped = value.stripTrailingZeros();
-    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
-  }
-
-  private static String word(PrintState state) {
-    return state.name().toLowerCase(Locale.ROOT);
   }
 
   private static String camel(String key) {

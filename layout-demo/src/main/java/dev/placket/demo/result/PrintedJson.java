@@ -31,7 +31,7 @@ final class PrintedJson {
     if (length == null) {
       json.writeNullField(field);
     } else {
-      json.writeNumberField(field, FitJson.rounded(length.pt(), FitJson.DECIMALS));
+      json.writeNumberField(field, Numbers.rounded(length.pt(), Numbers.DECIMALS));
     }
   }
 }

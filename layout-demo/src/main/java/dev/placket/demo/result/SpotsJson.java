@@ -43,7 +43,7 @@ final class SpotsJson {
     double scale = placed.placement().scale().doubleValue();
     double x = placed.ink().left().doubleValue() + (at.x() - placed.flat().ink().left()) * scale;
     double y = placed.ink().top().doubleValue() + (at.y() - placed.flat().ink().top()) * scale;
-    json.writeNumberField("x", FitJson.rounded(x, DECIMALS));
-    json.writeNumberField("y", FitJson.rounded(y, DECIMALS));
+    json.writeNumberField("x", Numbers.rounded(x, DECIMALS));
+    json.writeNumberField("y", Numbers.rounded(y, DECIMALS));
   }
 }

@@ -25,7 +25,7 @@ final class WeightJson {
       json.writeNullField("lowered");
     } else {
       json.writeObjectFieldStart("lowered");
-      json.writeNumberField("perInch", FitJson.rounded(lowered.perInch(), DENSITY_DECIMALS));
+      json.writeNumberField("perInch", Numbers.rounded(lowered.perInch(), DENSITY_DECIMALS));
       json.writeNumberField("foreseen", lowered.foreseen());
       json.writeEndObject();
     }
