@@ -41,33 +41,49 @@ final class PngKind {
 
   /** Reads all rows once. O(pixels). */
   static PngKind of(PixelRows rows) throws PictureException {
-    ColourTable table = new ColourTable();
-    int colour = 0;
-    int alpha = -1;
+    Seen seen = new Seen();
     int[] row = new int[rows.width()];
     int[] above = new int[rows.width()];
     try (PixelRows.Cursor in = rows.open()) {
       for (int y = 0; y < rows.height(); y++) {
         in.next(row);
-        if (y > 0 && Arrays.equals(row, above)) {
-          continue;
-        }
-        System.arraycopy(row, 0, above, 0, row.length);
-        int last = ~row[0];
-        for (int p : row) {
-          // Neighbours are alike most of the time.
-          if (p != last) {
-            last = p;
-            colour |= (p ^ p >> 8) & 0xFFFF;
-            alpha &= p;
-            if (table.complete()) {
-              table.add(p);
-            }
-          }
+        if (y == 0 || !Arrays.equals(row, above)) {
+          System.arraycopy(row, 0, above, 0, row.length);
+          seen.add(row);
         }
       }
     }
-    return choose(table, colour == 0, (alpha & OPAQUE) == OPAQUE);
+    return choose(seen.table, seen.colour == 0, (seen.alpha & OPAQUE) == OPAQUE);
+  }
+
+  /** What the rows so far hold. */
+  private static final class Seen {
+    private final ColourTable table = new ColourTable();
+
+    /** Zero while all are grey. */
+    private int colour;
+
+    /** All of its upper bits set while all are opaque. */
+    private int alpha = -1;
+
+    void add(int[] row) {
+      int last = ~row[0];
+      for (int p : row) {
+        // Neighbours are alike most of the time.
+        if (p != last) {
+          last = p;
+          add(p);
+        }
+      }
+    }
+
+    private void add(int argb) {
+      colour |= (argb ^ argb >> 8) & 0xFFFF;
+      alpha &= argb;
+      if (table.complete()) {
+        table.add(argb);
+      }
+    }
   }
 
   private static PngKind choose(ColourTable table, boolean grey, boolean opaque) {
@@ -132,7 +148,8 @@ final class PngKind {
 
   private void pack(int[] row, int width, byte[] into) {
     switch (type) {
-      case RGB, RGB_ALPHA -> packColours(row, width, into);
+      case RGB -> packColours(row, width, into);
+      case RGB_ALPHA -> packClearColours(row, width, into);
       case GREY_ALPHA -> {
         for (int x = 0; x < width; x++) {
           into[2 * x] = (byte) row[x];
@@ -143,16 +160,20 @@ final class PngKind {
     }
   }
 
-  private void packColours(int[] row, int width, byte[] into) {
-    int at = 0;
+  private static void packColours(int[] row, int width, byte[] into) {
     for (int x = 0; x < width; x++) {
-      int p = row[x];
-      into[at++] = (byte) (p >> 16);
-      into[at++] = (byte) (p >> 8);
-      into[at++] = (byte) p;
-      if (type == RGB_ALPHA) {
-        into[at++] = (byte) (p >>> 24);
-      }
+      into[3 * x] = (byte) (row[x] >> 16);
+      into[3 * x + 1] = (byte) (row[x] >> 8);
+      into[3 * x + 2] = (byte) row[x];
+    }
+  }
+
+  private static void packClearColours(int[] row, int width, byte[] into) {
+    for (int x = 0; x < width; x++) {
+      into[4 * x] = (byte) (row[x] >> 16);
+      into[4 * x + 1] = (byte) (row[x] >> 8);
+      into[4 * x + 2] = (byte) row[x];
+      into[4 * x + 3] = (byte) (row[x] >>> 24);
     }
   }
 
