@@ -1,8 +1,10 @@
 package dev.placket.demo.jar;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -11,12 +13,13 @@ import java.util.stream.Stream;
 
 /** Learns which classes a first sheet takes, by making one. */
 final class FirstSheet {
-  private static final String LOADED = "classes.txt";
+  private static final String OUT = "out.txt";
+  private static final String MESSAGES = "messages.txt";
 
   private FirstSheet() {}
 
   /**
-   * The names of the classes that were loaded, of the jar and of others.
+   * The names of the classes that were loaded, of the jar and of others, among other words.
    *
    * @param jar the command
    * @param flats a folder of flats
@@ -26,7 +29,7 @@ final class FirstSheet {
     Path work = Files.createTempDirectory("placket");
     try {
       make(jar, flats, work);
-      return read(work.resolve(LOADED));
+      return words(work.resolve(OUT));
     } finally {
       delete(work);
     }
@@ -36,19 +39,21 @@ final class FirstSheet {
     List<String> command =
         List.of(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-Xlog:class+load:file=" + work.resolve(LOADED),
+            "-verbose:class",
             "-jar",
             jar.toString(),
             "fit",
             flats.toString(),
             "--out",
             work.resolve("sheet").toString());
-    Path said = work.resolve("said.txt");
     Process process =
-        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile()).start();
+        new ProcessBuilder(command)
+            .redirectOutput(work.resolve(OUT).toFile())
+            .redirectError(work.resolve(MESSAGES).toFile())
+            .start();
     try {
       if (process.waitFor() != 0) {
-        throw new IOException(command + ": " + Files.readString(said));
+        throw new IOException(command + ": " + Files.readString(work.resolve(MESSAGES)));
       }
     } catch (InterruptedException e) {
       process.destroy();
@@ -57,14 +62,14 @@ final class FirstSheet {
     }
   }
 
-  /** Lines as "[0.100s][info][class,load] the.Name source: ...". */
-  private static Set<String> read(Path loaded) throws IOException {
-    Set<String> names = new HashSet<>();
-    for (String line : Files.readAllLines(loaded)) {
-      String[] words = line.replaceFirst("^(\\[[^\\]]*\\])+ ", "").split(" ", 2);
-      names.add(words[0]);
+  /** Virtual machines tell of a class in lines of their own making, all with its name as a word. */
+  private static Set<String> words(Path said) throws IOException {
+    Set<String> words = new HashSet<>();
+    // Every byte is a letter in it; the report between the lines may be in any encoding.
+    for (String line : Files.readAllLines(said, StandardCharsets.ISO_8859_1)) {
+      Collections.addAll(words, line.replace('/', '.').split(" "));
     }
-    return names;
+    return words;
   }
 
   private static void delete(Path folder) throws IOException {
