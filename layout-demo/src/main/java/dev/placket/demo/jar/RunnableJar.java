@@ -1,19 +1,17 @@
 package dev.placket.demo.jar;
 
+import dev.placket.demo.ZipPart;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
-import java.time.Month;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -28,9 +26,6 @@ import java.util.zip.ZipOutputStream;
 public final class RunnableJar {
   private static final String OWN = "dev/placket/";
   private static final String CLASS = ".class";
-
-  /** No entry tells when it was made, so that the same classes make the same jar. */
-  private static final LocalDateTime TIME = LocalDateTime.of(1980, Month.FEBRUARY, 1, 0, 0);
 
   private final Map<String, byte[]> contents = new LinkedHashMap<>();
 
@@ -103,22 +98,10 @@ public final class RunnableJar {
       for (Map.Entry<String, byte[]> each : contents.entrySet()) {
         String name = each.getKey();
         ZipEntry entry = new ZipEntry(name);
-        entry.setTimeLocal(TIME);
-        if (stored.contains(name.replace('/', '.').replaceFirst("\\.class$", ""))) {
-          store(entry, each.getValue());
-        }
-        out.putNextEntry(entry);
-        out.write(each.getValue());
-        out.closeEntry();
+        entry.setTimeLocal(ZipPart.NO_DATE);
+        boolean asIs = stored.contains(name.replace('/', '.').replaceFirst("\\.class$", ""));
+        ZipPart.put(out, entry, each.getValue(), asIs ? ZipEntry.STORED : ZipEntry.DEFLATED);
       }
     }
-  }
-
-  private static void store(ZipEntry entry, byte[] bytes) {
-    CRC32 sum = new CRC32();
-    sum.update(bytes);
-    entry.setMethod(ZipEntry.STORED);
-    entry.setSize(bytes.length);
-    entry.setCrc(sum.getValue());
   }
 }

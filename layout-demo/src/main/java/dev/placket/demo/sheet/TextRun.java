@@ -22,7 +22,8 @@ public record TextRun(
     Typeface face,
     boolean strong) {
   /**
-   * The outlines of its letters where they stand, as one shape: that is filled sooner than many.
+   * The outlines of its letters where they stand, in points from the sheet's top left corner, y
+   * down: one shape, since that is filled sooner than many.
    */
   public Path2D outline() {
     Path2D all = new Path2D.Double();

@@ -124,8 +124,12 @@ public final class Typeface {
     }
   }
 
-  /** The character's outline, its em being 1 and its y pointing up. */
-  public Shape outline(int codePoint) {
+  /**
+   * The character's outline, its em being 1 and its y pointing up.
+   *
+   * <p>One at a time: FontBox reads a glyph when it is first asked for, and keeps it.
+   */
+  public synchronized Shape outline(int codePoint) {
     try {
       GlyphData glyph = font.getGlyph().getGlyph(glyphs.getGlyphId(codePoint));
       double em = 1 / unitsPerEm;

@@ -47,7 +47,11 @@ public final class Preview {
     this.lettering = lettering;
   }
 
-  /** The page with its pictures, at 72 pixels to the inch of paper. */
+  /**
+   * The page with its pictures, at 72 pixels to the inch of paper.
+   *
+   * @param lettering for all words
+   */
   public static BufferedImage of(Fitted fitted, Lettering lettering) {
     Paper paper = fitted.room().sheet().paper();
     BufferedImage image =
@@ -137,7 +141,7 @@ public final class Preview {
     if (within.height() < LEAST_FOR_TEXT || within.width() <= 0) {
       return;
     }
-    Path2D outline = outline(words.lines().findFirst().orElse(""), x, y, size);
+    Path2D outline = outline(VisualOrder.of(words.lines().findFirst().orElse("")), x, y, size);
     Rectangle2D room =
         new Rectangle2D.Double(within.left(), within.top(), within.width(), within.height());
     if (room.contains(outline.getBounds2D())) {
@@ -181,7 +185,7 @@ public final class Preview {
             + fitted.room().page().percent()
             + " %. Hatched: kept clear. Dashed: windows. Thin frames: what was put in.";
     g.setColor(INK);
-    g.fill(outline(words, 14, paper.height().pt() - 8, 7));
+    g.fill(outline(VisualOrder.of(words), 14, paper.height().pt() - 8, 7));
   }
 
   /** A line in the program's own letters, so that it looks the same on every machine. */
