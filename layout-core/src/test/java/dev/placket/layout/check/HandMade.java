@@ -42,12 +42,14 @@ import java.util.function.UnaryOperator;
  *     front        back         :                  |
  * 400 - - - - - - - - - - - - - +------------------+
  *                               |      closed      |
+ * 650 ---- further rule         |                  |
  * 750                           +------------------+
  * </pre>
  */
 final class HandMade {
   static final LabelledCell STYLE = new LabelledCell("style", new Box(50, 50, 150, 90));
   static final Rule RULE = new Rule(new Box(50, 100, 150, 100), Length.pt(1));
+  static final Rule FURTHER_RULE = new Rule(new Box(50, 650, 100, 650), Length.pt(2));
   static final Spacing SPACING = Spacing.of(Length.pt(10), Length.pt(5));
 
   /** At common scale 1.2: 120 by 240 pt. */
@@ -78,7 +80,7 @@ final class HandMade {
         new GridLines(columns, List.of(50.0, 400.0, 750.0)),
         windows,
         List.of(STYLE, new LabelledCell("notes", new Box(310, 450, 540, 740))),
-        List.of(RULE));
+        List.of(RULE, FURTHER_RULE));
   }
 
   static Sheet sheet() {

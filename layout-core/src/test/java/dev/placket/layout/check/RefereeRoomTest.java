@@ -18,8 +18,12 @@ import dev.placket.layout.flat.Spacing.PairGap;
 import dev.placket.layout.flat.Spacing.RoleClearance;
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.sheet.GridArea;
+import dev.placket.layout.sheet.LabelledCell;
+import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.sheet.Window;
+import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -111,6 +115,27 @@ class RefereeRoomTest {
   void countsHalfTheWidthOfARule() {
     // Axis at 100, width 1, clearance 5: 105.5 touches, 105.498 does not keep.
     assertBroken(request(), moveTo(fit(), "swatch", "50", "105.498"), "clearance");
+  }
+
+  @Test
+  void keepsClearOfEveryRule() {
+    // Axis at 650, width 2, clearance 5: the swatch of 30 touches at 614.
+    assertBroken(request(), moveTo(fit(), "swatch", "50", "614"));
+    assertBroken(request(), moveTo(fit(), "swatch", "50", "614.002"), "clearance");
+  }
+
+  @Test
+  void keepsClearOfEveryCell() {
+    LabelledCell further = new LabelledCell("further", new Box(200, 600, 300, 700));
+    Sheet s = request().sheet();
+    List<LabelledCell> cells = new ArrayList<>(s.labelledCells());
+    cells.add(further);
+    Sheet more =
+        new Sheet(s.name(), s.paper(), s.margins(), s.lines(), s.windows(), cells, s.rules());
+    FitRequest request = request().withSheet(more);
+    // It begins at 200, clearance 5: the swatch of 30 touches at 165.
+    assertBroken(request, moveTo(fit(), "swatch", "165", "650"));
+    assertBroken(request, moveTo(fit(), "swatch", "165.002", "650"), "clearance");
   }
 
   @Test
