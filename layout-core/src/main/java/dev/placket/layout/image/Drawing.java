@@ -25,7 +25,7 @@ public final class Drawing implements Picture {
   private final InkedBox ink;
   private final Map<String, Point> points;
   private final FineDetail fine;
-  private final List<String> notes;
+  private final List<PictureNote> notes;
   private final GraphicsNode node;
 
   Drawing(
@@ -37,7 +37,7 @@ public final class Drawing implements Picture {
       InkedBox ink,
       Map<String, Point> points,
       FineDetail fine,
-      List<String> notes,
+      List<PictureNote> notes,
       GraphicsNode node) {
     this.name = name;
     this.format = format;
@@ -67,7 +67,7 @@ public final class Drawing implements Picture {
   }
 
   @Override
-  public List<String> notes() {
+  public List<PictureNote> notes() {
     return notes;
   }
 

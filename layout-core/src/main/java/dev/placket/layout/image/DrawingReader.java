@@ -28,7 +28,7 @@ final class DrawingReader {
       byte[] bytes,
       String format,
       String digest,
-      List<String> before,
+      List<PictureNote> before,
       ReadLimits limits,
       Typefaces typefaces)
       throws PictureException {
@@ -65,7 +65,7 @@ final class DrawingReader {
       String name,
       String format,
       String digest,
-      List<String> before,
+      List<PictureNote> before,
       SVGOMDocument document,
       SvgSize size,
       ReadLimits limits,
@@ -139,16 +139,19 @@ final class DrawingReader {
     return there == null ? null : new Point(there.getCenterX(), there.getCenterY());
   }
 
-  private static List<String> notes(List<String> before, OpacityFolding folding, GivenFonts fonts) {
-    List<String> notes = new ArrayList<>(before);
+  private static List<PictureNote> notes(
+      List<PictureNote> before, OpacityFolding folding, GivenFonts fonts) {
+    List<PictureNote> notes = new ArrayList<>(before);
     if (folding.foldedGroup()) {
-      notes.add("the opacity of a group is given to each of its parts, so overlaps show");
+      notes.add(
+          PictureNote.changed(
+              "the opacity of a group is given to each of its parts, so overlaps show"));
     }
     if (folding.leftOutFilter()) {
-      notes.add("filter effects are left out");
+      notes.add(PictureNote.changed("filter effects are left out; flatten them before export"));
     }
     if (folding.keptMask()) {
-      notes.add("a mask is drawn with pixels, not with paths");
+      notes.add(PictureNote.plain("a mask is drawn with pixels, not with paths"));
     }
     fonts.notes().forEach(notes::add);
     return notes;

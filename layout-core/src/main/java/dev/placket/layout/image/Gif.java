@@ -39,9 +39,9 @@ record Gif(RasterHead head, int left, int top, int width, int height) {
       int fw = bytes.u16(at + 5, true);
       int fh = bytes.u16(at + 7, true);
       RasterHead.checkSize(name, fw, fh, limits);
-      List<String> notes =
+      List<PictureNote> notes =
           whole && moves(bytes, afterFrame(bytes, at))
-              ? List.of("has several frames; the first is read")
+              ? List.of(PictureNote.plain("has several frames; the first is read"))
               : List.of();
       boolean part = left > 0 || top > 0 || fw < w || fh < h;
       RasterHead head = new RasterHead("GIF", w, h, clear || part, null, aspect, 1, 2, notes);

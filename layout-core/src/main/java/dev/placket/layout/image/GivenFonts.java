@@ -178,7 +178,7 @@ final class GivenFonts implements FontFamilyResolver {
   }
 
   /** What to say where the typeface that comes along was used. */
-  Stream<String> notes() {
+  Stream<PictureNote> notes() {
     if (!shipped) {
       return Stream.empty();
     }
@@ -186,6 +186,7 @@ final class GivenFonts implements FontFamilyResolver {
         missing.isEmpty()
             ? ""
             : missing.stream().collect(Collectors.joining(", ", ", since ", " is not given"));
-    return Stream.of("its lettering is set in Liberation Sans" + Said.line(because));
+    String set = "its lettering is set in Liberation Sans" + Said.line(because);
+    return Stream.of(missing.isEmpty() ? PictureNote.plain(set) : PictureNote.changed(set));
   }
 }

@@ -57,9 +57,11 @@ final class Jpeg {
     return components == 4 ? 12 : profile ? 10 : 3;
   }
 
-  private List<String> notes() {
+  private List<PictureNote> notes() {
     return components == 4
-        ? List.of("is in printing colours (CMYK), shown here as near as a screen comes")
+        ? List.of(
+            PictureNote.plain(
+                "is in printing colours (CMYK), shown here as near as a screen comes"))
         : List.of();
   }
 

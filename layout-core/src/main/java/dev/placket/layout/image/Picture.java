@@ -15,7 +15,12 @@ public sealed interface Picture permits Drawing, Raster {
   InkedBox inkedBox();
 
   /** What a designer should know about how it was read; often empty. */
-  List<String> notes();
+  List<PictureNote> notes();
+
+  /** The notes of what is drawn other than the file says. */
+  default List<PictureNote> changes() {
+    return notes().stream().filter(PictureNote::changesPicture).toList();
+  }
 
   /** SHA-256 of the source bytes, 64 lower-case hexadecimal digits. */
   String digest();

@@ -30,7 +30,7 @@ public record PictureProbe(
     Ground ground,
     @Nullable InkedBox inkedBox,
     @Nullable InkedBox insideFrame,
-    List<String> notes) {
+    List<PictureNote> notes) {
   /** Copies the list. */
   public PictureProbe {
     notes = List.copyOf(notes);

@@ -47,7 +47,7 @@ public final class PictureReader {
     String name = source.name();
     byte[] bytes = RasterFile.bytes(source, limits);
     Format format = known(name, bytes);
-    List<String> notes = ending(format, name);
+    List<PictureNote> notes = ending(format, name);
     if (format == Format.SVG || format == Format.SVGZ) {
       return drawing(name, bytes, format, notes, limits, typefaces);
     }
@@ -74,7 +74,7 @@ public final class PictureReader {
       throws PictureException {
     String name = source.name();
     Format format = known(name, first(source));
-    List<String> notes = ending(format, name);
+    List<PictureNote> notes = ending(format, name);
     if (format == Format.SVG || format == Format.SVGZ) {
       byte[] bytes = RasterFile.bytes(source, limits);
       Drawing d = drawing(name, bytes, format, notes, limits, typefaces);
@@ -86,7 +86,7 @@ public final class PictureReader {
     InkFinder found = file.ink();
     notes.addAll(file.notes(found));
     if (found.box() == null) {
-      notes.add("is blank: there is no ink on its ground");
+      notes.add(PictureNote.plain("is blank: there is no ink on its ground"));
     }
     return new PictureProbe(
         name,
@@ -176,11 +176,11 @@ public final class PictureReader {
     return format;
   }
 
-  private static List<String> ending(Format format, String name) {
-    List<String> notes = new ArrayList<>();
+  private static List<PictureNote> ending(Format format, String name) {
+    List<PictureNote> notes = new ArrayList<>();
     String wrong = format.wrongEnding(name);
     if (wrong != null) {
-      notes.add(wrong);
+      notes.add(PictureNote.plain(wrong));
     }
     return notes;
   }
@@ -189,7 +189,7 @@ public final class PictureReader {
       String name,
       byte[] bytes,
       Format format,
-      List<String> notes,
+      List<PictureNote> notes,
       ReadLimits limits,
       Typefaces typefaces)
       throws PictureException {

@@ -42,7 +42,7 @@ final class Png {
   private @Nullable PixelDensity density;
   private double aspect = 1;
   private int orientation = 1;
-  private final List<String> notes = new ArrayList<>();
+  private final List<PictureNote> notes = new ArrayList<>();
   private long packed;
   private boolean ended;
 
@@ -150,7 +150,11 @@ final class Png {
       throws IOException {
     byte[] body = checked(at, length);
     if (body == null) {
-      notes.add("the part " + type + " is damaged and passed over");
+      String damaged = "the part " + type + " is damaged and passed over";
+      notes.add(
+          type.equals("pHYs")
+              ? PictureNote.plain(damaged)
+              : PictureNote.changed(damaged + "; export it again"));
       return else_;
     }
     return body;
@@ -200,7 +204,7 @@ final class Png {
       boolean grey = colour == GREY || colour == GREY_ALPHA;
       profile = part == null || data != 0 ? profile : ColourProfile.ofPng(part, grey);
     } catch (IllegalArgumentException e) {
-      notes.add("its colour profile cannot be read; colours are read as sRGB");
+      notes.add(PictureNote.changed("its colour profile cannot be read; colours are read as sRGB"));
     }
   }
 

@@ -15,7 +15,7 @@ public final class Raster implements Picture {
   private final String digest;
   private final RasterFile file;
   private final RasterHead head;
-  private final List<String> notes;
+  private final List<PictureNote> notes;
   private final int width;
   private final int height;
   private final GroundLook look;
@@ -23,7 +23,7 @@ public final class Raster implements Picture {
   private final @Nullable InkedBox insideFrame;
 
   private Raster(
-      String digest, RasterFile file, List<String> notes, InkFinder found, InkedBox box) {
+      String digest, RasterFile file, List<PictureNote> notes, InkFinder found, InkedBox box) {
     this.digest = digest;
     this.file = file;
     this.head = file.head();
@@ -37,14 +37,15 @@ public final class Raster implements Picture {
   }
 
   /** Looks at all rows of a file, without keeping any. */
-  static Raster read(String digest, RasterFile file, List<String> notes) throws PictureException {
+  static Raster read(String digest, RasterFile file, List<PictureNote> notes)
+      throws PictureException {
     file.checkSeen();
     InkFinder found = file.ink();
     InkedBox box = found.box();
     if (box == null) {
       throw new PictureException(file.name() + ": is blank; export the picture again");
     }
-    List<String> all = new ArrayList<>(notes);
+    List<PictureNote> all = new ArrayList<>(notes);
     all.addAll(file.notes(found));
     return new Raster(digest, file, all, found, box);
   }
@@ -92,7 +93,7 @@ public final class Raster implements Picture {
   }
 
   @Override
-  public List<String> notes() {
+  public List<PictureNote> notes() {
     return notes;
   }
 

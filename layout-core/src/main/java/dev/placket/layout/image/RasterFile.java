@@ -90,22 +90,24 @@ final class RasterFile {
   }
 
   /** What the header says, what pixels show, in words. */
-  List<String> notes(InkFinder found) {
-    List<String> notes = new ArrayList<>(head.notes());
+  List<PictureNote> notes(InkFinder found) {
+    List<PictureNote> notes = new ArrayList<>(head.notes());
     if (head.aspect() != 1) {
       notes.add(
-          String.format(
-              Locale.ROOT,
-              "its pixels are not square, %.4g times as wide as high; its shape is corrected",
-              head.seenAspect()));
+          PictureNote.plain(
+              String.format(
+                  Locale.ROOT,
+                  "its pixels are not square, %.4g times as wide as high; its shape is corrected",
+                  head.seenAspect())));
     }
     if (head.orientation() > 1) {
-      notes.add("is turned upright, as its file asks");
+      notes.add(PictureNote.plain("is turned upright, as its file asks"));
     }
     if (found.insideFrame() != null) {
       notes.add(
-          "a frame line is drawn round the picture and counts as ink; without it the drawing"
-              + " would be placed larger");
+          PictureNote.plain(
+              "a frame line is drawn round the picture and counts as ink; without it the drawing"
+                  + " would be placed larger"));
     }
     return notes;
   }

@@ -25,14 +25,14 @@ record RasterHead(
     double aspect,
     int orientation,
     int cost,
-    List<String> notes) {
+    List<PictureNote> notes) {
   /** Pixels wider or higher than this for the other side are taken for a mistake. */
   private static final double SLIMMEST = 10;
 
   RasterHead {
     if (!(aspect <= SLIMMEST) || !(aspect >= 1 / SLIMMEST)) {
       notes = new ArrayList<>(notes);
-      notes.add("states pixels of an unlikely shape, which is not believed");
+      notes.add(PictureNote.plain("states pixels of an unlikely shape, which is not believed"));
       aspect = 1;
       density = null;
     }

@@ -18,12 +18,12 @@ final class Tiff {
       throws PictureException, IOException {
     boolean little = bytes.u8(0) == 'I';
     TiffDirectory d;
-    List<String> notes = new ArrayList<>();
+    List<PictureNote> notes = new ArrayList<>();
     try {
       d = TiffDirectory.read(bytes, 0, Long.MAX_VALUE, little);
       int pages = whole ? pages(bytes, d.next, little) : 1;
       if (pages > 1) {
-        notes.add("has " + pages + " pages; the first is read");
+        notes.add(PictureNote.plain("has " + pages + " pages; the first is read"));
       }
     } catch (EOFException e) {
       throw RasterHead.damaged(name, "header", "the TIFF is cut short");
@@ -41,11 +41,13 @@ final class Tiff {
     limits.checkMemory(name, tile * samples * ((bits + 7) / 8));
     boolean inks = d.number(TiffDirectory.PHOTOMETRIC, 1) == SEPARATED;
     if (inks) {
-      notes.add("is in printing colours (CMYK), shown here as near as a screen comes");
+      notes.add(
+          PictureNote.plain("is in printing colours (CMYK), shown here as near as a screen comes"));
     }
     if (d.perMillimetre()) {
       notes.add(
-          "states one pixel to the millimetre, which stands for an unknown density; taken so");
+          PictureNote.plain(
+              "states one pixel to the millimetre, which stands for an unknown density; taken so"));
     }
     return new RasterHead(
         "TIFF",

@@ -42,9 +42,9 @@ final class Webp {
               + webp.frameHeight
               + " pixels is larger than its canvas");
     }
-    List<String> notes = new ArrayList<>();
+    List<PictureNote> notes = new ArrayList<>();
     if (webp.moves) {
-      notes.add("has several frames; the first is read");
+      notes.add(PictureNote.plain("has several frames; the first is read"));
     }
     Exif exif = webp.exif;
     PixelDensity density = exif == null ? null : exif.density();

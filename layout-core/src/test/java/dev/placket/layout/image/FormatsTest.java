@@ -285,6 +285,7 @@ class FormatsTest {
   @ParameterizedTest
   @CsvSource({"a.png, white.png", "a, white.png", "a.tiff, white-lzw.tif", "a.b/c, white.png"})
   void aRightOrMissingEndingIsNot(String name, String file) throws Exception {
-    assertTrue(probe(name, file(file)).notes().stream().noneMatch(n -> n.contains("its name")));
+    assertTrue(
+        probe(name, file(file)).notes().stream().noneMatch(n -> n.text().contains("its name")));
   }
 }

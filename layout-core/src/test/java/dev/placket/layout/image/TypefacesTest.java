@@ -68,7 +68,9 @@ class TypefacesTest {
     Drawing drawing = drawn("Nowhere Grotesk", Typefaces.SHIPPED);
     assertInk(drawing, 1);
     assertEquals(
-        List.of("its lettering is set in Liberation Sans, since Nowhere Grotesk is not given"),
+        List.of(
+            PictureNote.changed(
+                "its lettering is set in Liberation Sans, since Nowhere Grotesk is not given")),
         drawing.notes());
   }
 
@@ -79,7 +81,8 @@ class TypefacesTest {
       assertInk(drawn(family, Typefaces.SHIPPED), 1);
     }
     assertEquals(
-        List.of("its lettering is set in Liberation Sans"), drawn("", Typefaces.SHIPPED).notes());
+        List.of(PictureNote.plain("its lettering is set in Liberation Sans")),
+        drawn("", Typefaces.SHIPPED).notes());
   }
 
   @Test

@@ -9,6 +9,7 @@ import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.Rate;
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.image.PictureNote;
 import dev.placket.layout.image.PictureProbe;
 import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.image.PrintedDetail;
@@ -77,8 +78,15 @@ final class ProbeJson {
     printed(at);
     pixels("wantedPixels", at == null ? null : at.wanted());
     json.writeArrayFieldStart("notes");
-    for (String note : file.notes()) {
-      json.writeString(note);
+    for (PictureNote note : file.notes()) {
+      json.writeString(note.text());
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("drawnDifferently");
+    for (PictureNote note : file.notes()) {
+      if (note.changesPicture()) {
+        json.writeString(note.text());
+      }
     }
     json.writeEndArray();
     json.writeEndObject();

@@ -9,6 +9,7 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.image.Drawing;
 import dev.placket.layout.image.Picture;
 import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.PictureNote;
 import dev.placket.layout.image.PictureProbe;
 import dev.placket.layout.image.PictureReader;
 import dev.placket.layout.image.PictureSource;
@@ -58,7 +59,7 @@ final class ProbeRun {
     }
     try {
       PictureProbe probe = PictureReader.probe(PictureSource.of(file), limits, typefaces);
-      List<String> notes = new ArrayList<>(probe.notes());
+      List<PictureNote> notes = new ArrayList<>(probe.notes());
       Probed found = Probed.of(probe, box(file, probe, notes), notes);
       Length length = at;
       probed.add(
@@ -84,16 +85,17 @@ final class ProbeRun {
         : new Detail(((Drawing) picture).fineDetail().printed(unit), null);
   }
 
-  private static @Nullable InkedBox box(Path file, PictureProbe probe, List<String> notes) {
+  private static @Nullable InkedBox box(Path file, PictureProbe probe, List<PictureNote> notes) {
     Role role = NamedRole.of(file);
     PixelSize pixels = probe.pixels();
     if (pixels == null || !FlatSet.keepsGround(role)) {
       return probe.inkedBox();
     }
     notes.add(
-        "by its name it is a "
-            + role.name().toLowerCase(Locale.ROOT)
-            + ", which keeps its ground: all of it is placed");
+        PictureNote.plain(
+            "by its name it is a "
+                + role.name().toLowerCase(Locale.ROOT)
+                + ", which keeps its ground: all of it is placed"));
     return InkedBox.ofSize(pixels.width(), pixels.height());
   }
 }

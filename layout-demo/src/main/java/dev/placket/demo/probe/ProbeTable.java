@@ -60,7 +60,7 @@ final class ProbeTable {
       FineWords.of(at.detail().printed(), limits).forEach(this::wrapped);
       FineWords.enlarged(at.density(), at.detail().resolvedShare()).ifPresent(this::wrapped);
     }
-    file.notes().forEach(this::wrapped);
+    file.notes().forEach(note -> wrapped(note.text()));
   }
 
   private static String printed(Probed.Printed at) {

@@ -5,6 +5,7 @@ import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.image.PictureNote;
 import dev.placket.layout.image.PictureProbe;
 import dev.placket.layout.image.ViewBox;
 import dev.placket.layout.image.prepare.ResolvedShare;
@@ -21,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param notes what to say of it
  */
 record Probed(
-    PictureProbe probe, @Nullable InkedBox box, @Nullable Printed at, List<String> notes) {
+    PictureProbe probe, @Nullable InkedBox box, @Nullable Printed at, List<PictureNote> notes) {
   /**
    * A picture at a printed size.
    *
@@ -48,7 +49,7 @@ record Probed(
     notes = List.copyOf(notes);
   }
 
-  static Probed of(PictureProbe probe, @Nullable InkedBox box, List<String> notes) {
+  static Probed of(PictureProbe probe, @Nullable InkedBox box, List<PictureNote> notes) {
     return new Probed(probe, box, null, notes);
   }
 

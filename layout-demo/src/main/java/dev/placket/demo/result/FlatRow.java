@@ -48,7 +48,8 @@ public record FlatRow(
   public static FlatRow of(PlacedFlat flat, Telling telling) {
     Units units = telling.units();
     RasterPrint raster = flat.raster();
-    List<String> remarks = new ArrayList<>(flat.item().file().picture().notes());
+    List<String> remarks = new ArrayList<>();
+    flat.item().file().picture().notes().forEach(note -> remarks.add(note.text()));
     String wanted = "";
     if (raster != null) {
       wanted = asks(flat, raster) ? Figures.pixels(raster.wanted()) : "";
