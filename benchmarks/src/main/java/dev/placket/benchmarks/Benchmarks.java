@@ -20,7 +20,8 @@ import picocli.CommandLine.Command;
       FirstCommand.class,
       HeapCommand.class,
       ReadingCommand.class,
-      PreparingCommand.class
+      PreparingCommand.class,
+      SuiteCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")
