@@ -3,6 +3,7 @@ package dev.placket.layout.check;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Limits;
+import dev.placket.layout.flat.Role;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -11,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * Every size is its target at the common scale, clamped by its limits, and is said to be capped
  * where its greatest size holds it down.
  *
- * <p>A scale may differ from that by one unit in its twelfth digit, since scales are rounded.
+ * <p>A scale may differ from that by one unit in its twelfth digit, since scales are rounded. What
+ * is as long as the front may lack what one unit of the front's scale makes of its length, too.
  * Growth may raise it, a view's by no more than to 1.3 times. A set with a held scale follows that
  * instead.
  */
@@ -96,7 +98,7 @@ final class CommonScale {
   private void checkScale(Placed p, Quotient due, @Nullable Quotient most) {
     BigDecimal ratio = Placed.ratio(p.flat());
     BigDecimal unit = Exact.unitInTwelfth(due.shown()).multiply(UNIT_AND_NOISE).multiply(ratio);
-    Quotient above = Quotient.of(p.scale().add(unit));
+    Quotient above = Quotient.of(p.scale().add(unit)).plus(lostWithFront(p, unit));
     Quotient below = Quotient.of(p.scale().subtract(unit));
     boolean low = above.compareTo(due.times(ratio)) < 0;
     boolean high = most != null && below.compareTo(most.times(ratio)) > 0;
@@ -111,6 +113,30 @@ final class CommonScale {
               + " asks for "
               + due.times(ratio).shown());
     }
+  }
+
+  /** What the rounding of the front's scale may take from a flat that is as long as the front. */
+  private Quotient lostWithFront(Placed p, BigDecimal unit) {
+    Placed front = front();
+    if (front == null || GroupRule.inOne(front, p)) {
+      return Quotient.of(BigDecimal.ZERO);
+    }
+    BigDecimal longest = Placed.longestSide(p.flat());
+    BigDecimal lacking = front.ink().longestSide().subtract(p.ink().longestSide());
+    if (lacking.compareTo(unit.multiply(longest)) > 0) {
+      return Quotient.of(BigDecimal.ZERO);
+    }
+    BigDecimal ratio = Placed.ratio(front.flat());
+    BigDecimal its = Exact.unitInTwelfth(Quotient.of(front.scale()).per(ratio).shown());
+    BigDecimal length = its.multiply(UNIT_AND_NOISE).multiply(ratio);
+    return Quotient.of(length.multiply(Placed.longestSide(front.flat()))).per(longest);
+  }
+
+  /** The front that others must not be longer than; null without one, or without that rule. */
+  private @Nullable Placed front() {
+    return request.rules().frontLargest()
+        ? placed.stream().filter(p -> p.role() == Role.FRONT).findFirst().orElse(null)
+        : null;
   }
 
   /**

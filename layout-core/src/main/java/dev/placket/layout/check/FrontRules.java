@@ -48,7 +48,7 @@ final class FrontRules {
 
   private void checkLargest(Placed front) {
     for (Placed p : placed) {
-      if (inOneGroup(front, p)) {
+      if (GroupRule.inOne(front, p)) {
         if (Exact.above(p.scale(), front.scale())) {
           breaches.add(
               "front largest",
@@ -62,12 +62,6 @@ final class FrontRules {
         }
       }
     }
-  }
-
-  private static boolean inOneGroup(Placed a, Placed b) {
-    return a.flat().group() != null
-        && b.flat().group() != null
-        && a.flat().group().name().equals(b.flat().group().name());
   }
 
   private void checkDetails() {

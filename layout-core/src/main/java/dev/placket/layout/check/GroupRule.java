@@ -39,4 +39,10 @@ final class GroupRule {
       }
     }
   }
+
+  static boolean inOne(Placed a, Placed b) {
+    ScaleGroup its = a.flat().group();
+    ScaleGroup other = b.flat().group();
+    return its != null && other != null && its.name().equals(other.name());
+  }
 }

@@ -24,6 +24,11 @@ record Quotient(BigDecimal over, BigDecimal under) implements Comparable<Quotien
     return new Quotient(over, under.multiply(divisor));
   }
 
+  Quotient plus(Quotient other) {
+    return new Quotient(
+        over.multiply(other.under).add(other.over.multiply(under)), under.multiply(other.under));
+  }
+
   /** Near enough to tell the power of ten and to print; never used to compare. */
   BigDecimal shown() {
     return over.divide(under, SHOWN);

@@ -18,9 +18,8 @@ import org.jspecify.annotations.Nullable;
  * until the spread arrangement has that much to spare everywhere.
  */
 final class FinishExactly {
-  private static final MathContext DOWN = new MathContext(12, RoundingMode.DOWN);
-  private static final MathContext UP = new MathContext(12, RoundingMode.UP);
-  private static final MathContext NEAREST = new MathContext(12, RoundingMode.HALF_EVEN);
+  private static final MathContext NEAREST =
+      new MathContext(RoundScales.DIGITS, RoundingMode.HALF_EVEN);
   private static final int DECIMALS = 9;
 
   /**
@@ -41,10 +40,13 @@ final class FinishExactly {
   private final Plan plan;
   private final CheckExactly check;
 
+  private final RoundScales scales;
+
   FinishExactly(Model model, Plan plan) {
     this.model = model;
     this.plan = plan;
     this.check = new CheckExactly(model, plan);
+    this.scales = new RoundScales(model);
   }
 
   /**
@@ -66,14 +68,14 @@ final class FinishExactly {
     Finished done = meant && a.t() < model.end ? tryAt(nearest, spread) : null;
     for (int k = 0; k < HAIRS.length && done == null; k++) {
       double t = a.t() * (1 - HAIRS[k]);
-      done = t >= model.low ? tryAt(exact(t).round(DOWN), spread) : null;
+      done = t >= model.low ? tryAt(exact(t).round(RoundScales.DOWN), spread) : null;
     }
-    return done != null ? done : tryAt(exact(a.t()).round(UP), spread);
+    return done != null ? done : tryAt(exact(a.t()).round(RoundScales.UP), spread);
   }
 
   private @Nullable Finished tryAt(BigDecimal scale, SpreadOut spread) {
     double t = scale.doubleValue();
-    BigDecimal[] commons = commons(scale);
+    BigDecimal[] commons = scales.at(scale);
     Arrangement a = commons == null ? null : spread.at(t);
     if (commons == null || a == null) {
       return null;
@@ -97,7 +99,7 @@ final class FinishExactly {
 
   private Footprint box(int i, BigDecimal[] commons, Arrangement a, Shapes shapes) {
     Flat f = model.flats.get(i);
-    BigDecimal scale = commons[model.scales.classOf[i]].multiply(ratio(f));
+    BigDecimal scale = commons[model.scales.classOf[i]].multiply(RoundScales.ratio(f));
     double s = scale.doubleValue();
     double inkLeft = a.x()[i] - plan.anchorX()[i] * s * f.ink().width();
     double inkTop = a.y()[i] - plan.anchorY()[i] * s * f.ink().height();
@@ -108,77 +110,10 @@ final class FinishExactly {
     return exact(at).setScale(DECIMALS, RoundingMode.HALF_EVEN);
   }
 
-  private static BigDecimal ratio(Flat f) {
-    return f.group() == null ? BigDecimal.ONE : exact(f.group().ratio());
-  }
-
   /** Whether the greatest size of its class holds it under its target. */
   private boolean isCapped(int i, double t) {
     Scales s = model.scales;
     int k = s.classOf[i];
     return s.base[k] * t > s.greatest[k] * (1 + 1e-11);
-  }
-
-  /** The common scale of each class in decimals, or null if limits and rules then disagree. */
-  private BigDecimal @Nullable [] commons(BigDecimal scale) {
-    Scales s = model.scales;
-    double t = scale.doubleValue();
-    s.at(t);
-    BigDecimal[] commons = new BigDecimal[s.base.length];
-    for (int k = 0; k < commons.length; k++) {
-      boolean least = s.value[k] <= s.least[k] && s.least[k] < s.greatest[k];
-      commons[k] = exact(s.value[k]).round(least ? UP : DOWN);
-    }
-    for (int round = 0; round <= commons.length; round++) {
-      for (Scales.Cap c : s.caps) {
-        BigDecimal most = most(c, commons);
-        commons[c.of()] = commons[c.of()].min(most);
-      }
-    }
-    return keepLimits(commons) && areNear(commons) ? commons : null;
-  }
-
-  /** Whether rounding, and what a rule took after it, lowered none by more than a unit. */
-  private boolean areNear(BigDecimal[] commons) {
-    for (int k = 0; k < commons.length; k++) {
-      BigDecimal due = exact(model.scales.value[k]);
-      BigDecimal unit = BigDecimal.ONE.scaleByPowerOfTen(due.precision() - due.scale() - 12);
-      if (due.subtract(commons[k]).compareTo(unit) > 0) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private BigDecimal most(Scales.Cap c, BigDecimal[] commons) {
-    Flat of = model.flats.get(c.flat());
-    Flat under = model.flats.get(c.over());
-    BigDecimal room = commons[c.under()].multiply(ratio(under)).multiply(Footprint.longest(under));
-    if (c.less() > 0) {
-      room = room.subtract(new BigDecimal("0.000999"));
-    }
-    return room.divide(ratio(of).multiply(Footprint.longest(of)), DOWN);
-  }
-
-  private boolean keepLimits(BigDecimal[] commons) {
-    for (int i = 0; i < model.n; i++) {
-      Flat f = model.flats.get(i);
-      if (f.held().scale() != null) {
-        continue;
-      }
-      BigDecimal size =
-          commons[model.scales.classOf[i]].multiply(ratio(f)).multiply(Footprint.longest(f));
-      boolean under = size.compareTo(exact(f.limits().least().pt())) < 0;
-      if (size.signum() <= 0 || (under && !isFixed(i))) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** Whether least and greatest leave one size only, which twelve digits need not hit. */
-  private boolean isFixed(int i) {
-    int k = model.scales.classOf[i];
-    return model.scales.least[k] >= model.scales.greatest[k] * (1 - 1e-11);
   }
 }
