@@ -116,6 +116,8 @@ final class FitCommand implements Callable<Integer> {
 
   @Mixin private LimitOptions limits = new LimitOptions();
 
+  @Mixin private Strict strict = new Strict();
+
   @Mixin private OntoOptions ontoOptions = new OntoOptions();
 
   private final PrintStream report;
@@ -151,7 +153,7 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private int run() throws Refusal {
-    RunResult result = result(new Telling(units(), limits.limits()));
+    RunResult result = result(new Telling(units(), limits.limits(), strict.asked()));
     Terminal shown = terminal ? Terminal.here() : Terminal.PLAIN;
     String said = Report.of(result.account(), shown.lines());
     if (json) {

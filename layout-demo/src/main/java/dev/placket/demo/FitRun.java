@@ -40,6 +40,9 @@ record FitRun(
     Lettering lettering = Lettering.load();
     FlatFolder read = FlatFolder.read(folder, typefaces);
     FlatSet set = FlatSet.of(read, TARGETS, allowSoft, lettering);
+    if (telling.strict()) {
+      Strict.check(set.items());
+    }
     String name = fileName(read);
     files(name, 1).check();
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);

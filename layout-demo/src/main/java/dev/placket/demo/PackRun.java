@@ -43,6 +43,9 @@ record PackRun(
     Lettering lettering = Composer.lettering(described);
     Composer composer = new Composer(described, TARGETS, allowSoft, lettering, typefaces);
     ComposedPack first = composer.pack(Map.of());
+    if (telling.strict()) {
+      Strict.check(first.sheets().stream().flatMap(s -> s.items().stream()).toList());
+    }
     files(first).check();
     PackFit fitted = PackFit.of(first);
     ComposedPack pack = fitted.more().isEmpty() ? first : composer.pack(fitted.more());

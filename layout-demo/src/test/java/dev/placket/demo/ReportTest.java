@@ -127,8 +127,8 @@ class ReportTest {
     for (String said :
         List.of(
             "1. Export dot-detail.png at ",
-            "Export button-detail.png at ",
             "front.svg: finest line prints at ",
+            "Export button-detail.png at ",
             "Export great.png at ",
             "Name great.png for what it shows",
             "Look it over in ",

@@ -1,8 +1,11 @@
 package dev.placket.demo.prepare;
 
+import dev.placket.demo.Strict;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.image.PictureNote;
 import dev.placket.layout.image.PrintedDetail;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param fewer whether colours were exchanged for fewer
  * @param printed the finest things of it as they print
  * @param resolved the share of its pixel density that the source resolves, at most 1
+ * @param notes what a designer should know about how the source was read
  */
 record Done(
     Job job,
@@ -33,7 +37,21 @@ record Done(
     boolean coloured,
     boolean fewer,
     PrintedDetail printed,
-    double resolved) {
+    double resolved,
+    List<PictureNote> notes) {
+  /** Copies the list. */
+  Done {
+    notes = List.copyOf(notes);
+  }
+
+  /** One message for each way in which the copy shows other than the source says. */
+  List<String> differences() {
+    return notes.stream()
+        .filter(PictureNote::changesPicture)
+        .map(note -> Strict.message(job.file().toString(), note))
+        .toList();
+  }
+
   /** Pixels per printed inch that the source had for its ink; that of the copy for a drawing. */
   double sourceDensity() {
     return before == null ? density.least() : inkPixels / job.longest().in();

@@ -3,6 +3,7 @@ package dev.placket.demo.prepare;
 import dev.placket.demo.FontOptions;
 import dev.placket.demo.LimitOptions;
 import dev.placket.demo.Refusal;
+import dev.placket.demo.Strict;
 import dev.placket.demo.Weight;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.NamedRole;
@@ -106,6 +107,8 @@ public final class PrepareCommand implements Callable<Integer> {
 
   @Mixin private LimitOptions limits = new LimitOptions();
 
+  @Mixin private Strict strict = new Strict();
+
   @Option(
       names = "--out",
       paramLabel = "DIR",
@@ -142,7 +145,8 @@ public final class PrepareCommand implements Callable<Integer> {
         throw Refusal.input("prepare: takes either --clear-colour or --clear-enclosed.");
       }
       List<Job> jobs = jobs(fonts.typefaces());
-      PrepareRun.Ready ready = new PrepareRun(jobs, most, out, replace).run(progress(jobs.size()));
+      PrepareRun.Ready ready =
+          new PrepareRun(jobs, most, out, replace, strict.asked()).run(progress(jobs.size()));
       report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, least));
       report.println("Written into " + out);
       boolean soft =

@@ -1,6 +1,7 @@
 package dev.placket.demo.prepare;
 
 import dev.placket.demo.Refusal;
+import dev.placket.demo.Strict;
 import dev.placket.demo.result.Outputs;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.image.Drawing;
@@ -32,7 +33,7 @@ import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
 /** Makes all pictures ready, several at a time; writes all of them or none. */
-record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
+record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean strict) {
   /** What one large picture may take while it is worked on: so many bytes of heap. */
   private static final long ROOM = 192L << 20;
 
@@ -68,6 +69,9 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
       Parts parts = new Parts(out);
       try {
         Ready ready = new Ready(all(jobs, parts, progress), null);
+        if (strict) {
+          Strict.refuse(ready.done().stream().flatMap(d -> d.differences().stream()).toList());
+        }
         if (ready.weight() > limit) {
           WeightKeeper keeper = WeightKeeper.of(jobs);
           long aim = limit;
@@ -194,6 +198,7 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace) {
         picture instanceof Raster r && r.ground() == Ground.OPAQUE_OTHER,
         fewer,
         fine.printed(Length.pt(job.longest().pt() / what.part().longestSide())),
-        resolved);
+        resolved,
+        picture.notes());
   }
 }

@@ -1,9 +1,12 @@
 package dev.placket.demo.prepare;
 
 import dev.placket.demo.result.FineWords;
+import dev.placket.demo.result.FlatRow;
+import dev.placket.demo.result.TextLines;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
+import dev.placket.layout.image.PictureNote;
 import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.image.prepare.WeightPlan;
 import java.util.ArrayList;
@@ -14,7 +17,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What a designer reads: each picture before and after, at most 80 signs a line. */
 final class PrepareTable {
+  private static final int WIDTH = 80;
   private static final int NAME = 21;
+  private static final String UNDER = "    ";
   private static final int HEAVIEST = 3;
 
   /** Below this share a picture was enlarged; sharp ones are found at 0.9 and more. */
@@ -22,7 +27,7 @@ final class PrepareTable {
 
   private final DensityTargets targets;
   private final PrintLimits limits;
-  private final StringBuilder text = new StringBuilder();
+  private final TextLines text = new TextLines(WIDTH, false);
 
   private PrepareTable(DensityTargets targets, PrintLimits limits) {
     this.targets = targets;
@@ -86,6 +91,9 @@ final class PrepareTable {
             pixels(d.before()),
             pixels(d.after()),
             d.density().least()));
+    for (PictureNote note : d.notes()) {
+      text.wrapped(UNDER, (note.changesPicture() ? FlatRow.CHANGED : "") + note.text());
+    }
     line("    " + String.join(", ", steps(d)));
     if (targets.state(d.density()) == PrintState.SOFT) {
       line("    S soft: it will look blurred at this size; ask for " + wanted(d) + " pixels");
@@ -97,7 +105,7 @@ final class PrepareTable {
               "    enlarged before export: only about %.0f px/in of it are detail",
               Math.min(d.density().least(), d.resolved() * d.sourceDensity())));
     }
-    FineWords.of(d.printed(), limits).forEach(w -> line("    " + w));
+    FineWords.of(d.printed(), limits).forEach(w -> text.wrapped(UNDER, w));
   }
 
   private static List<String> steps(Done d) {
@@ -141,6 +149,6 @@ final class PrepareTable {
   }
 
   private void line(String words) {
-    text.append(words.stripTrailing()).append(System.lineSeparator());
+    text.line(words);
   }
 }

@@ -3,6 +3,7 @@ package dev.placket.demo.probe;
 import dev.placket.demo.FontOptions;
 import dev.placket.demo.LimitOptions;
 import dev.placket.demo.Refusal;
+import dev.placket.demo.Strict;
 import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.image.ReadLimits;
 import dev.placket.layout.units.Length;
@@ -66,6 +67,8 @@ public final class ProbeCommand implements Callable<Integer> {
 
   @Mixin private LimitOptions warnings = new LimitOptions();
 
+  @Mixin private Strict strict = new Strict();
+
   private final PrintStream report;
   private final PrintStream messages;
 
@@ -106,8 +109,12 @@ public final class ProbeCommand implements Callable<Integer> {
       report.print(ProbeTable.of(run.probed, least));
     }
     report.flush();
-    run.refused.forEach(m -> messages.println("placket: " + m));
-    return run.refused.isEmpty() ? 0 : Refusal.INPUT;
+    List<String> refused = new ArrayList<>(run.refused);
+    if (strict.asked()) {
+      run.probed.forEach(p -> refused.addAll(p.differences()));
+    }
+    refused.forEach(m -> messages.println("placket: " + m));
+    return refused.isEmpty() ? 0 : Refusal.INPUT;
   }
 
   private @Nullable Length length() throws Refusal {

@@ -1,11 +1,13 @@
 package dev.placket.demo.probe;
 
 import dev.placket.demo.result.FineWords;
+import dev.placket.demo.result.FlatRow;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.image.PictureNote;
 import dev.placket.layout.image.PictureProbe;
 import dev.placket.layout.image.PrintLimits;
 import java.nio.file.Path;
@@ -60,7 +62,12 @@ final class ProbeTable {
       FineWords.of(at.detail().printed(), limits).forEach(this::wrapped);
       FineWords.enlarged(at.density(), at.detail().resolvedShare()).ifPresent(this::wrapped);
     }
-    file.notes().forEach(note -> wrapped(note.text()));
+    file.notes().stream()
+        .filter(PictureNote::changesPicture)
+        .forEach(note -> wrapped(FlatRow.CHANGED + note.text()));
+    file.notes().stream()
+        .filter(note -> !note.changesPicture())
+        .forEach(note -> wrapped(note.text()));
   }
 
   private static String printed(Probed.Printed at) {

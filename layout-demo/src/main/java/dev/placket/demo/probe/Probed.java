@@ -1,5 +1,6 @@
 package dev.placket.demo.probe;
 
+import dev.placket.demo.Strict;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
@@ -47,6 +48,14 @@ record Probed(
 
   Probed {
     notes = List.copyOf(notes);
+  }
+
+  /** One message for each way in which it is drawn other than its file says. */
+  List<String> differences() {
+    return notes.stream()
+        .filter(PictureNote::changesPicture)
+        .map(note -> Strict.message(probe.name(), note))
+        .toList();
   }
 
   static Probed of(PictureProbe probe, @Nullable InkedBox box, List<PictureNote> notes) {

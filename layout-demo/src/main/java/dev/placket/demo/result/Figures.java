@@ -3,10 +3,14 @@ package dev.placket.demo.result;
 import dev.placket.layout.density.PixelSize;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 
 /** Numbers as a reader sees them, the same on every machine. */
 final class Figures {
   private static final int GROUP = 3;
+
+  /** So many names stand in one line. */
+  private static final int NAMES = 4;
 
   private Figures() {}
 
@@ -32,6 +36,14 @@ final class Figures {
     return bytes < 999_500
         ? Math.max(1, (bytes + 500) / 1000) + " kB"
         : fixed(bytes / 1e6, 1) + " MB";
+  }
+
+  /** The first few of these, and how many more there are. */
+  static String some(List<String> names) {
+    if (names.size() <= NAMES + 1) {
+      return String.join(", ", names);
+    }
+    return String.join(", ", names.subList(0, NAMES)) + " and " + (names.size() - NAMES) + " more";
   }
 
   private static String grouped(int value) {

@@ -67,7 +67,8 @@ public final class FineWords {
             ResolvedShare.resolved(density, share).least()));
   }
 
-  private static String sentence(PrintedDetail.Warning w, Units units) {
+  /** One sentence of a thing that is finer than its limit. */
+  static String sentence(PrintedDetail.Warning w, Units units) {
     String sizes = units.under(w.printed(), w.least());
     return switch (w.kind()) {
       case LINE -> "finest line prints at " + sizes + ": it may break up; draw it broader";

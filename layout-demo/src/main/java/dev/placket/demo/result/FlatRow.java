@@ -6,6 +6,8 @@ import dev.placket.demo.folder.ScaleNote;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
+import dev.placket.layout.image.Picture;
+import dev.placket.layout.image.PictureNote;
 import dev.placket.layout.image.prepare.ResolvedShare;
 import dev.placket.layout.units.Length;
 import java.util.ArrayList;
@@ -21,6 +23,7 @@ import java.util.Locale;
  * @param scale the garment scale, or that there is none
  * @param density pixels per printed inch; {@code -} for paths
  * @param wanted the pixels to ask for where it is soft, held small or heavy; else empty
+ * @param changes how it is drawn other than its file says, each a clause
  * @param remarks what else is worth knowing, each a clause
  */
 public record FlatRow(
@@ -30,7 +33,11 @@ public record FlatRow(
     String scale,
     String density,
     String wanted,
+    List<String> changes,
     List<String> remarks) {
+  /** What a line begins with that says how a picture is drawn other than its file says. */
+  public static final String CHANGED = "Not as in the file: ";
+
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
   /** Below this share a picture was enlarged; sharp ones are found at 0.9 and more. */
@@ -39,8 +46,9 @@ public record FlatRow(
   /** Sizes are the same within this. */
   private static final double SAME = 1e-6;
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public FlatRow {
+    changes = List.copyOf(changes);
     remarks = List.copyOf(remarks);
   }
 
@@ -48,8 +56,11 @@ public record FlatRow(
   public static FlatRow of(PlacedFlat flat, Telling telling) {
     Units units = telling.units();
     RasterPrint raster = flat.raster();
+    Picture picture = flat.item().file().picture();
     List<String> remarks = new ArrayList<>();
-    flat.item().file().picture().notes().forEach(note -> remarks.add(note.text()));
+    picture.notes().stream()
+        .filter(note -> !note.changesPicture())
+        .forEach(note -> remarks.add(note.text()));
     String wanted = "";
     if (raster != null) {
       wanted = asks(flat, raster) ? Figures.pixels(raster.wanted()) : "";
@@ -65,6 +76,7 @@ public record FlatRow(
         ScaleNote.scale(flat.garmentScale()),
         raster == null ? "-" : Figures.fixed(raster.density().least(), 0),
         wanted,
+        picture.changes().stream().map(PictureNote::text).toList(),
         remarks);
   }
 

@@ -53,8 +53,15 @@ final class FlatTable {
     cell(html, "state", StateMark.initial(row.state()) + " " + StateMark.word(row.state()));
     cell(html, "size", row.wanted().isEmpty() ? "–" : row.wanted());
     html.append("<td>");
-    if (!row.remarks().isEmpty()) {
+    if (!row.changes().isEmpty() || !row.remarks().isEmpty()) {
       html.append("<ul>");
+      for (String change : row.changes()) {
+        html.append("<li class=\"changed\"><strong>")
+            .append(FlatRow.CHANGED.strip())
+            .append("</strong> ")
+            .append(Html.text(change))
+            .append("</li>");
+      }
       row.remarks().forEach(r -> html.append("<li>").append(Html.text(r)).append("</li>"));
       html.append("</ul>");
     }

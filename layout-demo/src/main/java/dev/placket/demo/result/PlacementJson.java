@@ -9,9 +9,12 @@ import dev.placket.layout.fit.ExactBox;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.ScaleGroup;
+import dev.placket.layout.image.Picture;
+import dev.placket.layout.image.PictureNote;
 import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.units.Length;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
@@ -61,7 +64,18 @@ final class PlacementJson {
         print == null ? null : Numbers.rounded(print.resolvedShare(), 3).doubleValue());
     PrintedJson.write(json, placed.printed(), limits);
     SpotsJson.write(json, placed);
+    Picture picture = placed.item().file().picture();
+    texts("notes", picture.notes());
+    texts("drawnDifferently", picture.changes());
     json.writeEndObject();
+  }
+
+  private void texts(String field, List<PictureNote> notes) throws IOException {
+    json.writeArrayFieldStart(field);
+    for (PictureNote note : notes) {
+      json.writeString(note.text());
+    }
+    json.writeEndArray();
   }
 
   private void held(Held held) throws IOException {

@@ -80,6 +80,7 @@ public final class Report {
       name = "";
     }
     table(name, row.role(), row.size(), row.scale(), row.density(), state(row));
+    row.changes().forEach(c -> lines.wrapped(UNDER, FlatRow.CHANGED + c));
     row.remarks().forEach(r -> lines.wrapped(UNDER, r));
   }
 
@@ -106,6 +107,7 @@ public final class Report {
     String density = row.density().equals("-") ? "" : ", " + row.density() + " px/in";
     String size = row.size() + " " + account.units().sign();
     lines.wrapped(UNDER, size + ", " + row.scale() + density + ", " + state(row));
+    row.changes().forEach(c -> lines.wrapped(UNDER, FlatRow.CHANGED + c));
     row.remarks().forEach(r -> lines.wrapped(UNDER, r));
   }
 

@@ -2,6 +2,7 @@ package dev.placket.demo.workbook;
 
 import dev.placket.demo.PlacedFlat;
 import dev.placket.demo.Refusal;
+import dev.placket.demo.Strict;
 import dev.placket.demo.folder.ScaleNote;
 import dev.placket.demo.result.Account;
 import dev.placket.demo.result.Findings;
@@ -81,6 +82,9 @@ public record OntoRun(
     Sheets sheets = new Sheets(new WorksheetReader(parts, workbook));
     Lettering lettering = Lettering.load();
     Given given = flats.of(workbook, lettering);
+    if (telling.strict()) {
+      Strict.check(given.tasks().stream().flatMap(t -> t.set().items().stream()).toList());
+    }
     List<Fitted> fitted = Together.map(given.tasks(), t -> firstWithRoom(t, workbook, sheets));
     Outputs outputs = new Outputs(out, replace);
     List<String> names = names(fitted);

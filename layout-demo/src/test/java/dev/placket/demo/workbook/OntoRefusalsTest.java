@@ -106,6 +106,16 @@ class OntoRefusalsTest {
     refused(with("xl/media/bomb.bin", blanks), "--most-mebibytes", "--most-mebibytes", "32");
   }
 
+  /** No typeface of this family is given, so that its text comes out in another. */
+  @Test
+  void withStrictADrawingThatIsNotDrawnAsItsFileSays() throws IOException {
+    Files.writeString(
+        flats.resolve("front.svg"),
+        Command.PLAIN.replace(
+            "</svg>", "<text y='50' font-family='Nowhere Grotesk'>Hood</text></svg>"));
+    refused(RuledWorkbooks.write("header", dir), "Nowhere Grotesk", "--strict");
+  }
+
   @Test
   void tooManyWorksheets() throws IOException {
     Path file =

@@ -1,0 +1,59 @@
+package dev.placket.demo;
+
+import dev.placket.demo.folder.FlatSet;
+import dev.placket.layout.image.Picture;
+import dev.placket.layout.image.PictureNote;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import picocli.CommandLine.Option;
+
+/** The option that refuses pictures which are drawn other than their files say. */
+public final class Strict {
+  @Option(
+      names = "--strict",
+      description =
+          "Refuses pictures that would not be drawn as their files say, naming what is left out of"
+              + " which; nothing is written.")
+  private boolean strict;
+
+  /** Whether it was asked for. */
+  public boolean asked() {
+    return strict;
+  }
+
+  /**
+   * Checks pictures that have been read.
+   *
+   * @throws Refusal naming every difference of every picture, if there is one
+   */
+  public static void check(Collection<FlatSet.Item> items) throws Refusal {
+    Set<String> found = new LinkedHashSet<>();
+    for (FlatSet.Item item : items) {
+      found.addAll(differences(item.file().picture()));
+    }
+    refuse(List.copyOf(found));
+  }
+
+  /** One message for each way in which a picture is drawn other than its file says. */
+  public static List<String> differences(Picture picture) {
+    return picture.changes().stream().map(note -> message(picture.name(), note)).toList();
+  }
+
+  /** What is said where a picture is refused for a difference. */
+  public static String message(String name, PictureNote note) {
+    return name + ": " + note.text() + " (refused by --strict).";
+  }
+
+  /**
+   * Refuses where there is a message.
+   *
+   * @throws Refusal with all of them
+   */
+  public static void refuse(List<String> differences) throws Refusal {
+    if (!differences.isEmpty()) {
+      throw new Refusal(Refusal.INPUT, differences);
+    }
+  }
+}
