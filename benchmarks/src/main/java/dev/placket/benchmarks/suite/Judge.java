@@ -3,6 +3,7 @@ package dev.placket.benchmarks.suite;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.image.Drawing;
 import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.PictureNote;
 import dev.placket.layout.image.PictureReader;
 import dev.placket.layout.image.PictureSource;
 import dev.placket.layout.image.ReadLimits;
@@ -38,6 +39,12 @@ final class Judge {
     } catch (PictureException e) {
       return judged(svg, Standing.REFUSED, 1, List.of(String.valueOf(e.getMessage())));
     }
+    // Plain information excuses nothing.
+    List<String> notes =
+        drawing.notes().stream()
+            .filter(PictureNote::changesPicture)
+            .map(PictureNote::text)
+            .toList();
     ViewBox v = drawing.viewBox();
     InkedBox all = new InkedBox(v.x(), v.y(), v.x() + v.width(), v.y() + v.height());
     BufferedImage reference = reference(svg);
@@ -49,16 +56,16 @@ final class Judge {
       BufferedImage ours = drawing.render(WIDTH, all);
       BufferedImage theirs = second.render(svg, ours.getWidth(), ours.getHeight());
       if (theirs == null) {
-        return judged(svg, Standing.OPEN, 1, drawing.notes());
+        return judged(svg, Standing.OPEN, 1, notes);
       }
       wrong = Likeness.wrong(ours, theirs);
     }
-    boolean noted = !drawing.notes().isEmpty();
+    boolean noted = !notes.isEmpty();
     if (wrong <= Likeness.WRONG) {
-      return judged(svg, atMost(wrong, noted), wrong, drawing.notes());
+      return judged(svg, atMost(wrong, noted), wrong, notes);
     }
     if (noted) {
-      return judged(svg, Standing.NOTED, wrong, drawing.notes());
+      return judged(svg, Standing.NOTED, wrong, notes);
     }
     return judged(svg, agreed(svg, reference) ? Standing.SILENT : Standing.OPEN, wrong, List.of());
   }
