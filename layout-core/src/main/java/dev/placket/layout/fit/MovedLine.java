@@ -159,12 +159,23 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
   }
 
   private Box shifted(Box b, double from, double to) {
-    return column
-        ? new Box(moved(b.left(), from, to), b.top(), moved(b.right(), from, to), b.bottom())
-        : new Box(b.left(), moved(b.top(), from, to), b.right(), moved(b.bottom(), from, to));
+    double[] x = {b.left(), b.right()};
+    double[] y = {b.top(), b.bottom()};
+    double[] along = column ? x : y;
+    if (touches(along[0], from) || touches(along[1], from)) {
+      along[0] = swept(along[0], from, to);
+      along[1] = swept(along[1], from, to);
+    }
+    return new Box(x[0], y[0], x[1], y[1]);
   }
 
-  private static double moved(double edge, double from, double to) {
-    return Math.abs(edge - from) < SAME ? to : edge;
+  /** An edge that the line runs over on its way moves along with it, or a box would turn over. */
+  private double swept(double edge, double from, double to) {
+    boolean passed = towardsStart ? edge >= to && edge <= from : edge <= to && edge >= from;
+    return passed || touches(edge, from) ? to : edge;
+  }
+
+  private static boolean touches(double edge, double from) {
+    return Math.abs(edge - from) < SAME;
   }
 }
