@@ -86,8 +86,8 @@ class MovedLineTest {
   }
 
   /**
-   * One space is a window, all to either side of it, above and below one labelled cell each, so that
-   * a line has several others to pass; and a rule runs from any line to any.
+   * One space is a window, all to either side of it, above and below one labelled cell each, so
+   * that a line has several others to pass; and a rule runs from any line to any.
    */
   private static Sheet ruled(List<Double> columns, List<Double> rows, int spot) {
     GridLines grid = new GridLines(columns, rows);

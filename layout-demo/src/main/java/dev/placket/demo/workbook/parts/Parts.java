@@ -4,9 +4,7 @@ import dev.placket.demo.Refusal;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,15 +15,15 @@ import org.jspecify.annotations.Nullable;
 
 /** The parts of a workbook's package, unpacked one by one and never beyond the limits. */
 public final class Parts implements AutoCloseable {
-  private static final byte[] COMPOUND = {
-    (byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1, 0x1A, (byte) 0xE1
-  };
   private static final int CHUNK = 1 << 16;
 
   private final Path file;
   private final ZipFile zip;
   private final WorkbookLimits limits;
+
+  /** By {@link PartNames#key}. */
   private final Map<String, ZipEntry> entries;
+
   private final Map<String, Long> unpacked = new LinkedHashMap<>();
 
   private Parts(Path file, ZipFile zip, WorkbookLimits limits, Map<String, ZipEntry> entries) {
@@ -38,40 +36,28 @@ public final class Parts implements AutoCloseable {
   /**
    * Opens a package.
    *
-   * @throws Refusal if it is encrypted, damaged, no package, or beyond the limits
+   * @throws Refusal if it is encrypted, damaged, no package, or beyond the limits, or a part of it
+   *     has a document type
    */
   public static Parts open(Path file, WorkbookLimits limits) throws Refusal {
-    checkKind(file);
+    FileKind.check(file);
     try {
       ZipFile zip = new ZipFile(file.toFile());
       try {
-        return new Parts(file, zip, limits, entries(file, zip, limits));
-      } catch (Refusal | RuntimeException e) {
+        Map<String, ZipEntry> entries = entries(file, zip, limits);
+        for (ZipEntry entry : entries.values()) {
+          try (InputStream in = zip.getInputStream(entry)) {
+            DocumentTypes.check(file, entry.getName(), in);
+          }
+        }
+        return new Parts(file, zip, limits, entries);
+      } catch (Refusal | RuntimeException | IOException e) {
         zip.close();
         throw e;
       }
     } catch (IOException | IllegalArgumentException e) {
       throw Refusal.input(
           file + ": is damaged as a package (" + e.getMessage() + "); save the workbook again.");
-    }
-  }
-
-  private static void checkKind(Path file) throws Refusal {
-    byte[] head;
-    try (InputStream in = Files.newInputStream(file)) {
-      head = in.readNBytes(COMPOUND.length);
-    } catch (IOException e) {
-      throw Refusal.input(file + ": cannot be read; name the workbook with --onto.");
-    }
-    if (java.util.Arrays.equals(head, COMPOUND)) {
-      throw Refusal.input(
-          file
-              + ": is encrypted, or written in the older binary form; save it as an ISO/IEC 29500"
-              + " workbook without a password.");
-    }
-    if (head.length < 4 || head[0] != 'P' || head[1] != 'K') {
-      throw Refusal.input(
-          file + ": is no workbook, it is no package of parts; name an ISO/IEC 29500 workbook.");
     }
   }
 
@@ -88,8 +74,18 @@ public final class Parts implements AutoCloseable {
       }
       String name = entry.getName();
       total += Math.max(0, entry.getSize());
-      if (entries.put(name, entry) != null) {
-        throw Refusal.input(file + ": is damaged, it holds " + name + " twice; save it again.");
+      if (List.of(name.split("[/\\\\]")).contains("..")) {
+        throw Refusal.input(
+            file
+                + ": holds a part named "
+                + name
+                + ", which leads out of the package, as in no sound workbook; do not open it unless"
+                + " you trust its sender, or open it in a spreadsheet program and save it again.");
+      }
+      ZipEntry other = entries.put(PartNames.key(name), entry);
+      if (other != null) {
+        String both = name.equals(other.getName()) ? name : other.getName() + " as " + name;
+        throw Refusal.input(file + ": is damaged, it holds " + both + " twice; save it again.");
       }
     }
     if (total > limits.bytes()) {
@@ -110,7 +106,7 @@ public final class Parts implements AutoCloseable {
 
   /** The names of all parts, in the order of the package. */
   public List<String> names() {
-    return new ArrayList<>(entries.keySet());
+    return entries.values().stream().map(ZipEntry::getName).toList();
   }
 
   /** The entry of a part, for its times and ways of packing. */
@@ -127,21 +123,14 @@ public final class Parts implements AutoCloseable {
     return find(name) != null;
   }
 
-  /** The name as the package spells it; names are the same in capitals or not. */
+  /** The name as the package spells it. */
   public @Nullable String spelled(String name) {
     ZipEntry entry = find(name);
     return entry == null ? null : entry.getName();
   }
 
   private @Nullable ZipEntry find(String name) {
-    ZipEntry entry = entries.get(name);
-    if (entry != null) {
-      return entry;
-    }
-    return entries.values().stream()
-        .filter(e -> e.getName().equalsIgnoreCase(name))
-        .findFirst()
-        .orElse(null);
+    return entries.get(PartNames.key(name));
   }
 
   /**

@@ -2,6 +2,7 @@ package dev.placket.demo.workbook.parts;
 
 import dev.placket.demo.Refusal;
 import java.io.ByteArrayInputStream;
+import java.io.InputStream;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -12,6 +13,11 @@ import javax.xml.stream.XMLStreamReader;
  * fetched and nothing is expanded; ISO/IEC 29500-2 allows neither in a package.
  */
 public final class XmlPart {
+  /** What to say of a part with a document type. */
+  static final String DOCUMENT_TYPE =
+      "a document type (DOCTYPE), which ISO/IEC 29500-2 does not allow; open the workbook in a"
+          + " spreadsheet program and save it again.";
+
   private static final XMLInputFactory FACTORY = factory();
 
   private XmlPart() {}
@@ -47,7 +53,7 @@ public final class XmlPart {
   public static void walk(String what, byte[] xml, WorkbookLimits limits, Visitor visitor)
       throws Refusal {
     try {
-      XMLStreamReader reader = FACTORY.createXMLStreamReader(new ByteArrayInputStream(xml));
+      XMLStreamReader reader = reader(new ByteArrayInputStream(xml));
       try {
         walk(what, reader, limits, visitor);
       } catch (IllegalArgumentException e) {
@@ -63,6 +69,11 @@ public final class XmlPart {
               + lines[lines.length - 1].strip()
               + "); save the workbook again.");
     }
+  }
+
+  /** Reads XML without document types or entities; either is an event. */
+  static XMLStreamReader reader(InputStream in) throws XMLStreamException {
+    return FACTORY.createXMLStreamReader(in);
   }
 
   private static void walk(
@@ -83,7 +94,7 @@ public final class XmlPart {
         }
         case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE ->
             visitor.text(reader.getText());
-        case XMLStreamConstants.DTD -> throw damaged(what, reader, "it has a document type");
+        case XMLStreamConstants.DTD -> throw Refusal.input(what + ": has " + DOCUMENT_TYPE);
         case XMLStreamConstants.ENTITY_REFERENCE ->
             throw damaged(what, reader, "it has an entity, " + reader.getLocalName());
         default -> {

@@ -72,6 +72,13 @@ public record XmlText(byte[] mark, Charset charset, String text) {
     if (mark == 2) {
       return bytes[0] == (byte) 0xFE ? StandardCharsets.UTF_16BE : StandardCharsets.UTF_16LE;
     }
+    // Without a mark, the first sign tells (Extensible Markup Language 1.0, appendix F).
+    if (bytes.length >= 2 && bytes[0] == '<' && bytes[1] == 0) {
+      return StandardCharsets.UTF_16LE;
+    }
+    if (bytes.length >= 2 && bytes[0] == 0 && bytes[1] == '<') {
+      return StandardCharsets.UTF_16BE;
+    }
     String head =
         new String(bytes, mark, Math.min(200, bytes.length - mark), StandardCharsets.ISO_8859_1);
     Matcher m = ENCODING.matcher(head);

@@ -40,7 +40,10 @@ public final class WorkbookReader implements Visitor {
   public static Workbook read(Parts parts) throws Refusal {
     Relation main = Relations.of(parts, "").first("officeDocument");
     if (main == null || !parts.has("[Content_Types].xml") || !parts.has(main.target())) {
-      throw notOne(parts);
+      throw PackageKind.refusal(parts);
+    }
+    if (main.target().endsWith(".bin")) {
+      throw PackageKind.binary(parts);
     }
     WorkbookReader reader = new WorkbookReader(parts, Relations.of(parts, main.target()));
     XmlPart.walk(parts, main.target(), reader);
@@ -60,7 +63,7 @@ public final class WorkbookReader implements Visitor {
     if (e.depth() == 0) {
       strict = e.namespace().equals(STRICT);
       if (!e.name().equals("workbook") || !(strict || e.namespace().equals(TRANSITIONAL))) {
-        throw notOne(parts);
+        throw PackageKind.refusal(parts, e.name());
       }
     } else if (e.name().equals("sheet") && e.depth() == 2) {
       worksheet(e);
@@ -101,12 +104,5 @@ public final class WorkbookReader implements Visitor {
     }
     boolean hidden = !e.get("state", "visible").equals("visible");
     worksheets.add(new Workbook.Entry(e.get("name", ""), relation.target(), index, hidden));
-  }
-
-  private static Refusal notOne(Parts parts) {
-    return Refusal.input(
-        parts.file()
-            + ": is a package, but no workbook of ISO/IEC 29500; name one with --onto, as in"
-            + " --onto pack.xlsx.");
   }
 }

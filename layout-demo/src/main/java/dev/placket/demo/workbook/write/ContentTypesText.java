@@ -41,8 +41,9 @@ final class ContentTypesText {
         return;
       }
     }
-    boolean picture = type.startsWith("image/");
-    if (picture && !defaulted) {
+    // Types that an extension always has; any other is of the one part alone.
+    boolean general = type.startsWith("image/") || type.equals(Spellings.RELATIONS_TYPE);
+    if (general && !defaulted) {
       String text = element("Default", "Extension", extension, type);
       xml =
           defaultsEnd < 0

@@ -9,6 +9,7 @@ package dev.placket.demo.workbook.write;
  */
 record Spellings(String relations, String drawing, String art) {
   static final String DRAWING_TYPE = "application/vnd.openxmlformats-officedocument.drawing+xml";
+  static final String RELATIONS_TYPE = "application/vnd.openxmlformats-package.relationships+xml";
   static final String RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships";
 
   private static final Spellings TRANSITIONAL =

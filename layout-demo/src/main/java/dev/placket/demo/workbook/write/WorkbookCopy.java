@@ -181,7 +181,7 @@ public final class WorkbookCopy {
   }
 
   private XmlText whole(String part) throws Refusal {
-    byte[] now = changed.containsKey(part) ? changed.get(part) : added.get(part);
+    byte[] now = changed.getOrDefault(String.valueOf(parts.spelled(part)), added.get(part));
     byte[] bytes = now == null ? parts.bytes(part) : now;
     return XmlText.of(parts.file() + ", part " + part, bytes);
   }
@@ -191,6 +191,9 @@ public final class WorkbookCopy {
       changed.put(String.valueOf(parts.spelled(part)), whole(part).with(text).bytes());
     } else {
       added.put(part, bytes(text));
+      if (part.endsWith(".rels")) {
+        types.add(part, Spellings.RELATIONS_TYPE);
+      }
     }
   }
 

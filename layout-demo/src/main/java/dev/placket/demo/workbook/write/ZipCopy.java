@@ -33,7 +33,8 @@ final class ZipCopy {
         if (!dropped.contains(name)) {
           byte[] now = changed.get(name);
           ZipEntry entry = new ZipEntry(name);
-          entry.setTimeLocal(parts.entry(name).getTimeLocal());
+          // Dates of parts mean nothing, may be no date, and depend on the time zone of the reader.
+          entry.setTimeLocal(ZipPart.NO_DATE);
           ZipPart.put(
               zip, entry, now == null ? parts.bytes(name) : now, parts.entry(name).getMethod());
         }
