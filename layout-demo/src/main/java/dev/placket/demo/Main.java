@@ -51,9 +51,7 @@ public final class Main {
     try {
       return line.execute(args);
     } catch (OutOfMemoryError e) {
-      err.println(
-          "placket: the pictures need more memory; give Java more, as in java -Xmx2g -jar …");
-      return UNFORESEEN;
+      return outOfMemory(err);
     } catch (StackOverflowError e) {
       return unforeseen(e, err);
     }
@@ -96,8 +94,30 @@ public final class Main {
     return spec;
   }
 
+  private static int outOfMemory(PrintStream err) {
+    err.println(
+        "placket: the pictures need more memory than the "
+            + (Runtime.getRuntime().maxMemory() >> 20)
+            + " MiB that Java may use; give it more, as in java -Xmx2g -jar …, or fewer or smaller"
+            + " pictures");
+    return Refusal.INPUT;
+  }
+
+  /** Memory that ran out in another thread, or while a file was closed, comes as a cause. */
+  private static boolean isOutOfMemory(Throwable problem) {
+    for (Throwable t = problem; t != null; t = t.getCause()) {
+      if (t instanceof OutOfMemoryError) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** One line that tells what to report and where it arose, in place of pages of them. */
   private static int unforeseen(Throwable problem, PrintStream err) {
+    if (isOutOfMemory(problem)) {
+      return outOfMemory(err);
+    }
     StackTraceElement[] trace = problem.getStackTrace();
     err.println(
         "placket: a fault of the program, not of the drawings; please report it with the drawings: "

@@ -44,6 +44,8 @@ final class DrawingReader {
     } catch (BridgeException e) {
       throw new PictureException(
           name + ": the drawing is faulty (" + lastLine(e) + "); mend it and save again", e);
+    } catch (OutOfMemoryError e) {
+      throw ReadLimits.outOfMemory(name, e);
     } catch (RuntimeException | StackOverflowError e) {
       throw new PictureException(
           name + ": the drawing cannot be drawn (" + lastLine(e) + "); save it as plain SVG", e);
@@ -86,6 +88,8 @@ final class DrawingReader {
     context.setDynamicState(BridgeContext.INTERACTIVE);
     GraphicsNode node = new GVTBuilder().build(context, document);
     DashCount.check(name, node, limits);
+    PaintMending mending = new PaintMending();
+    mending.mend(node);
     OpacityFolding folding = new OpacityFolding();
     folding.fold(node, 1);
     DrawnBounds bounds = new DrawnBounds();
@@ -108,7 +112,7 @@ final class DrawingReader {
         points(document, context, toUnits),
         FineParts.of(
             node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
-        notes(before, folding, fonts),
+        notes(before, mending, folding, fonts),
         node);
   }
 
@@ -140,8 +144,9 @@ final class DrawingReader {
   }
 
   private static List<PictureNote> notes(
-      List<PictureNote> before, OpacityFolding folding, GivenFonts fonts) {
+      List<PictureNote> before, PaintMending mending, OpacityFolding folding, GivenFonts fonts) {
     List<PictureNote> notes = new ArrayList<>(before);
+    notes.addAll(mending.notes());
     if (folding.foldedGroup()) {
       notes.add(
           PictureNote.changed(

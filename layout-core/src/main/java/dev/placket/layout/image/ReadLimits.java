@@ -131,4 +131,15 @@ public record ReadLimits(
               + "; export it smaller, or as a PNG that is not interlaced");
     }
   }
+
+  /** The refusal of a picture that took more memory than Java has, whatever was estimated. */
+  static PictureException outOfMemory(String name, OutOfMemoryError e) {
+    return new PictureException(
+        name
+            + ": takes more memory than the "
+            + (Runtime.getRuntime().maxMemory() >> 20)
+            + " MiB that Java may use; simplify the drawing, or give Java more, as in java -Xmx2g"
+            + " -jar …",
+        e);
+  }
 }
