@@ -35,12 +35,14 @@ final class DrawingReader {
     SVGOMDocument document = SvgParser.parse(name, bytes, limits);
     Element root = document.getDocumentElement();
     PlainReferences.adopt(root);
+    List<PictureNote> notes = new ArrayList<>(before);
+    notes.addAll(References.mend(root));
     SvgWeight.check(name, root, limits);
     SvgSize size = SvgSize.of(name, root);
     ViewBox box = size.viewBox();
     showWhole(root, box);
     try {
-      return build(name, format, digest, before, document, size, limits, new GivenFonts(typefaces));
+      return build(name, format, digest, notes, document, size, limits, new GivenFonts(typefaces));
     } catch (BridgeException e) {
       throw new PictureException(
           name + ": the drawing is faulty (" + lastLine(e) + "); mend it and save again", e);

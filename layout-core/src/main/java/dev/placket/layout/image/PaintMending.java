@@ -48,12 +48,14 @@ final class PaintMending {
       mendOnce(node.getMask().getMaskNode());
     }
     if (node instanceof CompositeGraphicsNode group) {
-      for (Object child : group.getChildren().toArray()) {
-        if (isFlat(((GraphicsNode) child).getTransform())) {
+      // By index, from the last: an empty group of Batik's cannot be copied.
+      for (int i = group.size() - 1; i >= 0; i--) {
+        GraphicsNode child = (GraphicsNode) group.get(i);
+        if (isFlat(child.getTransform())) {
           // CSS Transforms 1, section 8: what has no inverse is not displayed.
-          group.remove(child);
+          group.remove(i);
         } else {
-          mend((GraphicsNode) child);
+          mend(child);
         }
       }
     } else if (node instanceof ShapeNode shape) {

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** What a drawing may hold: nothing that runs, and nothing that points outside the drawing. */
 final class SvgGuard {
   private static final Set<String> REFUSED =
-      Set.of("script", "foreignObject", "handler", "listener", "image", "feImage", "font-face-uri");
+      Set.of("script", "foreignObject", "handler", "listener", "image", "font-face-uri");
   private static final Set<String> LEFT_OUT =
       Set.of(
           "metadata",
@@ -47,8 +47,8 @@ final class SvgGuard {
     if (!REFUSED.contains(local) || !uri.equals(SvgParser.SVG)) {
       return null;
     }
-    if (local.equals("image") || local.equals("feImage")) {
-      return "holds a picture inside the drawing (<" + local + ">), which is not read";
+    if (local.equals("image")) {
+      return "holds a picture inside the drawing (<image>), which is not read";
     }
     return "holds <" + local + ">, which no drawing here may";
   }

@@ -119,7 +119,8 @@ final class SvgParser extends DefaultHandler2 {
     if (++depth > limits.depth()) {
       refuse("has elements more than " + limits.depth() + " deep", "ungroup the drawing");
     }
-    if (skipping > 0 || (document != null && SvgGuard.leavesOut(uri, local))) {
+    boolean effect = open != null && open.getLocalName().equals("filter");
+    if (skipping > 0 || effect || (document != null && SvgGuard.leavesOut(uri, local))) {
       skipping++;
       return;
     }

@@ -11,6 +11,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -66,6 +67,16 @@ class PaintMendingTest {
     for (int shift = 0; shift < 32; shift += 8) {
       assertEquals(wanted >>> shift & 255, got >>> shift & 255, 3, () -> Integer.toHexString(got));
     }
+  }
+
+  @Test
+  void whatATransformFlattensIsNotDrawnAndEmptyGroupsDoNoHarm() throws Exception {
+    int got =
+        middle(
+            FRAME
+                + "<g/><g transform='scale(0)'><rect width='200' height='200'/><g/></g>"
+                + "<g transform='matrix(1 1 1 1 0 0)'><rect width='200' height='200'/></g><g/>");
+    assertEquals(0, got);
   }
 
   @Property(tries = 200)
