@@ -36,7 +36,7 @@ import picocli.CommandLine.Parameters;
     },
     footer = {
       "",
-      "Exit codes: 0 all placed; 1 a fault of the program; 2 wrong usage or input, nothing"
+      "Exit codes: 0 all placed; 1 an internal error; 2 wrong usage or input, nothing"
           + " written; 3 all placed, a picture is soft or the"
           + " weight does not hold; 4 no room, nothing written.",
       "",
@@ -74,7 +74,7 @@ final class FitCommand implements Callable<Integer> {
   @Option(names = "--blank", description = "Writes the same sheet without its flats, too.")
   private boolean blank;
 
-  @Option(names = "--replace", description = "Writes files anew that are there already.")
+  @Option(names = "--replace", description = "Overwrites existing files.")
   private boolean replace;
 
   @Option(

@@ -3,6 +3,7 @@ package dev.placket.demo;
 import dev.placket.demo.folder.FlatFolder;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.PackNotes.Field;
+import dev.placket.demo.output.OutputName;
 import dev.placket.demo.pdf.PdfPack;
 import dev.placket.demo.result.Findings;
 import dev.placket.demo.result.RunResult;
@@ -142,8 +143,7 @@ record FitRun(
 
   private String fileName(FlatFolder read) {
     String number = read.notes().value(Field.STYLE_NUMBER);
-    String name = (number.isBlank() ? folderName() : number).replaceAll("[^\\p{L}\\p{N}._-]+", "-");
-    return name.replaceAll("^[-.]+|[-.]+$", "").isEmpty() ? "sheet" : name;
+    return OutputName.stem(number.isBlank() ? folderName() : number, "sheet");
   }
 
   private String folderName() {

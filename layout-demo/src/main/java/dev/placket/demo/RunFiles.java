@@ -1,11 +1,11 @@
 package dev.placket.demo;
 
+import dev.placket.demo.output.Outputs;
 import dev.placket.demo.pdf.PdfPack;
 import dev.placket.demo.result.Account;
 import dev.placket.demo.result.Findings;
 import dev.placket.demo.result.FitJson;
 import dev.placket.demo.result.Made;
-import dev.placket.demo.result.Outputs;
 import dev.placket.demo.result.ReportPage;
 import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.Telling;

@@ -1,6 +1,6 @@
 package dev.placket.demo;
 
-import dev.placket.demo.result.Outputs;
+import dev.placket.demo.output.Outputs;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
     },
     footer = {
       "",
-      "Exit codes: 0 written; 2 wrong usage, or files that are there already; nothing written.",
+      "Exit codes: 0 written; 2 wrong usage, or existing files; nothing written.",
       "",
       "Example: placket starter my-style",
       ""
@@ -38,10 +38,10 @@ final class StarterCommand implements Callable<Integer> {
       List.of(DESCRIPTION, "front.svg", "back.svg", "pocket.svg", "patch.svg", "points.csv");
   private static final String SCHEMA = "placket-pack-1.schema.json";
 
-  @Parameters(paramLabel = "DIR", description = "The folder, made if it is not there.")
+  @Parameters(paramLabel = "DIR", description = "The folder; made if it does not exist.")
   private Path folder = Path.of("");
 
-  @Option(names = "--replace", description = "Writes files anew that are there already.")
+  @Option(names = "--replace", description = "Overwrites existing files.")
   private boolean replace;
 
   private final PrintStream report;
@@ -70,12 +70,7 @@ final class StarterCommand implements Callable<Integer> {
     Outputs outputs = new Outputs(folder, replace);
     List<String> obstacles = outputs.obstacles(new ArrayList<>(files.keySet()));
     if (!obstacles.isEmpty()) {
-      throw new Refusal(
-          Refusal.INPUT,
-          obstacles.stream()
-              .map(o -> o.replace(" or name another place with --out.", " or name another folder."))
-              .map(o -> o.replace("name another with --out.", "name another."))
-              .toList());
+      throw new Refusal(Refusal.INPUT, obstacles);
     }
     outputs.write(files);
     files.keySet().forEach(f -> report.println("Written: " + folder.resolve(f)));

@@ -5,6 +5,7 @@ import dev.placket.demo.description.Described;
 import dev.placket.demo.description.PackSheet;
 import dev.placket.demo.description.Words;
 import dev.placket.demo.folder.FlatSpots;
+import dev.placket.demo.output.OutputName;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.Typeface;
 import dev.placket.layout.density.DensityTargets;
@@ -166,9 +167,7 @@ public final class Composer {
 
   private String fileName() {
     String number = leading(described.pack().fields().getOrDefault("style-number", Words.NONE));
-    String name = (number.isBlank() ? stem() : number).replaceAll("[^\\p{L}\\p{N}._-]+", "-");
-    String bare = name.replaceAll("^[-.]+|[-.]+$", "");
-    return bare.isEmpty() ? "pack" : bare;
+    return OutputName.stem(number.isBlank() ? stem() : number, "pack");
   }
 
   private String stem() {

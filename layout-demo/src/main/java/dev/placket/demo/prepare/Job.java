@@ -1,5 +1,6 @@
 package dev.placket.demo.prepare;
 
+import dev.placket.demo.output.OutputName;
 import dev.placket.layout.image.Picture;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.PictureReader;
@@ -76,7 +77,7 @@ record Job(
   String output() {
     String name = file.getFileName().toString();
     int dot = name.lastIndexOf('.');
-    return (dot > 0 ? name.substring(0, dot) : name) + ".png";
+    return OutputName.kept(dot > 0 ? name.substring(0, dot) : name, "picture") + ".png";
   }
 
   /** Its picture. */

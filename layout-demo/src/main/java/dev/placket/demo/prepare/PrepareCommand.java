@@ -116,7 +116,7 @@ public final class PrepareCommand implements Callable<Integer> {
       description = "The folder that takes the copies.")
   private Path out = Path.of("");
 
-  @Option(names = "--replace", description = "Writes copies anew that are there already.")
+  @Option(names = "--replace", description = "Overwrites existing files.")
   private boolean replace;
 
   private final PrintStream report;

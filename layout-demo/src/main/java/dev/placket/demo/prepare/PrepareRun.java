@@ -2,7 +2,8 @@ package dev.placket.demo.prepare;
 
 import dev.placket.demo.Refusal;
 import dev.placket.demo.Strict;
-import dev.placket.demo.result.Outputs;
+import dev.placket.demo.output.Outputs;
+import dev.placket.demo.output.Staging;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.image.Drawing;
 import dev.placket.layout.image.FineDetail;
@@ -66,8 +67,7 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean
       throw new Refusal(Refusal.INPUT, obstacles);
     }
     try {
-      Parts parts = new Parts(out);
-      try {
+      try (Staging parts = Staging.open(out, replace)) {
         Ready ready = new Ready(all(jobs, parts, progress), null);
         if (strict) {
           Strict.refuse(ready.done().stream().flatMap(d -> d.differences().stream()).toList());
@@ -77,7 +77,7 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean
           long aim = limit;
           for (int i = 0; i < TRIES && ready.weight() > limit; i++) {
             WeightPlan plan = keeper.plan(aim);
-            parts.drop();
+            parts.restart();
             ready = new Ready(all(keeper.kept(plan), parts, progress), plan);
             // What was foreseen too light is asked for lighter, by as much.
             aim = (long) (aim * Math.min(1, plan.total() / ready.weight()));
@@ -85,12 +85,9 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean
         }
         parts.finish();
         return ready;
-      } finally {
-        parts.drop();
       }
     } catch (IOException e) {
-      throw Refusal.input(
-          out + ": cannot be written: " + e + "; make room or name another with --out.");
+      throw Outputs.refused(out, e);
     }
   }
 
@@ -117,7 +114,7 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean
     }
   }
 
-  private static List<Done> all(List<Job> jobs, Parts parts, IntConsumer progress)
+  private static List<Done> all(List<Job> jobs, Staging parts, IntConsumer progress)
       throws Refusal, IOException {
     ExecutorService workers = Executors.newFixedThreadPool(workers());
     try {
@@ -162,7 +159,7 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean
     throw new IllegalStateException(cause);
   }
 
-  private static Done one(Job job, Parts parts) throws PictureException, Refusal, IOException {
+  private static Done one(Job job, Staging parts) throws PictureException, Refusal, IOException {
     Picture picture = job.read();
     String digest = job.digest();
     if (digest != null && !digest.equals(picture.digest())) {
@@ -181,15 +178,15 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean
     } else {
       fine = ((Drawing) picture).fineDetail();
     }
-    Path part = parts.begin(job.output());
+    Staging.Part part = parts.begin(job.output());
     boolean fewer;
-    try (OutputStream file = new BufferedOutputStream(Files.newOutputStream(part))) {
+    try (OutputStream file = new BufferedOutputStream(part.out())) {
       fewer = job.write(ready, file);
     }
     return new Done(
         job,
         Files.size(job.file()),
-        Files.size(part),
+        Files.size(part.path()),
         before,
         what.part().longestSide(),
         ready.size(),

@@ -4,11 +4,12 @@ import dev.placket.demo.PlacedFlat;
 import dev.placket.demo.Refusal;
 import dev.placket.demo.Strict;
 import dev.placket.demo.folder.ScaleNote;
+import dev.placket.demo.output.OutputName;
+import dev.placket.demo.output.Outputs;
 import dev.placket.demo.result.Account;
 import dev.placket.demo.result.Findings;
 import dev.placket.demo.result.FitJson;
 import dev.placket.demo.result.Made;
-import dev.placket.demo.result.Outputs;
 import dev.placket.demo.result.ReportPage;
 import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.SheetResult;
@@ -125,10 +126,13 @@ public record OntoRun(
   /** The copy, a preview of each worksheet in play, and the numbers. */
   private List<String> names(List<Fitted> fitted) {
     String workbook = onto.getFileName().toString();
-    List<String> names = new ArrayList<>(List.of(workbook));
-    String stem = workbook.replaceAll("\\.[^.]*$", "");
+    int dot = workbook.lastIndexOf('.');
+    String own = dot > 0 ? workbook.substring(0, dot) : workbook;
+    String ending = dot > 0 ? "." + OutputName.stem(workbook.substring(dot + 1), "xlsx") : "";
+    List<String> names = new ArrayList<>(List.of(OutputName.kept(own, "workbook") + ending));
+    String stem = OutputName.stem(own, "workbook");
     for (Fitted f : fitted) {
-      String sheet = f.worksheet().name().replaceAll("[^\\p{L}\\p{N}._-]+", "-");
+      String sheet = OutputName.stem(f.worksheet().name(), "worksheet");
       names.add(stem + "-" + f.worksheet().entry().index() + "-" + sheet + ".png");
     }
     names.add(stem + "-report.html");

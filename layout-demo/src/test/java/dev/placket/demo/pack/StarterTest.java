@@ -30,7 +30,7 @@ class StarterTest {
     Files.writeString(dir.resolve("pack.yaml"), "mine");
     Run again = Run.of("starter", dir);
     assertEquals(2, again.code());
-    assertTrue(again.err().contains("pack.yaml: is there already"), again.err());
+    assertTrue(again.err().contains("pack.yaml: already exists"), again.err());
     assertEquals("mine", Files.readString(dir.resolve("pack.yaml")));
     assertTrue(Files.notExists(dir.resolve("front.svg")));
     assertEquals(0, Run.of("starter", dir, "--replace").code());
