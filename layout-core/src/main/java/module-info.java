@@ -8,6 +8,7 @@ module dev.placket.layout {
   requires static org.apache.xmlgraphics.batik.bridge;
   requires static org.apache.xmlgraphics.batik.gvt;
   requires static org.apache.xmlgraphics.batik.anim;
+  requires static org.apache.xmlgraphics.batik.css;
   requires static org.apache.xmlgraphics.batik.awt.util;
   requires static org.apache.xmlgraphics.batik.util;
   requires static jdk.xml.dom;

@@ -1,6 +1,8 @@
 package dev.placket.layout.image;
 
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.image.svg.bridge.RightContext;
+import dev.placket.layout.image.svg.rewrite.Rewritings;
 import dev.placket.layout.units.Point;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
@@ -38,9 +40,9 @@ final class DrawingReader {
     List<PictureNote> notes = new ArrayList<>(before);
     notes.addAll(References.mend(root));
     SvgWeight.check(name, root, limits);
+    Rewritings.apply(root).forEach(n -> notes.add(PictureNote.changed(n)));
     SvgSize size = SvgSize.of(name, root);
-    ViewBox box = size.viewBox();
-    showWhole(root, box);
+    showWhole(root, size.viewBox(), size.content());
     try {
       return build(name, format, digest, notes, document, size, limits, new GivenFonts(typefaces));
     } catch (BridgeException e) {
@@ -55,11 +57,13 @@ final class DrawingReader {
   }
 
   /** One unit of the viewport becomes one drawing unit, whatever size the file asks for. */
-  private static void showWhole(Element root, ViewBox box) {
+  private static void showWhole(Element root, ViewBox box, ViewBox content) {
     root.setAttributeNS(null, "width", Double.toString(box.width()));
     root.setAttributeNS(null, "height", Double.toString(box.height()));
     root.setAttributeNS(
-        null, "viewBox", box.x() + " " + box.y() + " " + box.width() + " " + box.height());
+        null,
+        "viewBox",
+        content.x() + " " + content.y() + " " + content.width() + " " + content.height());
     root.setAttributeNS(null, "preserveAspectRatio", "none");
     root.removeAttributeNS(null, "x");
     root.removeAttributeNS(null, "y");
@@ -77,7 +81,7 @@ final class DrawingReader {
       throws PictureException {
     ViewBox view = size.viewBox();
     QuietAgent agent = new QuietAgent(view, fonts);
-    BridgeContext context = new BridgeContext(agent, new QuietAgent.NoLoader(agent));
+    BridgeContext context = new RightContext(agent, new QuietAgent.NoLoader(agent));
     context.setTextPainter(
         new StrokingTextPainter() {
           @Override
@@ -89,6 +93,7 @@ final class DrawingReader {
     // Interactive only so that elements stay tied to what they became: points need it.
     context.setDynamicState(BridgeContext.INTERACTIVE);
     GraphicsNode node = new GVTBuilder().build(context, document);
+    fonts.compare(document);
     DashCount.check(name, node, limits);
     PaintMending mending = new PaintMending();
     mending.mend(node);

@@ -2,6 +2,7 @@ package dev.placket.layout.image;
 
 import java.awt.geom.PathIterator;
 import java.io.IOException;
+import java.util.List;
 import java.util.Set;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
@@ -28,16 +29,20 @@ final class FontElements {
   /**
    * The element, not yet in the document; its first child is its {@code font-face}.
    *
+   * @param family all faces of its family, itself among them
    * @param characters code points; those that the typeface lacks are left out, and taken out of the
    *     set
    */
-  Element font(Typeface typeface, Set<Integer> characters) throws IOException {
+  Element font(Typeface typeface, List<Typeface> family, Set<Integer> characters)
+      throws IOException {
     try (TrueTypeFont ttf = typeface.open()) {
       HorizontalHeaderTable header = ttf.getHorizontalHeader();
       Element font = element("font");
       font.setAttributeNS(null, "horiz-adv-x", Integer.toString(ttf.getAdvanceWidth(0)));
       Element face = element("font-face");
       face.setAttributeNS(null, "font-family", typeface.family());
+      face.setAttributeNS(null, "font-weight", FaceMatching.weights(family, typeface));
+      face.setAttributeNS(null, "font-style", FaceMatching.styles(family, typeface));
       face.setAttributeNS(null, "units-per-em", Integer.toString(ttf.getUnitsPerEm()));
       face.setAttributeNS(null, "ascent", Integer.toString(header.getAscender()));
       face.setAttributeNS(null, "descent", Integer.toString(header.getDescender()));

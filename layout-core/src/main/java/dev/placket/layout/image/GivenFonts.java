@@ -32,7 +32,9 @@ final class GivenFonts implements FontFamilyResolver {
   /** What Batik asks for where a drawing asks for nothing. */
   private static final Set<String> UNASKED = Set.of("arial", "helvetica");
 
-  private final Map<String, Made> made = new LinkedHashMap<>();
+  private final List<Made> made = new ArrayList<>();
+  private final Map<String, List<Typeface>> families = new LinkedHashMap<>();
+  private final AskedFaces asked = new AskedFaces();
   private final Set<String> missing = new LinkedHashSet<>();
   private final Typefaces typefaces;
   private boolean shipped;
@@ -57,17 +59,35 @@ final class GivenFonts implements FontFamilyResolver {
       return;
     }
     Set<Integer> characters = new TreeSet<>();
+    // A space that stands alone between two spans is no text content (DOM 3 Core, textContent).
+    characters.add((int) ' ');
     for (int i = 0; i < texts.getLength(); i++) {
       texts.item(i).getTextContent().codePoints().forEach(characters::add);
     }
-    List<Typeface> all = new ArrayList<>(typefaces.given());
-    all.add(Typefaces.shipped());
-    for (Typeface t : all) {
-      if (!made.containsKey(low(t.family()))) {
-        made.put(low(t.family()), made(name, t, characters, context, document));
+    typefaces.given().forEach(this::add);
+    add(Typefaces.shipped());
+    for (List<Typeface> family : families.values()) {
+      for (Typeface t : family) {
+        made.add(made(name, t, family, characters, context, document));
       }
     }
     check(name, characters);
+  }
+
+  /** Looks at the faces that the text of a built document asks for. */
+  void compare(Document document) {
+    if (!families.isEmpty()) {
+      asked.look(document, families);
+    }
+  }
+
+  /** Of two faces of one family, weight and style the first is used. */
+  private void add(Typeface face) {
+    List<Typeface> family = families.computeIfAbsent(low(face.family()), f -> new ArrayList<>());
+    if (family.stream()
+        .noneMatch(t -> t.weight() == face.weight() && t.italic() == face.italic())) {
+      family.add(face);
+    }
   }
 
   private void check(String name, Set<Integer> characters) throws PictureException {
@@ -82,7 +102,7 @@ final class GivenFonts implements FontFamilyResolver {
                 + script
                 + "), which is not done here; turn the text into paths and save again");
       }
-      if (shown(c) && made.values().stream().noneMatch(m -> m.characters.contains(c))) {
+      if (shown(c) && made.stream().noneMatch(m -> m.characters.contains(c))) {
         throw new PictureException(
             name
                 + ": no typeface that is given has the sign "
@@ -104,6 +124,7 @@ final class GivenFonts implements FontFamilyResolver {
   private static Made made(
       String name,
       Typeface typeface,
+      List<Typeface> family,
       Set<Integer> characters,
       BridgeContext context,
       Document document)
@@ -111,7 +132,7 @@ final class GivenFonts implements FontFamilyResolver {
     Set<Integer> has = new TreeSet<>(characters);
     Element font;
     try {
-      font = new FontElements(document).font(typeface, has);
+      font = new FontElements(document).font(typeface, family, has);
     } catch (IOException | RuntimeException | StackOverflowError e) {
       throw new PictureException(
           name
@@ -137,11 +158,11 @@ final class GivenFonts implements FontFamilyResolver {
   @Override
   public @Nullable GVTFontFamily resolve(String family) {
     String low = low(family);
-    Made found = made.get(low);
-    if (found == null && !KINDS.contains(low) && !UNASKED.contains(low)) {
+    // Those that are given are found in the document; only others are asked for here.
+    if (!KINDS.contains(low) && !UNASKED.contains(low)) {
       missing.add(family);
     }
-    return found == null ? null : found.family;
+    return null;
   }
 
   @Override
@@ -158,7 +179,7 @@ final class GivenFonts implements FontFamilyResolver {
   public GVTFontFamily getDefault() {
     shipped = true;
     GVTFontFamily last = null;
-    for (Made each : made.values()) {
+    for (Made each : made) {
       last = each.family;
     }
     if (last == null) {
@@ -169,7 +190,7 @@ final class GivenFonts implements FontFamilyResolver {
 
   @Override
   public @Nullable GVTFontFamily getFamilyThatCanDisplay(char c) {
-    for (Made each : made.values()) {
+    for (Made each : made) {
       if (each.characters.contains((int) c)) {
         return each.family;
       }
@@ -180,13 +201,14 @@ final class GivenFonts implements FontFamilyResolver {
   /** What to say where the typeface that comes along was used. */
   Stream<PictureNote> notes() {
     if (!shipped) {
-      return Stream.empty();
+      return asked.notes();
     }
     String because =
         missing.isEmpty()
             ? ""
             : missing.stream().collect(Collectors.joining(", ", ", since ", " is not given"));
     String set = "its lettering is set in Liberation Sans" + Said.line(because);
-    return Stream.of(missing.isEmpty() ? PictureNote.plain(set) : PictureNote.changed(set));
+    PictureNote face = missing.isEmpty() ? PictureNote.plain(set) : PictureNote.changed(set);
+    return Stream.concat(Stream.of(face), asked.notes());
   }
 }

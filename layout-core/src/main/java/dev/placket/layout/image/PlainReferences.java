@@ -11,10 +11,10 @@ final class PlainReferences {
 
   private PlainReferences() {}
 
-  /** Repeats every plain reference in the older form, where that is missing. */
+  /** Writes every plain reference in the older form too; of both the plain one counts. */
   static void adopt(Element e) {
     String plain = e.getAttributeNS(null, "href");
-    if (plain.startsWith("#") && e.getAttributeNS(XLINK, "href").isEmpty()) {
+    if (plain.startsWith("#")) {
       e.setAttributeNS(XLINK, "xlink:href", plain);
     }
     for (Node n = e.getFirstChild(); n != null; n = n.getNextSibling()) {

@@ -7,15 +7,21 @@ import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 
 /**
- * The size that the root of a drawing states: viewBox, width and height.
+ * The size that the root of a drawing states: viewBox, width and height, and how the one is laid
+ * into the other.
  *
- * @param viewBox what is shown
+ * @param viewBox what is shown, in drawing units: the viewBox and what its width and height show
+ *     beside it, or the part of it that they show
+ * @param content the part of the drawing's own plane that fills it; the same, unless stretched
  * @param width the stated width if absolute
  * @param height the stated height if absolute
  */
-record SvgSize(ViewBox viewBox, @Nullable Length width, @Nullable Length height) {
+record SvgSize(ViewBox viewBox, ViewBox content, @Nullable Length width, @Nullable Length height) {
   /** CSS Values 4, 5.2: an inch holds 96 px, 6 pc, 72 pt, and a centimetre 40 Q. */
   private static final double POINTS_PER_PIXEL = 0.75;
+
+  /** Proportions that differ by no more than rounding of the stated size would explain. */
+  private static final double SAME = 0.005;
 
   private static final Pattern LENGTH =
       Pattern.compile("\\s*\\+?([0-9]*\\.?[0-9]+(?:[eE][+-]?[0-9]+)?)(px|pt|pc|mm|cm|in|Q|)\\s*");
@@ -25,7 +31,8 @@ record SvgSize(ViewBox viewBox, @Nullable Length width, @Nullable Length height)
     Length height = length(root.getAttribute("height"));
     String box = root.getAttribute("viewBox");
     if (!box.isBlank()) {
-      return new SvgSize(viewBox(name, box), width, height);
+      return laidOut(
+          viewBox(name, box), width, height, root.getAttribute("preserveAspectRatio").strip());
     }
     if (width == null || height == null) {
       throw new PictureException(
@@ -35,10 +42,41 @@ record SvgSize(ViewBox viewBox, @Nullable Length width, @Nullable Length height)
       throw new PictureException(
           name + ": states a width or height of nought; save it with the size of the drawing");
     }
-    return new SvgSize(
-        new ViewBox(0, 0, width.pt() / POINTS_PER_PIXEL, height.pt() / POINTS_PER_PIXEL),
-        width,
-        height);
+    ViewBox all = new ViewBox(0, 0, width.pt() / POINTS_PER_PIXEL, height.pt() / POINTS_PER_PIXEL);
+    return new SvgSize(all, all, width, height);
+  }
+
+  /** SVG 2, 8.6: the viewBox is fitted into, or over, width and height, or stretched to them. */
+  private static SvgSize laidOut(
+      ViewBox box, @Nullable Length width, @Nullable Length height, String aspect) {
+    if (width == null || height == null || !(width.pt() > 0) || !(height.pt() > 0)) {
+      return new SvgSize(box, box, width, height);
+    }
+    double taller = (height.pt() / width.pt()) * (box.width() / box.height());
+    if (Math.abs(taller - 1) <= SAME) {
+      return new SvgSize(box, box, width, height);
+    }
+    if (aspect.startsWith("none")) {
+      ViewBox stretched =
+          new ViewBox(box.x(), box.y() * taller, box.width(), box.height() * taller);
+      return new SvgSize(stretched, box, width, height);
+    }
+    boolean slice = aspect.endsWith("slice");
+    // Along one axis the stated size shows more, or less, than the viewBox.
+    boolean down = taller > 1 != slice;
+    double w = down ? box.width() : box.width() / taller;
+    double h = down ? box.height() * taller : box.height();
+    ViewBox shown =
+        new ViewBox(
+            box.x() + (box.width() - w) * share(aspect, "xMin", "xMax"),
+            box.y() + (box.height() - h) * share(aspect, "YMin", "YMax"),
+            w,
+            h);
+    return new SvgSize(shown, shown, width, height);
+  }
+
+  private static double share(String aspect, String min, String max) {
+    return aspect.contains(min) ? 0 : aspect.contains(max) ? 1 : 0.5;
   }
 
   private static ViewBox viewBox(String name, String text) throws PictureException {

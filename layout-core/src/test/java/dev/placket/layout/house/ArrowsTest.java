@@ -86,6 +86,20 @@ class ArrowsTest {
         .check(Library.CLASSES);
   }
 
+  /** What reads a drawing uses the rewritings and bridges, never the other way round. */
+  @ParameterizedTest
+  @ValueSource(strings = {"image.svg.rewrite", "image.svg.bridge"})
+  void rewritingsAndBridgesStandAlone(String name) {
+    noClasses()
+        .that()
+        .resideInAPackage(Library.ROOT + name)
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage(Library.ROOT + "..")
+                .and(not(resideInAnyPackage(Library.ROOT + name))))
+        .check(Library.CLASSES);
+  }
+
   @Test
   void noPackagesRunInACycle() {
     slices().matching("dev.placket.layout.(*)..").should().beFreeOfCycles().check(Library.CLASSES);
