@@ -105,14 +105,19 @@ public record OntoRun(
 
   private Fitted firstWithRoom(Given.Task task, Workbook workbook, Sheets sheets) throws Refusal {
     List<String> why = new ArrayList<>();
-    for (Workbook.Entry entry : task.worksheets()) {
+    List<Workbook.Entry> worksheets = task.ranges().on(workbook, task.worksheets());
+    Worksheet bare = null;
+    boolean allBare = true;
+    for (Workbook.Entry entry : worksheets) {
       Worksheet read = sheets.read(entry);
-      if (read.used() == null && task.worksheets().size() > 1) {
+      if (read.bare(Anchored.OWN) && worksheets.size() > 1) {
         why.add("worksheet '" + entry.name() + "' is bare and passed over; name it to use it.");
+        bare = bare == null ? read : bare;
         continue;
       }
+      allBare = false;
       try {
-        return new WorksheetFit(read, leeway, TARGETS).fit(task.set(), workbook, task.ranges());
+        return fit(read, task, workbook);
       } catch (Refusal e) {
         if (e.exitCode() != Refusal.NO_ROOM) {
           throw e;
@@ -120,7 +125,15 @@ public record OntoRun(
         why.addAll(e.messages());
       }
     }
+    // Where all are bare, nobody meant another one.
+    if (bare != null && allBare) {
+      return fit(bare, task, workbook);
+    }
     throw new Refusal(Refusal.NO_ROOM, why);
+  }
+
+  private Fitted fit(Worksheet worksheet, Given.Task task, Workbook workbook) throws Refusal {
+    return new WorksheetFit(worksheet, leeway, TARGETS).fit(task.set(), workbook, task.ranges());
   }
 
   /** The copy, a preview of each worksheet in play, and the numbers. */

@@ -67,6 +67,13 @@ class PackagesTest {
               String more = byName.formatted("/xl/_rels/workbook.xml.rels");
               p.put(RawPackage.TYPES, types.replace("</Types>", more + "</Types>"));
             }),
+        of(
+            "the type of a drawing that was lost",
+            p ->
+                p.replace(
+                    RawPackage.TYPES,
+                    "</Types>",
+                    "<Override PartName='/xl/drawings/drawing1.xml' ContentType='text/plain'/></Types>")),
         of("stored", p -> p.stored = true),
         of("zip64", p -> p.zip64 = Zip64Mode.Always),
         of("a folder as an entry", p -> p.parts.put("xl/media/", new byte[0])),

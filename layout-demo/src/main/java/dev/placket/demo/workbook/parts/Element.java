@@ -5,6 +5,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The start of an XML element, valid while it is being visited. */
 public final class Element {
+  /** The greatest coordinate of a drawing (ISO/IEC 29500-1, 20.1.10.16). */
+  private static final long MOST_EMU = 27_273_042_316_900L;
+
   private final XMLStreamReader reader;
   private final int depth;
 
@@ -71,11 +74,15 @@ public final class Element {
    */
   public double number(String attribute, double absent) {
     String value = get(attribute);
-    double number = value == null ? absent : Double.parseDouble(value.strip());
-    if (!Double.isFinite(number)) {
-      throw new NumberFormatException(value);
+    try {
+      double number = value == null ? absent : Double.parseDouble(value.strip());
+      if (Double.isFinite(number)) {
+        return number;
+      }
+    } catch (NumberFormatException e) {
+      // Said below.
     }
-    return number;
+    throw wrong(attribute, value, "number");
   }
 
   /**
@@ -85,6 +92,30 @@ public final class Element {
    */
   public int whole(String attribute, int absent) {
     String value = get(attribute);
-    return value == null ? absent : Integer.parseInt(value.strip());
+    try {
+      return value == null ? absent : Integer.parseInt(value.strip());
+    } catch (NumberFormatException e) {
+      throw wrong(attribute, value, "whole number of that size");
+    }
+  }
+
+  /**
+   * A length in EMU, kept to what sums of a few can hold.
+   *
+   * @throws NumberFormatException if it is none; {@link XmlPart} makes a message of it
+   */
+  public long emu(String attribute) {
+    String value = get(attribute);
+    try {
+      long emu = value == null ? 0 : Long.parseLong(value.strip());
+      return Math.max(-MOST_EMU, Math.min(MOST_EMU, emu));
+    } catch (NumberFormatException e) {
+      throw wrong(attribute, value, "length in whole EMU");
+    }
+  }
+
+  private NumberFormatException wrong(String attribute, @Nullable String value, String what) {
+    return new NumberFormatException(
+        "'" + value + "' as " + attribute + " of " + name() + " is no " + what);
   }
 }

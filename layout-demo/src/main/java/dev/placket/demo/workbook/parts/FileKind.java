@@ -25,6 +25,9 @@ final class FileKind {
           new Start("\u0089PNG", "a picture; name a workbook (.xlsx)"),
           new Start("\u00FF\u00D8\u00FF", "a picture; name a workbook (.xlsx)"),
           new Start("GIF8", "a picture; name a workbook (.xlsx)"),
+          new Start("II*\u0000", "a picture; name a workbook (.xlsx)"),
+          new Start("MM\u0000*", "a picture; name a workbook (.xlsx)"),
+          new Start("RIFF", "a picture; name a workbook (.xlsx)"),
           // A binary workbook before it was kept in a compound file: its first record.
           new Start("\u0009\u0000\u0004\u0000", "an old binary workbook (.xls)" + SAVE_AS),
           new Start("\u0009\u0002\u0006\u0000", "an old binary workbook (.xls)" + SAVE_AS),
@@ -74,6 +77,9 @@ final class FileKind {
     }
     if (words.contains("office:spreadsheet")) {
       return "an old XML spreadsheet (.xml)" + SAVE_AS;
+    }
+    if (words.contains("<svg")) {
+      return "a drawing (.svg); name a workbook (.xlsx)";
     }
     if (words.contains("<html") || words.contains("<table")) {
       return "a web page (.html)" + SAVE_AS;

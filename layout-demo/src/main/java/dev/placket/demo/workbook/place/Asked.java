@@ -2,12 +2,14 @@ package dev.placket.demo.workbook.place;
 
 import dev.placket.demo.Refusal;
 import dev.placket.demo.workbook.geometry.CellRange;
+import dev.placket.demo.workbook.geometry.Grid;
 import dev.placket.demo.workbook.read.Workbook;
 import dev.placket.demo.workbook.read.Worksheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Ranges that somebody named, as in {@code B5:H30} or by a defined name of the workbook.
@@ -16,6 +18,8 @@ import java.util.Map;
  * @param labelled ranges that stay uncovered whatever they hold
  */
 public record Asked(List<String> windows, List<String> labelled) {
+  private static final String CELLS = "\\$?[A-Za-z]{1,3}\\$?[0-9]{1,9}";
+
   /** Nothing named. */
   public static final Asked NOTHING = new Asked(List.of(), List.of());
 
@@ -59,19 +63,62 @@ public record Asked(List<String> windows, List<String> labelled) {
     try {
       return List.of(CellRange.parse(name));
     } catch (IllegalArgumentException e) {
-      List<CellRange> named = workbook.ranges(name, worksheet.entry().index());
+      List<CellRange> named = workbook.ranges(name, worksheet.entry());
       if (named.isEmpty()) {
         throw Refusal.input(
-            "worksheet '"
-                + worksheet.name()
-                + "': '"
+            "worksheet '" + worksheet.name() + "': " + unknown(name, workbook, worksheet.entry()));
+      }
+      return named;
+    }
+  }
+
+  private static String unknown(String name, Workbook workbook, Workbook.Entry entry) {
+    if (name.matches(CELLS + "(:" + CELLS + ")?")) {
+      return "the range '"
+          + name
+          + "' leaves the worksheet, which ends with "
+          + CellRange.cell(Grid.COLUMNS - 1, Grid.ROWS - 1)
+          + "; name one inside it.";
+    }
+    List<String> elsewhere = workbook.sheets(name, entry);
+    if (!elsewhere.isEmpty()) {
+      return "the name '"
+          + name
+          + "' lies on "
+          + String.join(", ", elsewhere)
+          + "; place the flats there with --worksheet, or name a range of this worksheet.";
+    }
+    return workbook
+        .named(name, entry.index())
+        .map(
+            f ->
+                "the name '" + name + "' stands for " + f + ", which is no range of cells; mend it")
+        .orElse(
+            "'"
                 + name
                 + "' is neither a range, as in B5:H30, nor a defined name of ranges; the workbook"
                 + " defines "
-                + (workbook.names().isEmpty() ? "none" : names(workbook))
-                + ".");
-      }
-      return named;
+                + (workbook.names().isEmpty() ? "none" : names(workbook)))
+        .concat(".");
+  }
+
+  /** Of some worksheets those on which all of it can be found; all where it is found on none. */
+  public List<Workbook.Entry> on(Workbook workbook, List<Workbook.Entry> worksheets) {
+    List<Workbook.Entry> found =
+        worksheets.stream()
+            .filter(
+                w ->
+                    Stream.concat(windows.stream(), labelled.stream())
+                        .allMatch(n -> on(n, workbook, w)))
+            .toList();
+    return found.isEmpty() ? worksheets : found;
+  }
+
+  private static boolean on(String name, Workbook workbook, Workbook.Entry entry) {
+    try {
+      return CellRange.parse(name) != null;
+    } catch (IllegalArgumentException e) {
+      return !workbook.ranges(name, entry).isEmpty();
     }
   }
 

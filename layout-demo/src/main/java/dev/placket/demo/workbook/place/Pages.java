@@ -1,19 +1,46 @@
 package dev.placket.demo.workbook.place;
 
 import dev.placket.demo.workbook.geometry.CellRange;
+import dev.placket.demo.workbook.geometry.Grid;
 import dev.placket.demo.workbook.geometry.PrintPage;
 import dev.placket.demo.workbook.geometry.PrintPages;
+import dev.placket.demo.workbook.read.DrawnThing;
 import dev.placket.demo.workbook.read.Worksheet;
+import dev.placket.demo.workbook.room.Occupied;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 
 /** The printed pages of a worksheet that flats may lie on, in the order in which to try them. */
 final class Pages {
+  /** More pages than these are not looked at: flats go onto one of the first. */
+  private static final int MOST_PAGES = 400;
+
   private final Worksheet worksheet;
   private final PrintPages pages;
+  private final CellRange whole;
 
-  Pages(Worksheet worksheet, int leeway) {
+  /**
+   * Of a worksheet.
+   *
+   * @param leeway how many pixels readers may take a column or row for smaller or larger
+   * @param windows ranges that pictures are meant for, which print them
+   */
+  Pages(Worksheet worksheet, int leeway, Collection<CellRange> windows) {
     this.worksheet = worksheet;
+    CellRange used = CellRange.cell(0, 0);
+    used = worksheet.used() == null ? used : used.around(worksheet.used());
+    Occupied occupied = new Occupied(worksheet.grid(), worksheet.grid());
+    for (DrawnThing thing : worksheet.things()) {
+      used = thing.name().startsWith(Anchored.OWN) ? used : used.around(occupied.cells(thing));
+    }
+    // A worksheet that is fitted to its pages would shrink for all of a window, filled or not.
+    if (worksheet.setup().fit() == null) {
+      for (CellRange window : windows) {
+        used = used.around(bounded(window));
+      }
+    }
+    this.whole = used;
     this.pages = new PrintPages(worksheet.grid(), leeway, worksheet.setup());
   }
 
@@ -21,8 +48,12 @@ final class Pages {
   List<PrintPage> printed() {
     List<CellRange> areas = areas();
     List<PrintPage> all = new ArrayList<>();
-    areas.forEach(a -> all.addAll(pages.of(a, areas)));
-    return all;
+    for (CellRange area : areas) {
+      if (all.size() < MOST_PAGES) {
+        all.addAll(pages.of(area, areas));
+      }
+    }
+    return all.subList(0, Math.min(all.size(), MOST_PAGES));
   }
 
   /**
@@ -41,18 +72,23 @@ final class Pages {
             worksheet.setup().margins().top().pt()));
   }
 
-  private List<CellRange> areas() {
-    CellRange used = worksheet.used();
-    CellRange whole = used == null ? CellRange.cell(0, 0) : CellRange.cell(0, 0).around(used);
-    List<CellRange> stated = worksheet.setup().areas();
-    return stated.isEmpty()
-        ? List.of(whole)
-        : stated.stream().map(a -> endless(a) ? a.common(whole) : a).toList();
+  /** Whole columns and rows begin somewhere, and end where what is used does. */
+  private static CellRange bounded(CellRange w) {
+    int right = w.right() == Grid.COLUMNS ? w.left() + 1 : w.right();
+    int bottom = w.bottom() == Grid.ROWS ? w.top() + 1 : w.bottom();
+    return new CellRange(w.left(), w.top(), right, bottom);
   }
 
-  /** Whole columns or rows are printed as far as they are used. */
-  private static boolean endless(CellRange a) {
-    return a.right() == dev.placket.demo.workbook.geometry.Grid.COLUMNS
-        || a.bottom() == dev.placket.demo.workbook.geometry.Grid.ROWS;
+  /** What is printed, as its pages hold it. */
+  List<CellRange> areas() {
+    List<CellRange> stated = worksheet.setup().areas();
+    return stated.isEmpty() ? List.of(whole) : stated.stream().map(a -> used(a, whole)).toList();
+  }
+
+  /** Whole columns or rows are printed as far as anything is used, and one of them at least. */
+  private static CellRange used(CellRange a, CellRange whole) {
+    int right = a.right() == Grid.COLUMNS ? Math.max(a.left() + 1, whole.right()) : a.right();
+    int bottom = a.bottom() == Grid.ROWS ? Math.max(a.top() + 1, whole.bottom()) : a.bottom();
+    return new CellRange(a.left(), a.top(), right, bottom);
   }
 }

@@ -2,6 +2,7 @@ package dev.placket.demo.workbook.place;
 
 import dev.placket.demo.PlacedFlat;
 import dev.placket.demo.RasterPrint;
+import dev.placket.demo.Refusal;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.workbook.geometry.Emu;
 import dev.placket.demo.workbook.read.DrawnThing;
@@ -26,10 +27,14 @@ import dev.placket.layout.units.Length;
 import java.awt.image.BufferedImage;
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 
 /** Makes pictures of placed flats, with their anchors in whole EMU. */
 final class Prepare {
+  /** A flat that fills A1; four bytes each. */
+  private static final double MOST_PIXELS = 4e7;
+
   private final PageRoom room;
   private final PrintedScale printed;
   private final DensityTargets targets;
@@ -45,7 +50,15 @@ final class Prepare {
     return printed.printedPoints(printed.emuPerPixel(targets.aim()) + 2);
   }
 
-  List<Anchored> all(FlatSet set, List<Flat> flats, Fit fit) {
+  /**
+   * The pictures of all flats.
+   *
+   * @throws Refusal if the paper is so large that one would have too many pixels
+   */
+  List<Anchored> all(FlatSet set, List<Flat> flats, Fit fit) throws Refusal {
+    for (Flat flat : flats) {
+      check(flat, fit.placement(flat.id()));
+    }
     double[] atOne = Targets.scales(flats);
     double common = fit.proof().scale().doubleValue();
     return IntStream.range(0, flats.size())
@@ -61,6 +74,25 @@ final class Prepare {
     return item.file().picture() instanceof Raster raster
         ? raster(item, raster, at, target)
         : drawing(item, (Drawing) item.file().picture(), at, target);
+  }
+
+  private void check(Flat flat, Placement at) throws Refusal {
+    double scale = at.scale().doubleValue();
+    double inches = Length.pt(scale).in() * targets.aim();
+    double pixels = flat.ink().width() * inches * flat.ink().height() * inches;
+    if (pixels > MOST_PIXELS) {
+      throw Refusal.input(
+          String.format(
+              Locale.ROOT,
+              "worksheet '%s': the flat %s would be printed %.0f mm long and need %.0f million"
+                  + " pixels, the limit is %.0f; set smaller paper for the worksheet, or name a"
+                  + " smaller range with --window.",
+              room.sheet().name(),
+              flat.id(),
+              Length.pt(scale * flat.ink().longestSide()).mm(),
+              pixels / 1e6,
+              MOST_PIXELS / 1e6));
+    }
   }
 
   /** Drawn with a whole number of EMU to the pixel, so that scale and aspect are exact. */

@@ -27,8 +27,11 @@ import dev.placket.layout.flat.Surround;
 import dev.placket.layout.sheet.Window;
 import dev.placket.layout.units.Length;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Places flats on the printed page of a worksheet where they come out largest. */
@@ -66,14 +69,15 @@ public final class WorksheetFit {
    */
   public Fitted fit(FlatSet set, Workbook workbook, Asked asked) throws Refusal {
     List<Flat> plain = flats(set, 0);
-    Pages pages = new Pages(worksheet, leeway);
+    Map<String, CellRange> windows = asked.windows(workbook, worksheet);
+    Pages pages = new Pages(worksheet, leeway, windows.values());
     FindRoom rooms =
         new FindRoom(
             worksheet,
             leeway,
             Anchored.OWN,
             new Wanted(
-                asked.windows(workbook, worksheet),
+                windows,
                 asked.labelled(workbook, worksheet),
                 least(plain, true),
                 least(plain, false)));
@@ -82,18 +86,40 @@ public final class WorksheetFit {
     if (best == null) {
       best = largest(set, rooms, pages.beyond(), why);
     }
-    if (best == null) {
-      throw new Refusal(Refusal.NO_ROOM, why.isEmpty() ? List.of(nothingBlank(plain)) : why);
+    if (best != null) {
+      return best;
     }
-    return best;
+    String outside = outside(windows, pages.areas());
+    if (outside != null) {
+      throw new Refusal(Refusal.NO_ROOM, List.of(outside));
+    }
+    throw new Refusal(Refusal.NO_ROOM, why.isEmpty() ? List.of(nothingBlank(plain)) : why);
+  }
+
+  /** What to say where no window lies on anything that is printed; else null. */
+  private @Nullable String outside(Map<String, CellRange> windows, List<CellRange> printed) {
+    boolean meet = windows.values().stream().anyMatch(w -> printed.stream().anyMatch(w::meets));
+    return meet || windows.isEmpty()
+        ? null
+        : "worksheet '"
+            + worksheet.name()
+            + "': no room: "
+            + words(windows.values())
+            + " is not printed, only "
+            + words(printed)
+            + " is; extend the print area, or name a range within it with --window.";
+  }
+
+  private static String words(Collection<CellRange> ranges) {
+    return ranges.stream().map(CellRange::toString).collect(Collectors.joining(", "));
   }
 
   private @Nullable Fitted largest(
-      FlatSet set, FindRoom rooms, List<PrintPage> pages, List<String> why) {
+      FlatSet set, FindRoom rooms, List<PrintPage> pages, List<String> why) throws Refusal {
     List<PageRoom> candidates = new ArrayList<>();
-    for (PrintPage page : pages) {
-      PageRoom room = rooms.of(page);
-      if (room != null && candidates.size() < MOST_PAGES) {
+    for (int i = 0; i < pages.size() && candidates.size() < MOST_PAGES; i++) {
+      PageRoom room = rooms.of(pages.get(i));
+      if (room != null) {
         candidates.add(room);
       }
     }
@@ -125,7 +151,7 @@ public final class WorksheetFit {
         : prepared(set, bestRoom, bestRequest, best);
   }
 
-  private Fitted prepared(FlatSet set, PageRoom room, FitRequest request, Fit fit) {
+  private Fitted prepared(FlatSet set, PageRoom room, FitRequest request, Fit fit) throws Refusal {
     List<Breach> breaches = Referee.check(request, fit);
     if (!breaches.isEmpty()) {
       throw new IllegalStateException("the referee refuses the fit: " + breaches);

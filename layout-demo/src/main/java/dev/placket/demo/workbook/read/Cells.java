@@ -7,6 +7,7 @@ import dev.placket.demo.workbook.geometry.Grid;
 import dev.placket.demo.workbook.geometry.Tracks;
 import dev.placket.demo.workbook.parts.Element;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -31,7 +32,9 @@ final class Cells {
   private final Tally tally;
   private final List<Cell> cells = new ArrayList<>();
   private final List<Whole> wholes = new ArrayList<>();
-  private Tracks.Builder rows = new Tracks.Builder(Emu.ofPoints(15), Grid.ROWS);
+  private final Sizes rows;
+  private double usual = 15;
+  private boolean usuallyHidden;
   private int row = -1;
   private int column = -1;
   private Styles.Look look = Styles.Look.PLAIN;
@@ -40,7 +43,8 @@ final class Cells {
   private boolean shows;
   private final StringBuilder text = new StringBuilder();
 
-  Cells(Styles styles, List<String> strings, Tally tally) {
+  Cells(Styles styles, List<String> strings, Tally tally, Collection<String> notes) {
+    this.rows = new Sizes("rows", notes);
     this.styles = styles;
     this.strings = strings;
     this.tally = tally;
@@ -55,16 +59,21 @@ final class Cells {
   }
 
   Tracks rows() {
-    return rows.build();
+    return rows.tracks(usuallyHidden ? 0 : height(usual), Grid.ROWS);
   }
 
   /** The height of rows that say nothing of their own. */
   void usualHeight(double points, boolean hidden) {
-    rows = new Tracks.Builder(hidden ? 0 : Emu.ofPoints(points), Grid.ROWS);
     usual = points;
+    usuallyHidden = hidden;
   }
 
-  private double usual = 15;
+  /** Far above the greatest height that a row may have, and sums of all rows stay whole numbers. */
+  private static final double MOST_POINTS = 1e6;
+
+  private static long height(double points) {
+    return Emu.ofPoints(Math.max(0, Math.min(MOST_POINTS, points)));
+  }
 
   void start(Element e) throws Refusal {
     switch (e.name()) {
@@ -100,8 +109,7 @@ final class Cells {
     if (row < 0 || row >= Grid.ROWS) {
       throw new IllegalArgumentException("row " + (row + 1));
     }
-    long height = e.flag("hidden", false) ? 0 : Emu.ofPoints(e.number("ht", usual));
-    rows.add(row, row + 1, Math.max(0, height));
+    rows.add(row, row + 1, e.flag("hidden", false) ? 0 : height(e.number("ht", usual)));
     if (e.flag("customFormat", false)) {
       Styles.Look whole = styles.look(e.whole("s", 0));
       wholes.add(new Whole(new CellRange(0, row, Grid.COLUMNS, row + 1), whole));

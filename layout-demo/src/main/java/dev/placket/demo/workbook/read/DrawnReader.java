@@ -61,12 +61,12 @@ final class DrawnReader implements Visitor {
       }
       case "ext" -> {
         if (direct) {
-          extent = new long[] {e.whole("cx", 0), e.whole("cy", 0)};
+          extent = new long[] {e.emu("cx"), e.emu("cy")};
         }
       }
       case "pos" -> {
         if (direct) {
-          position = new long[] {e.whole("x", 0), e.whole("y", 0)};
+          position = new long[] {e.emu("x"), e.emu("y")};
         }
       }
       case "cNvPr" -> name = name == null ? e.get("name", "") : name;
@@ -105,8 +105,14 @@ final class DrawnReader implements Visitor {
     }
   }
 
+  /** Kept to what an {@code int} holds: a column, a row, or less than the longest side of one. */
   private long number() {
-    return Long.parseLong(text.toString().strip());
+    String said = text.toString().strip();
+    if (!said.matches("-?[0-9]{1,18}")) {
+      throw new NumberFormatException("'" + said + "' in an anchor is no whole number");
+    }
+    long number = Long.parseLong(said);
+    return Math.max(Integer.MIN_VALUE, Math.min(Integer.MAX_VALUE, number));
   }
 
   private void finish() {

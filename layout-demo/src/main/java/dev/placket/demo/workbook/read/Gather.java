@@ -1,22 +1,25 @@
 package dev.placket.demo.workbook.read;
 
 import dev.placket.demo.workbook.geometry.CellRange;
+import dev.placket.demo.workbook.geometry.Grid;
 import dev.placket.demo.workbook.geometry.Tracks;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedSet;
-import java.util.TreeMap;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Makes marks and rules of cells: merged cells act as one, long texts run on. */
 final class Gather {
+  private static final int END = Grid.COLUMNS;
+
   private final Styles styles;
   private final Tracks columns;
   private final List<CellRange> merges;
-  private final Map<Integer, List<CellRange>> mergesOfRow = new HashMap<>();
+  private final Merges merged;
   private final List<Mark> marks = new ArrayList<>();
   private final Rules rules = new Rules();
   private @Nullable CellRange used;
@@ -25,32 +28,33 @@ final class Gather {
     this.styles = styles;
     this.columns = columns;
     this.merges = merges;
-    for (CellRange m : merges) {
-      // A merge of very many rows is looked for without the index.
-      for (int r = m.top(); r < Math.min(m.bottom(), m.top() + 2000); r++) {
-        mergesOfRow.computeIfAbsent(r, k -> new ArrayList<>()).add(m);
-      }
-    }
+    this.merged = new Merges(merges);
   }
 
   void cells(Cells cells, List<Cells.Whole> columnLooks) {
-    Map<Integer, SortedSet<Integer>> taken = new TreeMap<>();
-    for (Cells.Cell c : cells.cells()) {
+    Map<Integer, NavigableSet<Integer>> taken = new HashMap<>();
+    List<Cells.Cell> byRow = new ArrayList<>(cells.cells());
+    byRow.sort(Comparator.comparingInt(Cells.Cell::row));
+    for (Cells.Cell c : byRow) {
       cell(c);
       if (c.why() != null) {
         taken.computeIfAbsent(c.row(), k -> new TreeSet<>()).add(c.column());
       }
     }
     RunningText running = new RunningText(styles, columns);
-    for (Cells.Cell c : cells.cells()) {
+    for (Cells.Cell c : byRow) {
       boolean text = c.why() == Mark.Why.TEXT || c.why() == Mark.Why.FORMULA;
       if (text && c.look().align() != Styles.Align.KEPT && single(c)) {
-        SortedSet<Integer> stops = new TreeSet<>(taken.get(c.row()));
-        for (CellRange m : mergesOfRow.getOrDefault(c.row(), List.of())) {
-          stops.add(m.left());
-          stops.add(m.right() - 1);
-        }
-        running.of(c, stops).forEach(r -> mark(r, Mark.Why.TEXT_RUNS_IN, ""));
+        NavigableSet<Integer> own = taken.getOrDefault(c.row(), new TreeSet<>());
+        Integer before = own.lower(c.column());
+        Integer after = own.higher(c.column());
+        Integer merge = merged.after(c.column(), c.row());
+        running
+            .of(
+                c,
+                Math.max(before == null ? -1 : before, merged.before(c.column(), c.row())),
+                Math.min(after == null ? END : after, merge == null ? END : merge))
+            .forEach(r -> mark(r, Mark.Why.TEXT_RUNS_IN, ""));
       }
     }
     wholes(cells.wholes());
@@ -59,12 +63,12 @@ final class Gather {
   }
 
   private boolean single(Cells.Cell c) {
-    CellRange m = merged(c.column(), c.row());
+    CellRange m = merged.around(c.column(), c.row());
     return m.right() - m.left() == 1 && m.bottom() - m.top() == 1;
   }
 
   private void cell(Cells.Cell c) {
-    CellRange range = merged(c.column(), c.row());
+    CellRange range = merged.around(c.column(), c.row());
     if (c.why() != null) {
       mark(range, c.why(), c.text());
     } else if (c.look().filled()) {
@@ -96,16 +100,6 @@ final class Gather {
     used = used == null ? range : used.around(range);
   }
 
-  private CellRange merged(int column, int row) {
-    CellRange cell = CellRange.cell(column, row);
-    for (CellRange m : mergesOfRow.getOrDefault(row, List.of())) {
-      if (m.contains(cell)) {
-        return m;
-      }
-    }
-    return cell;
-  }
-
   List<Mark> marks() {
     return marks;
   }
@@ -118,8 +112,8 @@ final class Gather {
   @Nullable CellRange used(List<Mark> all) {
     CellRange whole = used;
     for (Mark m : all) {
-      boolean endless = m.range().bottom() == dev.placket.demo.workbook.geometry.Grid.ROWS;
-      boolean wide = m.range().right() == dev.placket.demo.workbook.geometry.Grid.COLUMNS;
+      boolean endless = m.range().bottom() == Grid.ROWS;
+      boolean wide = m.range().right() == Grid.COLUMNS;
       if (!endless && !wide) {
         whole = whole == null ? m.range() : whole.around(m.range());
       }

@@ -5,7 +5,6 @@ import dev.placket.demo.workbook.geometry.Emu;
 import dev.placket.demo.workbook.geometry.Tracks;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedSet;
 
 /**
  * Finds the empty cells that a long text runs into.
@@ -29,9 +28,10 @@ final class RunningText {
   /**
    * The cells it runs into.
    *
-   * @param taken columns of the same row where text ends: filled, merged
+   * @param before the nearest column to the left where text ends, filled or merged; -1 for none
+   * @param after the nearest to the right; the count of columns for none
    */
-  List<CellRange> of(Cells.Cell cell, SortedSet<Integer> taken) {
+  List<CellRange> of(Cells.Cell cell, int before, int after) {
     List<CellRange> ranges = new ArrayList<>();
     long over = Math.round(pixels(cell)) * Emu.PER_PIXEL - columns.size(cell.column());
     if (over <= 0 || cell.text().isEmpty()) {
@@ -42,15 +42,12 @@ final class RunningText {
     boolean left = align == Styles.Align.RIGHT || align == Styles.Align.CENTRE;
     long each = align == Styles.Align.CENTRE ? over / 2 : over;
     if (right) {
-      int stop = taken.tailSet(cell.column() + 1).stream().findFirst().orElse(columns.count());
       int last = columns.at(Math.min(columns.start(cell.column() + 1) + each, end()));
-      add(ranges, cell.column() + 1, Math.min(stop, last + 1), cell.row());
+      add(ranges, cell.column() + 1, Math.min(after, last + 1), cell.row());
     }
     if (left && cell.column() > 0) {
-      SortedSet<Integer> before = taken.headSet(cell.column());
-      int stop = before.isEmpty() ? 0 : before.last() + 1;
       int first = columns.at(Math.max(0, columns.start(cell.column()) - each));
-      add(ranges, Math.max(stop, first), cell.column(), cell.row());
+      add(ranges, Math.max(before + 1, first), cell.column(), cell.row());
     }
     return ranges;
   }

@@ -70,10 +70,15 @@ final class StylesReader implements Visitor {
     fonts.add(
         switch (e.name()) {
           case "name" -> new Font(e.get("val", ""), f.points, f.bold);
-          case "sz" -> new Font(f.name, e.number("val", f.points), f.bold);
+          case "sz" -> new Font(f.name, size(e.number("val", f.points), f.points), f.bold);
           case "b" -> new Font(f.name, f.points, e.flag("val", true));
           default -> f;
         });
+  }
+
+  /** No font is smaller than 1 point or larger than 409 (ISO/IEC 29500-1, 18.4.11, in practice). */
+  private static double size(double points, double other) {
+    return points >= 1 && points <= 409 ? points : other;
   }
 
   private void fill(Element e) {

@@ -51,9 +51,20 @@ public record Workbook(
     return worksheets.stream().filter(w -> w.name().equalsIgnoreCase(name)).findFirst();
   }
 
-  /** The ranges that a name stands for on a sheet; none for a name that is not defined. */
-  public List<CellRange> ranges(String name, int index) {
-    return named(name, index).map(References::ranges).orElse(List.of());
+  /** The ranges that a name stands for on a sheet; none for a name that has none there. */
+  public List<CellRange> ranges(String name, Entry sheet) {
+    return named(name, sheet.index())
+        .map(formula -> References.ranges(formula, sheet.name()))
+        .orElse(List.of());
+  }
+
+  /** The sheets that the ranges of a name lie on, as far as it says so. */
+  public List<String> sheets(String name, Entry from) {
+    return named(name, from.index()).map(References::of).orElse(List.of()).stream()
+        .map(References.Reference::sheet)
+        .filter(s -> !s.isEmpty())
+        .distinct()
+        .toList();
   }
 
   /** What a name stands for on a sheet; names of the sheet go before names of the workbook. */

@@ -44,4 +44,13 @@ public record Worksheet(
   public String name() {
     return entry.name();
   }
+
+  /**
+   * Whether nothing is on it.
+   *
+   * @param own how the names of pictures begin that do not count
+   */
+  public boolean bare(String own) {
+    return used == null && things.stream().allMatch(t -> t.name().startsWith(own));
+  }
 }

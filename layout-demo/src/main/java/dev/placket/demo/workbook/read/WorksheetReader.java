@@ -14,7 +14,9 @@ import dev.placket.demo.workbook.parts.Relations;
 import dev.placket.demo.workbook.parts.Visitor;
 import dev.placket.demo.workbook.parts.XmlPart;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Reads one worksheet and the parts that hang on it. */
@@ -44,7 +46,11 @@ public final class WorksheetReader {
    * @throws Refusal if it is damaged or beyond the limits
    */
   public Worksheet read(Workbook.Entry entry) throws Refusal {
-    Sheet sheet = new Sheet(parts.file() + ", worksheet '" + entry.name() + "'");
+    Set<String> notes = new LinkedHashSet<>();
+    if (entry.hidden()) {
+      notes.add("is hidden; unhide it to see and print the flats");
+    }
+    Sheet sheet = new Sheet(notes);
     XmlPart.walk(parts, entry.part(), sheet);
     Relations relations = Relations.of(parts, entry.part());
     List<Mark> marks = new ArrayList<>();
@@ -52,7 +58,7 @@ public final class WorksheetReader {
       marks.add(new Mark(r, Mark.Why.TO_FILL_IN, ""));
     }
     for (Relation r : relations.list()) {
-      beside(r, marks);
+      beside(r, marks, new Ranges(notes));
     }
     List<DrawnThing> things = new ArrayList<>(sheet.controls.things());
     Relation drawing = relations.get(sheet.drawing);
@@ -71,12 +77,14 @@ public final class WorksheetReader {
         things.add(thing);
       }
     }
-    Gather gather = new Gather(workbook.styles(), sheet.columns(), sheet.merges);
+    Tracks columns = sheet.columns();
+    Tracks rows = sheet.cells.rows();
+    Gather gather = new Gather(workbook.styles(), columns, sheet.merges);
     gather.cells(sheet.cells, sheet.columnLooks);
     marks.addAll(gather.marks());
     return new Worksheet(
         entry,
-        new Grid(sheet.columns(), sheet.cells.rows()),
+        new Grid(columns, rows),
         marks,
         gather.rules(),
         sheet.merges,
@@ -84,37 +92,38 @@ public final class WorksheetReader {
         things,
         drawing == null ? null : drawing.target(),
         sheet.print.setup(workbook, entry),
-        notes(sheet));
+        notes(notes));
   }
 
-  private List<String> notes(Sheet sheet) {
-    List<String> notes = new ArrayList<>(sheet.print.notes());
+  private List<String> notes(Set<String> notes) {
     Styles styles = workbook.styles();
     if (!DigitWidth.knows(styles.font())) {
       notes.add(
-          "its default font, "
-              + styles.font()
-              + ", is not known here; a digit is taken as "
+          (styles.font().isEmpty()
+                  ? "names no default font"
+                  : "its default font, " + styles.font() + ", is not known here")
+              + "; a digit is taken as "
               + styles.digit()
               + " pixels wide");
     }
-    return notes;
+    return List.copyOf(notes);
   }
 
   /** Comments, tables and the like lie in parts of their own. */
-  private void beside(Relation relation, List<Mark> marks) throws Refusal {
+  private void beside(Relation relation, List<Mark> marks, Ranges ranges) throws Refusal {
     switch (relation.type()) {
       case "comments", "threadedComment" ->
-          ranges(relation, "comment,threadedComment", Mark.Why.COMMENT, marks);
-      case "table" -> ranges(relation, "table", Mark.Why.TABLE, marks);
-      case "pivotTable" -> ranges(relation, "location", Mark.Why.TABLE, marks);
+          ranges(relation, "comment,threadedComment", Mark.Why.COMMENT, marks, ranges);
+      case "table" -> ranges(relation, "table", Mark.Why.TABLE, marks, ranges);
+      case "pivotTable" -> ranges(relation, "location", Mark.Why.TABLE, marks, ranges);
       default -> {
         // Other relations cover no cells.
       }
     }
   }
 
-  private void ranges(Relation relation, String elements, Mark.Why why, List<Mark> marks)
+  private void ranges(
+      Relation relation, String elements, Mark.Why why, List<Mark> marks, Ranges ranges)
       throws Refusal {
     List<String> wanted = List.of(elements.split(","));
     XmlPart.walk(
@@ -122,31 +131,37 @@ public final class WorksheetReader {
         relation.target(),
         e -> {
           String ref = wanted.contains(e.name()) ? e.get("ref") : null;
-          if (ref != null) {
+          for (CellRange range : ranges.of(e.name(), ref == null ? "" : ref)) {
             tally.one();
-            marks.add(new Mark(CellRange.parse(ref), why, ""));
+            marks.add(new Mark(range, why, ""));
           }
         });
   }
 
   /** The worksheet's own part. */
   private final class Sheet implements Visitor {
+    private final Set<String> notes;
+    private final Ranges ranges;
     private final PrintReader print;
-    private final Cells cells = new Cells(workbook.styles(), strings, tally);
+    private final Cells cells;
     private final DrawnReader controls = new DrawnReader();
     private final List<CellRange> merges = new ArrayList<>();
     private final List<CellRange> validated = new ArrayList<>();
     private final List<Cells.Whole> columnLooks = new ArrayList<>();
     private final int digit = workbook.styles().digit();
     private @Nullable String drawing;
-    private Tracks.@Nullable Builder columns;
+    private final Sizes columns;
     private double usualWidth = ColumnWidth.ofCharacters(USUAL_CHARACTERS, digit);
     private boolean inData;
     private boolean inValidation;
     private boolean inSqref;
 
-    Sheet(String what) {
-      this.print = new PrintReader(what);
+    Sheet(Set<String> notes) {
+      this.notes = notes;
+      this.ranges = new Ranges(notes);
+      this.print = new PrintReader(notes);
+      this.cells = new Cells(workbook.styles(), strings, tally, notes);
+      this.columns = new Sizes("columns", notes);
     }
 
     @Override
@@ -158,12 +173,17 @@ public final class WorksheetReader {
       print.start(e);
       controls.start(e);
       switch (e.name()) {
+        case "sheetProtection" -> {
+          if (e.flag("sheet", false) && e.flag("objects", false)) {
+            notes.add("is protected; lift the protection to move or change its pictures");
+          }
+        }
         case "sheetFormatPr" -> format(e);
         case "col" -> column(e);
         case "sheetData" -> inData = true;
         case "mergeCell" -> {
           tally.one();
-          merges.add(CellRange.parse(e.get("ref", "")));
+          merges.addAll(ranges.of("merged cell", e.get("ref", "")));
         }
         case "dataValidation" -> {
           inValidation = true;
@@ -204,12 +224,11 @@ public final class WorksheetReader {
     }
 
     Tracks columns() {
-      Tracks.Builder named = columns;
-      return (named == null ? new Tracks.Builder(width(usualWidth), Grid.COLUMNS) : named).build();
+      return columns.tracks(width(usualWidth), Grid.COLUMNS);
     }
 
     private void validated(String sqref) throws Refusal {
-      for (CellRange r : References.list(sqref)) {
+      for (CellRange r : ranges.of("data validation", sqref)) {
         tally.one();
         validated.add(r);
       }
@@ -222,15 +241,14 @@ public final class WorksheetReader {
     }
 
     private void column(Element e) {
-      Tracks.Builder builder = columns;
-      if (builder == null) {
-        builder = new Tracks.Builder(width(usualWidth), Grid.COLUMNS);
-        columns = builder;
-      }
-      int first = e.whole("min", 1) - 1;
+      int first = Math.max(0, e.whole("min", 1) - 1);
       int end = Math.min(Grid.COLUMNS, e.whole("max", first + 1));
+      if (end <= first) {
+        notes.add("its columns " + e.get("min") + " to " + e.get("max") + " are none; left out");
+        return;
+      }
       boolean hidden = e.flag("hidden", false);
-      builder.add(first, end, hidden ? 0 : width(e.number("width", usualWidth)));
+      columns.add(first, end, hidden ? 0 : width(e.number("width", usualWidth)));
       Styles.Look look = workbook.styles().look(e.whole("style", 0));
       columnLooks.add(new Cells.Whole(new CellRange(first, 0, end, Grid.ROWS), look));
     }

@@ -25,6 +25,12 @@ import org.jspecify.annotations.Nullable;
 
 /** Turns a printed page of a worksheet into a sheet with windows, labelled cells and rules. */
 public final class FindRoom {
+  /**
+   * A page that would take more than some seconds has no room to speak of: it holds something in
+   * each of more than a thousand rows.
+   */
+  private static final double MOST_STEPS = 2e9;
+
   private final Worksheet worksheet;
   private final Grid narrow;
   private final List<Mark> marks;
@@ -57,14 +63,17 @@ public final class FindRoom {
   /**
    * The room of a page.
    *
-   * @return null where the page has none that a flat could use, or its cells are wider than the
-   *     paper
+   * @return null where the page has none that a flat could use, its cells are wider than the paper,
+   *     or it holds too much to look for blanks among it
    */
   public @Nullable PageRoom of(PrintPage page) {
     List<Mark> here = marks.stream().filter(m -> m.range().meets(page.cells())).toList();
     List<RuleLine> rules = worksheet.rules();
     Lines columns = Lines.of(stops(here, rules, true), page, narrow.columns(), true);
     Lines rows = Lines.of(stops(here, rules, false), page, narrow.rows(), false);
+    if (!fits(page, columns, rows) || steps(columns, rows) > MOST_STEPS) {
+      return null;
+    }
     Ground ground = new Ground(columns, rows);
     here.forEach(m -> ground.cover(area(m.range(), columns, rows)));
     rules.forEach(r -> rule(ground, r, page, columns, rows));
@@ -78,8 +87,7 @@ public final class FindRoom {
       ground.coverAllBut(open);
     }
     List<GridArea> blank = ground.windows(wanted.least(), wanted.leastHeight());
-    boolean fits = fits(page, columns, rows);
-    if (blank.isEmpty() || !fits) {
+    if (blank.isEmpty()) {
       return null;
     }
     List<GridArea> windows = new Windows(ground, columns, rows).apart(blank);
@@ -94,6 +102,11 @@ public final class FindRoom {
             rules(page, columns, rows));
     return new PageRoom(
         page, narrow, sheet, here, blank.stream().map(a -> cells(a, columns, rows)).toList());
+  }
+
+  /** What looking for windows takes: see {@link Ground#windows}. */
+  private static double steps(Lines columns, Lines rows) {
+    return (double) rows.spaces() * rows.spaces() * columns.spaces();
   }
 
   private boolean fits(PrintPage page, Lines columns, Lines rows) {

@@ -13,16 +13,23 @@ import dev.placket.demo.workbook.read.DrawnThing;
  * reaches furthest to the left where they are widest. Whole cells are kept clear, so that a wider
  * column cannot slide the thing under a picture.
  */
-final class Occupied {
+public final class Occupied {
   private final Grid narrow;
   private final Grid wide;
 
-  Occupied(Grid narrow, Grid wide) {
+  /**
+   * In worksheets of some columns and rows.
+   *
+   * @param narrow the narrowest that readers make them
+   * @param wide the widest
+   */
+  public Occupied(Grid narrow, Grid wide) {
     this.narrow = narrow;
     this.wide = wide;
   }
 
-  CellRange cells(DrawnThing thing) {
+  /** The cells of a thing. */
+  public CellRange cells(DrawnThing thing) {
     DrawnThing.Spot from = thing.from();
     DrawnThing.Spot to = thing.to();
     int left;

@@ -2,6 +2,7 @@ package dev.placket.demo.workbook.show;
 
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.geometry.CellRange;
+import dev.placket.demo.workbook.geometry.Grid;
 import dev.placket.demo.workbook.place.Anchored;
 import dev.placket.demo.workbook.place.Fitted;
 import dev.placket.demo.workbook.place.PrintedScale;
@@ -20,14 +21,16 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * A picture of a printed page that shows what was taken for what: hatched cells stay clear, dashed
  * frames are windows.
  */
 public final class Preview {
-  /** Enough to see what was taken for what. */
-  private static final double PIXELS_PER_POINT = 1;
+  /** One pixel to the point is enough to see what was taken for what; large paper has fewer. */
+  private static final double MOST_PIXELS = 8e6;
 
   private static final Color PAPER = Color.WHITE;
   private static final Color CLEAR = new Color(0xE9, 0xE6, 0xDF);
@@ -48,16 +51,18 @@ public final class Preview {
   }
 
   /**
-   * The page with its pictures, at 72 pixels to the inch of paper.
+   * The page with its pictures, at 72 pixels to the inch of paper, or fewer on large paper.
    *
    * @param lettering for all words
    */
   public static BufferedImage of(Fitted fitted, Lettering lettering) {
     Paper paper = fitted.room().sheet().paper();
+    double points = paper.width().pt() * paper.height().pt();
+    double scale = Math.min(1, Math.sqrt(MOST_PIXELS / points));
     BufferedImage image =
         new BufferedImage(
-            (int) Math.ceil(paper.width().pt() * PIXELS_PER_POINT),
-            (int) Math.ceil(paper.height().pt() * PIXELS_PER_POINT),
+            (int) Math.ceil(paper.width().pt() * scale),
+            (int) Math.ceil(paper.height().pt() * scale),
             BufferedImage.TYPE_INT_ARGB);
     Graphics2D g = image.createGraphics();
     try {
@@ -66,7 +71,7 @@ public final class Preview {
           RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
       g.setColor(PAPER);
       g.fillRect(0, 0, image.getWidth(), image.getHeight());
-      g.scale(PIXELS_PER_POINT, PIXELS_PER_POINT);
+      g.scale(scale, scale);
       new Preview(fitted, g, lettering).draw();
     } finally {
       g.dispose();
@@ -77,7 +82,8 @@ public final class Preview {
   private void draw() {
     fitted.room().marks().forEach(this::hatch);
     Path2D letters = new Path2D.Double();
-    fitted.room().marks().forEach(m -> words(m, letters));
+    Map<Long, CellRange> running = running();
+    fitted.room().marks().forEach(m -> words(m, running, letters));
     g.setColor(INK);
     g.fill(letters);
     for (Rule rule : fitted.room().sheet().rules()) {
@@ -116,19 +122,30 @@ public final class Preview {
     g.setClip(before);
   }
 
+  /** The ranges that texts run into, by the first cell of each. */
+  private Map<Long, CellRange> running() {
+    Map<Long, CellRange> running = new HashMap<>();
+    for (Mark m : fitted.room().marks()) {
+      if (m.why() == Mark.Why.TEXT_RUNS_IN) {
+        running.put(spot(m.range().left(), m.range().top()), m.range());
+      }
+    }
+    return running;
+  }
+
+  private static long spot(int column, int row) {
+    return (long) row * Grid.COLUMNS + column;
+  }
+
   /** What a range shows, or why it is kept clear where that cannot be seen. */
-  private void words(Mark mark, Path2D letters) {
+  private void words(Mark mark, Map<Long, CellRange> running, Path2D letters) {
     boolean seen = mark.why() == Mark.Why.FILL || mark.why() == Mark.Why.TEXT_RUNS_IN;
     String said = mark.text().isBlank() ? WorksheetJson.word(mark.why()) : mark.text();
     if (!seen) {
       CellRange page = fitted.room().page().cells();
       CellRange range = mark.range().common(page);
-      for (Mark run : fitted.room().marks()) {
-        boolean runs = run.why() == Mark.Why.TEXT_RUNS_IN && run.range().top() == range.top();
-        if (runs && run.range().left() == range.right()) {
-          range = range.around(run.range().common(page));
-        }
-      }
+      CellRange run = running.get(spot(range.right(), range.top()));
+      range = run == null ? range : range.around(run.common(page));
       Box b = box(range);
       double size = Math.min(9, b.height() * 0.7);
       g.setColor(INK);

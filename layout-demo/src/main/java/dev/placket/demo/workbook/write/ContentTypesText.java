@@ -21,6 +21,13 @@ final class ContentTypesText {
     return xml;
   }
 
+  /** Whether a part has a type of its own, be it there or not. */
+  boolean names(String part) {
+    return Tag.all(xml, 1).stream()
+        .filter(t -> t.local().equals("Override"))
+        .anyMatch(t -> value(NAME, xml.substring(t.from(), t.to())).equalsIgnoreCase("/" + part));
+  }
+
   /** Says the kind of a part, unless that is said for its extension already. */
   void add(String part, String type) {
     String extension = part.substring(part.lastIndexOf('.') + 1);

@@ -84,7 +84,7 @@ public final class WorkbookCopy {
   private String newDrawing(String sheet) throws Refusal {
     String folder = base() + "drawings/";
     int n = 1;
-    while (exists(folder + "drawing" + n + ".xml")) {
+    while (taken(folder + "drawing" + n + ".xml")) {
       n++;
     }
     String drawing = folder + "drawing" + n + ".xml";
@@ -170,6 +170,11 @@ public final class WorkbookCopy {
 
   private String base() {
     return workbook.part().substring(0, workbook.part().lastIndexOf('/') + 1);
+  }
+
+  /** A part that was lost may still have its type, and what takes its name would have it too. */
+  private boolean taken(String part) {
+    return exists(part) || exists(PartNames.relationsOf(part)) || types.names(part);
   }
 
   private boolean exists(String part) {
