@@ -143,7 +143,7 @@ final class FitCommand implements Callable<Integer> {
     try {
       return run();
     } catch (Refusal refusal) {
-      refusal.messages().forEach(m -> messages.println("placket: " + m));
+      Messages.print(messages, refusal.messages());
       if (json) {
         report.write(refusal.json(), 0, refusal.json().length);
         report.flush();
@@ -167,6 +167,7 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private RunResult result(Telling in) throws Refusal {
+    Missing.check(what);
     Typefaces typefaces = fonts.typefaces();
     if (Files.isRegularFile(what)) {
       return described(PackReader.read(what), typefaces, in);
@@ -174,6 +175,7 @@ final class FitCommand implements Callable<Integer> {
     Path into = out == null ? what.resolve("placket") : out;
     Path workbook = onto;
     if (workbook != null) {
+      Missing.check(workbook);
       checkForWorkbook();
       return ontoOptions.run(what, workbook, into, replace, allowSoft, typefaces, in).run();
     }

@@ -26,6 +26,9 @@ public final class FontOptions {
     if (files.isEmpty()) {
       return Typefaces.SHIPPED;
     }
+    for (Path file : files) {
+      Missing.check(file);
+    }
     try {
       return Typefaces.of(files.stream().map(PictureSource::of).toList());
     } catch (PictureException e) {

@@ -1,5 +1,6 @@
 package dev.placket.demo;
 
+import dev.placket.demo.output.Visible;
 import dev.placket.demo.prepare.PrepareCommand;
 import dev.placket.demo.probe.ProbeCommand;
 import java.io.FileDescriptor;
@@ -9,6 +10,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -21,7 +23,7 @@ public final class Main {
 
   private static final String LOG = "org.apache.commons.logging.impl.";
 
-  /** Exit code for a fault of the program. */
+  /** Exit code for an internal error. */
   private static final int UNFORESEEN = 1;
 
   private Main() {}
@@ -49,12 +51,24 @@ public final class Main {
   private static int run(String[] args, PrintStream out, PrintStream err, boolean terminal) {
     CommandLine line = line(args, out, err, terminal);
     try {
-      return line.execute(args);
+      int code = line.execute(args);
+      return reported(out, err) ? code : Math.max(code, Refusal.INPUT);
     } catch (OutOfMemoryError e) {
       return outOfMemory(err);
     } catch (StackOverflowError e) {
       return unforeseen(e, err);
     }
+  }
+
+  /** Whether all that was printed arrived: a stream keeps its failures to itself. */
+  private static boolean reported(PrintStream out, PrintStream err) {
+    if (out.checkError()) {
+      err.println(
+          "placket: standard output is full or closed: the report is incomplete, files are not"
+              + " affected.");
+      return false;
+    }
+    return true;
   }
 
   /** The whole command, as its help shows it. */
@@ -80,8 +94,18 @@ public final class Main {
     line.setOut(new PrintWriter(out, true));
     line.setErr(new PrintWriter(err, true));
     line.setUsageHelpAutoWidth(false);
+    line.setParameterExceptionHandler((problem, given) -> wrongUsage(problem, err));
     line.setExecutionExceptionHandler((problem, at, parsed) -> unforeseen(problem, err));
     return line;
+  }
+
+  private static int wrongUsage(CommandLine.ParameterException problem, PrintStream err) {
+    Messages.print(err, List.of(String.valueOf(problem.getMessage())));
+    CommandLine at = problem.getCommandLine();
+    if (!CommandLine.UnmatchedArgumentException.printSuggestions(problem, at.getErr())) {
+      at.usage(at.getErr());
+    }
+    return Refusal.INPUT;
   }
 
   /** The command without a subcommand: says what there is. */
@@ -120,8 +144,8 @@ public final class Main {
     }
     StackTraceElement[] trace = problem.getStackTrace();
     err.println(
-        "placket: a fault of the program, not of the drawings; please report it with the drawings: "
-            + problem
+        "placket: internal error, not a fault of the drawings; please report it with the drawings: "
+            + Visible.words(problem.toString())
             + (trace.length == 0 ? "" : " at " + trace[0]));
     return UNFORESEEN;
   }

@@ -1,6 +1,7 @@
 package dev.placket.demo;
 
 import dev.placket.demo.output.Outputs;
+import dev.placket.demo.output.Visible;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -58,7 +59,7 @@ final class StarterCommand implements Callable<Integer> {
       write();
       return 0;
     } catch (Refusal refusal) {
-      refusal.messages().forEach(m -> messages.println("placket: " + m));
+      Messages.print(messages, refusal.messages());
       return refusal.exitCode();
     }
   }
@@ -73,8 +74,10 @@ final class StarterCommand implements Callable<Integer> {
       throw new Refusal(Refusal.INPUT, obstacles);
     }
     outputs.write(files);
-    files.keySet().forEach(f -> report.println("Written: " + folder.resolve(f)));
-    report.println("Next: placket fit " + folder.resolve(DESCRIPTION));
+    files
+        .keySet()
+        .forEach(f -> report.println("Written: " + Visible.line(folder.resolve(f).toString())));
+    report.println("Next: placket fit " + Visible.line(folder.resolve(DESCRIPTION).toString()));
   }
 
   private static byte[] resource(String name) {

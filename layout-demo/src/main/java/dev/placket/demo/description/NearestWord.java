@@ -5,14 +5,14 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the known word that was probably meant. */
-final class NearestWord {
+public final class NearestWord {
   private NearestWord() {}
 
   /**
    * The known word with the fewest letters put in, left out, changed or swapped with their
    * neighbour (Damerau 1964); the first of equals, null where more than two fifths would change.
    */
-  static @Nullable String of(String word, Collection<String> known) {
+  public static @Nullable String of(String word, Collection<String> known) {
     String best = null;
     int least = Integer.MAX_VALUE;
     for (String each : known) {

@@ -3,6 +3,7 @@ package dev.placket.demo.pack;
 import dev.placket.demo.description.Described;
 import dev.placket.demo.description.Mark;
 import dev.placket.demo.description.PackFlat;
+import dev.placket.demo.folder.OwnOutputs;
 import dev.placket.layout.image.Picture;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.PictureReader;
@@ -63,17 +64,25 @@ final class FlatFiles {
 
   private List<String> known() {
     Path folder = described.folder();
+    Map<Path, OwnOutputs> earlier = new HashMap<>();
     try (Stream<Path> all = Files.walk(folder, 3)) {
       return all.limit(MOST)
           .filter(Files::isRegularFile)
           .map(f -> folder.relativize(f).toString().replace('\\', '/'))
           .filter(f -> f.matches("(?i).*\\.(svg|png|jpe?g|csv|ttf)"))
+          .filter(f -> !isOwn(folder.resolve(f), earlier))
           .sorted()
           .limit(40)
           .toList();
     } catch (IOException | java.io.UncheckedIOException e) {
       return List.of();
     }
+  }
+
+  private static boolean isOwn(Path file, Map<Path, OwnOutputs> earlier) {
+    Path in = file.getParent();
+    return in != null
+        && earlier.computeIfAbsent(in, OwnOutputs::in).has(String.valueOf(file.getFileName()));
   }
 
   /** The picture of a flat; null with the slip noted. */

@@ -2,11 +2,15 @@ package dev.placket.demo.prepare;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import dev.placket.demo.Missing;
 import dev.placket.demo.Refusal;
 import dev.placket.layout.units.Length;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,11 +28,18 @@ final class FitSizes {
    */
   record Placed(String source, String role, @Nullable String digest, Length longest) {}
 
+  private static final int MOST = 10_000;
+
+  /** In points; ten metres, as of any other printed length. */
+  private static final double LONGEST = Length.mm(10_000).pt();
+
   private FitSizes() {}
 
   static List<Placed> read(Path fit) throws Refusal {
+    Missing.check(fit);
     List<Placed> placed = new ArrayList<>();
-    try (JsonParser json = new JsonFactory().createParser(Files.readAllBytes(fit))) {
+    try (InputStream in = Files.newInputStream(fit);
+        JsonParser json = new JsonFactory().createParser(in)) {
       String format = null;
       while (json.nextToken() != null) {
         if (json.currentToken() == JsonToken.FIELD_NAME && json.currentName().equals("format")) {
@@ -37,21 +48,27 @@ final class FitSizes {
             && "placements".equals(json.currentName())) {
           while (json.nextToken() == JsonToken.START_OBJECT) {
             placed.add(placement(fit, json));
+            if (placed.size() > MOST) {
+              throw Refusal.input(fit + ": has more than " + MOST + " placements; name another.");
+            }
           }
         }
       }
       if (format == null || !format.startsWith("placket-fit/")) {
         throw Refusal.input(fit + ": is no fit.json of this program; name one with --for.");
       }
+      if (placed.isEmpty()) {
+        throw Refusal.input(fit + ": places no picture, so there is nothing to prepare.");
+      }
       return placed;
     } catch (IOException e) {
       throw Refusal.input(
-          fit + ": cannot be read as fit.json (" + e.getMessage() + "); make it anew with fit.");
+          fit + ": cannot be read as fit.json (" + reason(e) + "); make it again with fit.");
     }
   }
 
   private static Placed placement(Path fit, JsonParser json) throws IOException, Refusal {
-    String source = null;
+    String source = "";
     String role = "";
     String digest = null;
     double longest = 0;
@@ -59,18 +76,50 @@ final class FitSizes {
       String field = json.currentName();
       json.nextToken();
       switch (field) {
-        case "source" -> source = json.getText();
-        case "role" -> role = json.getText();
-        case "digest" -> digest = json.getText();
-        case "inkedBox" -> longest = longest(json);
+        case "source" -> source = text(json);
+        case "role" -> role = text(json);
+        case "digest" -> digest = text(json);
+        case "inkedBox" ->
+            longest = json.currentToken() == JsonToken.START_OBJECT ? longest(json) : 0;
         default -> json.skipChildren();
       }
     }
-    if (source == null || !(longest > 0)) {
+    if (!isFileName(source) || !(longest > 0 && longest <= LONGEST)) {
       throw Refusal.input(
-          fit + ": a placement without source or inkedBox; make the file anew with fit.");
+          fit
+              + ": a placement has no file name as its source, or no inkedBox of a printed size; make"
+              + " the file again with fit.");
     }
     return new Placed(source, role, digest, Length.pt(longest));
+  }
+
+  /** Where the JSON is broken, without the lines of it that a parser quotes. */
+  private static String reason(IOException e) {
+    return e instanceof JsonProcessingException json && json.getLocation() != null
+        ? "line "
+            + json.getLocation().getLineNr()
+            + ", column "
+            + json.getLocation().getColumnNr()
+            + ": "
+            + json.getOriginalMessage()
+        : String.valueOf(e.getMessage());
+  }
+
+  private static String text(JsonParser json) throws IOException {
+    if (json.currentToken() == JsonToken.VALUE_STRING) {
+      return json.getText();
+    }
+    json.skipChildren();
+    return "";
+  }
+
+  private static boolean isFileName(String name) {
+    try {
+      Path file = Path.of(name);
+      return !name.isBlank() && file.getNameCount() == 1 && !file.isAbsolute();
+    } catch (InvalidPathException e) {
+      return false;
+    }
   }
 
   private static double longest(JsonParser json) throws IOException {
@@ -80,13 +129,21 @@ final class FitSizes {
       String side = json.currentName();
       json.nextToken();
       switch (side) {
-        case "left" -> across -= json.getDoubleValue();
-        case "right" -> across += json.getDoubleValue();
-        case "top" -> down -= json.getDoubleValue();
-        case "bottom" -> down += json.getDoubleValue();
+        case "left" -> across -= number(json);
+        case "right" -> across += number(json);
+        case "top" -> down -= number(json);
+        case "bottom" -> down += number(json);
         default -> json.skipChildren();
       }
     }
     return Math.max(across, down);
+  }
+
+  private static double number(JsonParser json) throws IOException {
+    if (json.currentToken().isNumeric()) {
+      return json.getDoubleValue();
+    }
+    json.skipChildren();
+    return Double.NaN;
   }
 }

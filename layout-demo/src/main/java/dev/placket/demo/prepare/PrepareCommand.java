@@ -2,11 +2,14 @@ package dev.placket.demo.prepare;
 
 import dev.placket.demo.FontOptions;
 import dev.placket.demo.LimitOptions;
+import dev.placket.demo.Messages;
+import dev.placket.demo.Missing;
 import dev.placket.demo.Refusal;
 import dev.placket.demo.Strict;
 import dev.placket.demo.Weight;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.NamedRole;
+import dev.placket.demo.output.Visible;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.Role;
@@ -148,13 +151,13 @@ public final class PrepareCommand implements Callable<Integer> {
       PrepareRun.Ready ready =
           new PrepareRun(jobs, most, out, replace, strict.asked()).run(progress(jobs.size()));
       report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, least));
-      report.println("Written into " + out);
+      report.println("Written into " + Visible.line(out.toString()));
       boolean soft =
           ready.done().stream()
               .anyMatch(d -> DensityTargets.DEFAULT.state(d.density()) == PrintState.SOFT);
       return soft || ready.weight() > most ? 3 : 0;
     } catch (Refusal refusal) {
-      refusal.messages().forEach(m -> messages.println("placket: " + m));
+      Messages.print(messages, refusal.messages());
       return refusal.exitCode();
     }
   }
@@ -183,6 +186,11 @@ public final class PrepareCommand implements Callable<Integer> {
       throw Refusal.input("prepare: names no picture; give one or more, as in front.png.");
     }
     Length longest = LimitOptions.length("--at", text);
+    List<String> missing =
+        files.stream().filter(f -> !Files.exists(f)).map(Missing::message).toList();
+    if (!missing.isEmpty()) {
+      throw new Refusal(Refusal.INPUT, missing);
+    }
     return files.stream().map(f -> job(f, longest, NamedRole.of(f), null)).toList();
   }
 

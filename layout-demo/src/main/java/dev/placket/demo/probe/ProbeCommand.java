@@ -2,6 +2,7 @@ package dev.placket.demo.probe;
 
 import dev.placket.demo.FontOptions;
 import dev.placket.demo.LimitOptions;
+import dev.placket.demo.Messages;
 import dev.placket.demo.Refusal;
 import dev.placket.demo.Strict;
 import dev.placket.layout.image.PrintLimits;
@@ -88,7 +89,7 @@ public final class ProbeCommand implements Callable<Integer> {
     try {
       return run();
     } catch (Refusal refusal) {
-      refusal.messages().forEach(m -> messages.println("placket: " + m));
+      Messages.print(messages, refusal.messages());
       return refusal.exitCode();
     }
   }
@@ -113,7 +114,7 @@ public final class ProbeCommand implements Callable<Integer> {
     if (strict.asked()) {
       run.probed.forEach(p -> refused.addAll(p.differences()));
     }
-    refused.forEach(m -> messages.println("placket: " + m));
+    Messages.print(messages, refused);
     return refused.isEmpty() ? 0 : Refusal.INPUT;
   }
 

@@ -1,9 +1,9 @@
 package dev.placket.demo.probe;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import dev.placket.demo.result.PlainCharacters;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.PixelSize;
@@ -42,7 +42,7 @@ final class ProbeJson {
     DefaultPrettyPrinter lines =
         new DefaultPrettyPrinter().withArrayIndenter(new DefaultIndenter("  ", "\n"));
     lines.indentObjectsWith(new DefaultIndenter("  ", "\n"));
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+    try (JsonGenerator json = PlainCharacters.factory().createGenerator(text)) {
       json.setPrettyPrinter(lines);
       json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
       new ProbeJson(json, limits).all(files);

@@ -1,5 +1,6 @@
 package dev.placket.demo.probe;
 
+import dev.placket.demo.Missing;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.NamedRole;
 import dev.placket.layout.density.DensityTargets;
@@ -53,6 +54,10 @@ final class ProbeRun {
   }
 
   private void one(Path file) {
+    if (!Files.exists(file)) {
+      refused.add(Missing.message(file));
+      return;
+    }
     if (Files.isDirectory(file)) {
       refused.add(file + ": is a folder; name the pictures in it, as in " + file + "/*.png");
       return;

@@ -1,5 +1,6 @@
 package dev.placket.demo.probe;
 
+import dev.placket.demo.output.Visible;
 import dev.placket.demo.result.FineWords;
 import dev.placket.demo.result.FlatRow;
 import dev.placket.layout.density.EffectiveDensity;
@@ -145,6 +146,6 @@ final class ProbeTable {
   }
 
   private void line(String words) {
-    text.append(words).append(System.lineSeparator());
+    text.append(Visible.line(words)).append(System.lineSeparator());
   }
 }

@@ -1,5 +1,6 @@
 package dev.placket.demo.probe;
 
+import dev.placket.demo.output.Visible;
 import java.io.PrintStream;
 import java.nio.file.Path;
 
@@ -22,7 +23,13 @@ final class Progress {
 
   void reading(int number, int of, Path file) {
     if (shown) {
-      String line = "Reading " + number + " of " + of + ": " + file.getFileName();
+      String line =
+          "Reading "
+              + number
+              + " of "
+              + of
+              + ": "
+              + Visible.line(String.valueOf(file.getFileName()));
       terminal.print("\r" + padded(line));
       terminal.flush();
     }

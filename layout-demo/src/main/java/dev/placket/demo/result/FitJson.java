@@ -1,6 +1,5 @@
 package dev.placket.demo.result;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -62,7 +61,7 @@ public final class FitJson {
       List<SheetResult> sheets)
       throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
+    try (JsonGenerator json = PlainCharacters.factory().createGenerator(bytes)) {
       DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));

@@ -1,12 +1,15 @@
 package dev.placket.demo.result;
 
+import dev.placket.demo.output.Visible;
+
 /** Text as HTML wants it. */
 final class Html {
   private Html() {}
 
   /** Text for between tags or within quotes. */
   static String text(String text) {
-    return text.replace("&", "&amp;")
+    return Visible.line(text)
+        .replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")
         .replace("\"", "&quot;");

@@ -1,5 +1,7 @@
 package dev.placket.demo.result;
 
+import dev.placket.demo.output.Visible;
+
 /** Lines for a terminal, none longer than its width as far as words can be parted. */
 public final class TextLines {
   private static final String STRONG = "\u001B[1m";
@@ -27,7 +29,7 @@ public final class TextLines {
 
   /** One line as it is. */
   public void line(String words) {
-    text.append(words.stripTrailing()).append(System.lineSeparator());
+    text.append(Visible.line(words.stripTrailing())).append(System.lineSeparator());
   }
 
   /** A line to find one's way by. */
@@ -49,7 +51,7 @@ public final class TextLines {
   public void wrapped(String first, String others, String words) {
     StringBuilder line = new StringBuilder(first);
     int start = line.length();
-    for (String word : words.split(" ")) {
+    for (String word : Visible.line(words).split(" ")) {
       boolean begun = line.length() > start;
       if (begun && TextWidth.of(line.toString()) + 1 + TextWidth.of(word) > width) {
         line(line.toString());
