@@ -1,6 +1,7 @@
 package dev.placket.layout.image;
 
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.image.svg.Audit;
 import dev.placket.layout.image.svg.bridge.RightContext;
 import dev.placket.layout.image.svg.rewrite.Rewritings;
 import dev.placket.layout.units.Point;
@@ -40,6 +41,7 @@ final class DrawingReader {
     List<PictureNote> notes = new ArrayList<>(before);
     notes.addAll(References.mend(root));
     SvgWeight.check(name, root, limits);
+    Audit.of(root).forEach(text -> notes.add(PictureNote.changed(text)));
     Rewritings.apply(root).forEach(n -> notes.add(PictureNote.changed(n)));
     SvgSize size = SvgSize.of(name, root);
     showWhole(root, size.viewBox(), size.content());
@@ -158,9 +160,6 @@ final class DrawingReader {
       notes.add(
           PictureNote.changed(
               "the opacity of a group is given to each of its parts, so overlaps show"));
-    }
-    if (folding.leftOutFilter()) {
-      notes.add(PictureNote.changed("filter effects are left out; flatten them before export"));
     }
     if (folding.keptMask()) {
       notes.add(PictureNote.plain("a mask is drawn with pixels, not with paths"));

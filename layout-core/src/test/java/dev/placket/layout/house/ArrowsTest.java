@@ -101,6 +101,18 @@ class ArrowsTest {
   }
 
   @Test
+  void theListOfWhatIsDrawnRightStandsAlone() {
+    noClasses()
+        .that()
+        .resideInAPackage(Library.ROOT + "image.svg")
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage("dev.placket.layout..")
+                .and(not(resideInAnyPackage(Library.ROOT + "image.svg"))))
+        .check(Library.CLASSES);
+  }
+
+  @Test
   void noPackagesRunInACycle() {
     slices().matching("dev.placket.layout.(*)..").should().beFreeOfCycles().check(Library.CLASSES);
   }
