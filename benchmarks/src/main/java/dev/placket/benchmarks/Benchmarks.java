@@ -21,7 +21,8 @@ import picocli.CommandLine.Command;
       HeapCommand.class,
       ReadingCommand.class,
       PreparingCommand.class,
-      SuiteCommand.class
+      SuiteCommand.class,
+      RastersCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")

@@ -2,12 +2,15 @@ package dev.placket.benchmarks.outside;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.ProcessBuilder.Redirect;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Runs programs that may be installed or not. */
 public final class Program {
@@ -52,6 +55,53 @@ public final class Program {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException(e);
+    }
+  }
+
+  /** Whether it ends well within so many seconds; what it prints is dropped. */
+  public static boolean ran(List<String> command, int seconds) {
+    return ended(command, seconds, Redirect.DISCARD) == 0;
+  }
+
+  /** What it prints on standard output, or nothing where it ends badly or takes too long. */
+  public static String said(List<String> command, int seconds) {
+    Path file = null;
+    try {
+      file = Files.createTempFile("said", ".txt");
+      return ended(command, seconds, Redirect.to(file.toFile())) == 0
+          ? Files.readString(file, StandardCharsets.ISO_8859_1).strip()
+          : "";
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } finally {
+      delete(file);
+    }
+  }
+
+  private static int ended(List<String> command, int seconds, Redirect out) {
+    try {
+      Process process =
+          new ProcessBuilder(command).redirectOutput(out).redirectError(Redirect.DISCARD).start();
+      if (process.waitFor(seconds, TimeUnit.SECONDS)) {
+        return process.exitValue();
+      }
+      process.destroyForcibly();
+      return -1;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static void delete(@Nullable Path file) {
+    try {
+      if (file != null) {
+        Files.deleteIfExists(file);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 }

@@ -5,7 +5,7 @@ import java.awt.color.ColorSpace;
 import java.awt.color.ICC_ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.awt.image.ColorConvertOp;
-import java.awt.image.DataBuffer;
+import java.awt.image.DataBufferByte;
 import java.awt.image.Raster;
 import java.awt.image.WritableRaster;
 import java.util.zip.DataFormatException;
@@ -77,7 +77,7 @@ final class ColourProfile {
       colours[i] = from.getNumComponents() == 1 ? grey * 0x010101 : grey << 16 | rest;
     }
     int[] turned = colours.clone();
-    toSrgb(turned, turned.length);
+    new Turning(turned.length).turn(turned);
     for (int i = 0; i < colours.length; i++) {
       for (int shift = 0; shift < 24; shift += 8) {
         if (Math.abs((turned[i] >> shift & 255) - (colours[i] >> shift & 255)) > ROUNDING) {
@@ -111,6 +111,7 @@ final class ColourProfile {
 
   /** The same rows in sRGB. */
   RowReader applied(RowReader rows) {
+    Turning turning = new Turning(rows.width());
     return new RowReader() {
       @Override
       public int width() {
@@ -125,7 +126,7 @@ final class ColourProfile {
       @Override
       public void next(int[] row) throws PictureException {
         rows.next(row);
-        toSrgb(row, rows.width());
+        turning.turn(row);
       }
 
       @Override
@@ -135,28 +136,52 @@ final class ColourProfile {
     };
   }
 
-  private void toSrgb(int[] row, int width) {
-    int channels = from.getNumComponents();
-    WritableRaster in = raster(width, channels);
-    byte[] values = new byte[width * channels];
-    for (int x = 0; x < width; x++) {
-      for (int c = 0; c < channels; c++) {
-        values[x * channels + c] = (byte) (row[x] >> (8 * (channels - 1 - c)));
+  /**
+   * Turns rows of one width. Colour management works out its tables for each operation anew, which
+   * takes many times as long as a row; so one operation serves all rows of a reading.
+   */
+  private final class Turning {
+    private final int width;
+    private final int channels = from.getNumComponents();
+    private final byte[] values;
+    private final byte[] turned;
+    private final WritableRaster in;
+    private final WritableRaster out;
+    private final ColorConvertOp op =
+        new ColorConvertOp(from, ColorSpace.getInstance(ColorSpace.CS_sRGB), null);
+
+    Turning(int width) {
+      this.width = width;
+      this.values = new byte[width * channels];
+      this.turned = new byte[width * 3];
+      this.in = raster(values, channels);
+      this.out = raster(turned, 3);
+    }
+
+    private WritableRaster raster(byte[] bytes, int bands) {
+      int[] offsets = bands == 1 ? new int[] {0} : new int[] {0, 1, 2};
+      DataBufferByte data = new DataBufferByte(bytes, bytes.length);
+      return Raster.createInterleavedRaster(data, width, 1, width * bands, bands, offsets, null);
+    }
+
+    void turn(int[] row) {
+      int i = 0;
+      for (int x = 0; x < width; x++) {
+        int p = row[x];
+        if (channels == 3) {
+          values[i++] = (byte) (p >> 16);
+          values[i++] = (byte) (p >> 8);
+        }
+        values[i++] = (byte) p;
+      }
+      op.filter(in, out);
+      for (int x = 0; x < width; x++) {
+        int rgb =
+            (turned[3 * x] & 255) << 16
+                | (turned[3 * x + 1] & 255) << 8
+                | (turned[3 * x + 2] & 255);
+        row[x] = row[x] & 0xFF000000 | rgb;
       }
     }
-    in.setDataElements(0, 0, width, 1, values);
-    ColorSpace srgb = ColorSpace.getInstance(ColorSpace.CS_sRGB);
-    WritableRaster out = raster(width, 3);
-    new ColorConvertOp(from, srgb, null).filter(in, out);
-    byte[] turned = (byte[]) out.getDataElements(0, 0, width, 1, null);
-    for (int x = 0; x < width; x++) {
-      int rgb =
-          (turned[3 * x] & 255) << 16 | (turned[3 * x + 1] & 255) << 8 | (turned[3 * x + 2] & 255);
-      row[x] = row[x] & 0xFF000000 | rgb;
-    }
-  }
-
-  private static WritableRaster raster(int width, int channels) {
-    return Raster.createInterleavedRaster(DataBuffer.TYPE_BYTE, width, 1, channels, null);
   }
 }

@@ -114,7 +114,7 @@ final class RasterFile {
 
   /** How far from the colour of the ground a pixel of this format may be by noise alone. */
   int tolerance() {
-    return format == Format.JPEG || format == Format.WEBP ? NOISY : CLEAN;
+    return format == Format.JPEG ? NOISY : CLEAN;
   }
 
   /** The rows as the file holds them. */

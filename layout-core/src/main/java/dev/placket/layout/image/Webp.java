@@ -7,7 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** The header of a WebP (RFC 9649): its first picture part, and its Exif part if it has one. */
+/**
+ * The header of a WebP (RFC 9649): its first picture part, and its Exif part if it has one. Lossy
+ * frames are refused: the decoder at hand misses their colours.
+ */
 final class Webp {
   private final SourceBytes bytes;
   private long width;
@@ -17,6 +20,7 @@ final class Webp {
   private @Nullable Exif exif;
   private long frameWidth;
   private long frameHeight;
+  private boolean lossy;
 
   private Webp(SourceBytes bytes) {
     this.bytes = bytes;
@@ -29,6 +33,12 @@ final class Webp {
       webp.walk(8 + bytes.u32(4, true));
     } catch (EOFException e) {
       throw RasterHead.damaged(name, "header", "the WebP is cut short");
+    }
+    if (webp.lossy) {
+      throw new PictureException(
+          name
+              + ": is a WebP with lossy compression, which cannot be decoded exactly here; save it as"
+              + " PNG, or as lossless WebP");
     }
     RasterHead.checkSize(name, webp.width, webp.height, limits);
     // Decoders make room for the frame, whatever the canvas says.
@@ -102,6 +112,7 @@ final class Webp {
   /** Takes in the size of a coded frame; the largest counts. */
   private void frame(long at) throws IOException {
     if (bytes.is(at, "VP8 ")) {
+      lossy = true;
       larger(bytes.u16(at + 14, true) & 0x3FFF, bytes.u16(at + 16, true) & 0x3FFF);
     } else if (bytes.is(at, "VP8L")) {
       long bits = bytes.u32(at + 9, true);

@@ -64,9 +64,9 @@ public final class Preparing {
     return (int) Math.max(1, Math.round(pixels * scale));
   }
 
-  /** WebP may be without loss; its noise is then none, and the wider tolerance does no harm. */
+  /** Whether compression leaves noise beside lines; WebP is read only where it is lossless. */
   static boolean lossy(Raster raster) {
-    return raster.format().equals("JPEG") || raster.format().equals("WebP");
+    return raster.format().equals("JPEG");
   }
 
   private static PixelRows kept(PixelRows rows) throws PictureException {

@@ -1,0 +1,5 @@
+/** Our decoding of public pictures beside that of second libraries. */
+@NullMarked
+package dev.placket.benchmarks.rasters;
+
+import org.jspecify.annotations.NullMarked;
