@@ -1,8 +1,11 @@
 package dev.placket.benchmarks.rasters;
 
 import dev.placket.benchmarks.rasters.Judgement.Verdict;
+import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.image.Picture;
 import dev.placket.layout.image.PictureException;
+import dev.placket.layout.image.PictureNote;
+import dev.placket.layout.image.PictureProbe;
 import dev.placket.layout.image.PictureReader;
 import dev.placket.layout.image.PictureSource;
 import dev.placket.layout.image.Raster;
@@ -11,6 +14,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 
 /** Judges our decoding of a file by that of second libraries. */
 final class Judging {
@@ -30,14 +34,31 @@ final class Judging {
         return new Judgement(name, Verdict.REFUSED, "", 0, 0, "a drawing");
       }
       ours = pixels(raster.image());
-      notes = raster.notes();
+      notes =
+          raster.notes().stream()
+              .filter(PictureNote::changesPicture)
+              .map(PictureNote::text)
+              .toList();
     } catch (PictureException e) {
       String words = e.getMessage().replace(file.toString(), "").replaceFirst("^[:,] ", "");
       return new Judgement(name, Verdict.REFUSED, "", 0, 0, words);
     } catch (RuntimeException | Error e) {
       return new Judgement(name, Verdict.CRASHED, "", 0, 0, e.toString());
     }
+    if (ours.width() != stored(file).width() || ours.height() != stored(file).height()) {
+      String words = "its pixels are not square; made square, it has another size";
+      return new Judgement(name, Verdict.ALONE, "", 0, 0, words);
+    }
     return compared(file, name, ours, String.join("; ", notes));
+  }
+
+  private static PixelSize stored(Path file) {
+    try {
+      PictureProbe probe = PictureReader.probe(PictureSource.of(file), ReadLimits.DEFAULT);
+      return Objects.requireNonNull(probe.pixels());
+    } catch (PictureException e) {
+      throw new IllegalStateException("was read before", e);
+    }
   }
 
   private Judgement compared(Path file, String name, Argb ours, String words) throws IOException {

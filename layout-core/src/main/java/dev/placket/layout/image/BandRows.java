@@ -3,6 +3,7 @@ package dev.placket.layout.image;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.util.List;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import org.jspecify.annotations.Nullable;
@@ -12,19 +13,41 @@ import org.jspecify.annotations.Nullable;
  * that a large picture never stands in memory as a whole.
  */
 final class BandRows implements RowReader {
+  /** What the decoder of TIFFs says then. */
+  private static final List<String> GUESSES =
+      List.of(
+          "Detected compression type",
+          "Colors may look incorrect",
+          "Missing JPEGTables",
+          "8 bit ColorMap",
+          "bad subsampling");
+
   private final String name;
   private final ImageReader reader;
   private final RasterHead head;
   private final int bandHeight;
+  private final boolean multiplied;
+  private @Nullable String warning;
   private @Nullable SampleRows band;
   private int y;
 
-  /** Takes over the reader, whose input is set. */
-  BandRows(String name, ImageReader reader, RasterHead head, int bandHeight) {
+  /**
+   * Takes over the reader, whose input is set.
+   *
+   * @param multiplied whether alpha is multiplied into the colours
+   */
+  BandRows(String name, ImageReader reader, RasterHead head, int bandHeight, boolean multiplied) {
     this.name = name;
     this.reader = reader;
     this.head = head;
     this.bandHeight = bandHeight;
+    this.multiplied = multiplied;
+    reader.addIIOReadWarningListener((from, words) -> warning = guess(words) ? words : warning);
+  }
+
+  /** Whether a decoder says that it goes by a guess of its own, which may give other pixels. */
+  private static boolean guess(String words) {
+    return GUESSES.stream().anyMatch(words::contains);
   }
 
   @Override
@@ -46,7 +69,7 @@ final class BandRows implements RowReader {
     try {
       if (b == null || y % bandHeight == 0) {
         band = null;
-        b = new SampleRows(read());
+        b = new SampleRows(read(), multiplied);
         band = b;
       }
       b.row(y % bandHeight, row);
@@ -78,6 +101,10 @@ final class BandRows implements RowReader {
       param.setSourceRegion(new Rectangle(0, y, width(), rows));
     }
     BufferedImage image = reader.read(0, param);
+    String guessed = warning;
+    if (guessed != null) {
+      throw new IOException(guessed);
+    }
     if (image.getWidth() != width() || image.getHeight() != rows) {
       throw new IOException("another size than its header states");
     }

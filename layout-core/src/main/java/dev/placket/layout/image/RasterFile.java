@@ -132,7 +132,7 @@ final class RasterFile {
     } catch (IOException | RuntimeException e) {
       throw BandRows.damaged(name, head.format(), e);
     }
-    RowReader bands = new BandRows(name, reader, decoded, rows);
+    RowReader bands = new BandRows(name, reader, decoded, rows, head.multiplied());
     return gif == null ? bands : OnScreenRows.of(bands, gif);
   }
 

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param density as stated, or null
  * @param aspect how wide a pixel is for its height
  * @param orientation Exif tag 274, 1 to 8
+ * @param multiplied whether alpha is multiplied into the colours
  * @param cost bytes of memory that decoding takes for each pixel that stands in memory
  */
 record RasterHead(
@@ -24,10 +25,25 @@ record RasterHead(
     @Nullable PixelDensity density,
     double aspect,
     int orientation,
+    boolean multiplied,
     int cost,
     List<PictureNote> notes) {
   /** Pixels wider or higher than this for the other side are taken for a mistake. */
   private static final double SLIMMEST = 10;
+
+  /** With alpha, if any, beside the colours. */
+  RasterHead(
+      String format,
+      int width,
+      int height,
+      boolean alpha,
+      @Nullable PixelDensity density,
+      double aspect,
+      int orientation,
+      int cost,
+      List<PictureNote> notes) {
+    this(format, width, height, alpha, density, aspect, orientation, false, cost, notes);
+  }
 
   RasterHead {
     if (!(aspect <= SLIMMEST) || !(aspect >= 1 / SLIMMEST)) {

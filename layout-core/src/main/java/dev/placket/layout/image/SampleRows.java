@@ -7,6 +7,8 @@ import java.awt.image.ColorModel;
 import java.awt.image.DataBuffer;
 import java.awt.image.IndexColorModel;
 import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
+import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,7 +22,16 @@ final class SampleRows {
   private final int[] most;
   private int[] samples = new int[0];
 
-  SampleRows(BufferedImage image) {
+  /**
+   * Reads an image.
+   *
+   * @param multiplied whether the file has alpha multiplied into its colours, of which decoders
+   *     leave no trace in the image
+   */
+  SampleRows(BufferedImage image, boolean multiplied) throws IOException {
+    if (multiplied && (isPlain(image) || !image.isAlphaPremultiplied())) {
+      divide(image.getRaster());
+    }
     BufferedImage plain = plain(image);
     this.raster = plain.getRaster();
     this.bands = raster.getNumBands();
@@ -37,8 +48,8 @@ final class SampleRows {
     }
   }
 
-  /** The image itself where its samples are plain greys, palette places or sRGB, else converted. */
-  private static BufferedImage plain(BufferedImage image) {
+  /** Whether its samples are plain greys, palette places or sRGB. */
+  private static boolean isPlain(BufferedImage image) {
     ColorModel model = image.getColorModel();
     ColorSpace space = model.getColorSpace();
     int type = image.getRaster().getTransferType();
@@ -46,7 +57,12 @@ final class SampleRows {
     boolean ints = type == DataBuffer.TYPE_INT && space.isCS_sRGB();
     boolean grey = space.getType() == ColorSpace.TYPE_GRAY && image.getRaster().getNumBands() <= 2;
     boolean known = model instanceof IndexColorModel || grey || space.isCS_sRGB();
-    if (known && (whole || ints) && !model.isAlphaPremultiplied()) {
+    return known && (whole || ints);
+  }
+
+  /** The image itself where its samples are plain, else converted. */
+  private static BufferedImage plain(BufferedImage image) {
+    if (isPlain(image)) {
       return image;
     }
     BufferedImage converted =
@@ -85,5 +101,26 @@ final class SampleRows {
     int value = samples[i + band];
     int m = most[band];
     return m == 255 ? value : (int) ((value * 255L + m / 2) / m);
+  }
+
+  /** Takes alpha out of the colours that it was multiplied into (TIFF 6.0, section 18). */
+  private static void divide(WritableRaster raster) throws IOException {
+    int bands = raster.getNumBands();
+    if (bands != 2 && bands != 4) {
+      throw new IOException("alpha beside " + bands + " samples");
+    }
+    int most = (1 << Math.min(16, raster.getSampleModel().getSampleSize(0))) - 1;
+    int w = raster.getWidth();
+    int[] row = new int[w * bands];
+    for (int y = 0; y < raster.getHeight(); y++) {
+      raster.getPixels(0, y, w, 1, row);
+      for (int i = 0; i < row.length; i += bands) {
+        long alpha = row[i + bands - 1];
+        for (int c = i; c < i + bands - 1 && alpha > 0; c++) {
+          row[c] = (int) Math.min(most, (row[c] * (long) most + alpha / 2) / alpha);
+        }
+      }
+      raster.setPixels(0, y, w, 1, row);
+    }
   }
 }

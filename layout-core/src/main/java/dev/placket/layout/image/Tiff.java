@@ -39,6 +39,10 @@ final class Tiff {
     }
     long tile = d.number(TiffDirectory.TILE_WIDTH, 1) * d.number(TiffDirectory.TILE_HEIGHT, 1);
     limits.checkMemory(name, tile * samples * ((bits + 7) / 8));
+    TiffKind.check(name, d);
+    if (whole) {
+      TiffStrips.check(name, bytes, d, little);
+    }
     boolean inks = d.number(TiffDirectory.PHOTOMETRIC, 1) == SEPARATED;
     if (inks) {
       notes.add(
@@ -53,10 +57,11 @@ final class Tiff {
         "TIFF",
         (int) width,
         (int) height,
-        d.has(TiffDirectory.EXTRA) || samples == 2 || (samples == 4 && !inks),
+        d.has(TiffDirectory.EXTRA),
         d.density(),
         d.aspect(),
         d.orientation(),
+        TiffKind.multiplied(d),
         (int) (samples * ((bits + 7) / 8)) + 8,
         notes);
   }
