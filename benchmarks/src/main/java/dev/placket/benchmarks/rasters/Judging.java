@@ -40,7 +40,8 @@ final class Judging {
               .map(PictureNote::text)
               .toList();
     } catch (PictureException e) {
-      String words = e.getMessage().replace(file.toString(), "").replaceFirst("^[:,] ", "");
+      String words =
+          String.valueOf(e.getMessage()).replace(file.toString(), "").replaceFirst("^[:,] ", "");
       return new Judgement(name, Verdict.REFUSED, "", 0, 0, words);
     } catch (RuntimeException | Error e) {
       return new Judgement(name, Verdict.CRASHED, "", 0, 0, e.toString());

@@ -5,6 +5,7 @@ import dev.placket.layout.density.Rate;
 import java.io.EOFException;
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 
 /** The header of a BMP: the sizes and the pixels per metre of its second part. */
 final class Bmp {
@@ -21,6 +22,9 @@ final class Bmp {
         int w = bytes.u16(18, true);
         int h = bytes.u16(20, true);
         RasterHead.checkSize(name, w, h, limits);
+        if (!Set.of(1, 4, 8, 24).contains(bytes.u16(24, true))) {
+          throw BmpKind.refused(name, "of " + bytes.u16(24, true) + " bits to a pixel");
+        }
         return new RasterHead("BMP", w, h, false, null, 1, 1, 8, List.of());
       }
       if (size < FULL) {
@@ -33,7 +37,8 @@ final class Bmp {
       long y = bytes.u32(42, true);
       boolean stated = x > 0 && y > 0 && x <= Integer.MAX_VALUE && y <= Integer.MAX_VALUE;
       PixelDensity density = stated ? new PixelDensity(Rate.perMetre(x), Rate.perMetre(y)) : null;
-      boolean alpha = bytes.u16(28, true) == 32;
+      // The fourth byte of plain 32-bit pixels means nothing, whatever stands there.
+      boolean alpha = BmpKind.read(name, bytes, size).alpha();
       double aspect = density == null ? 1 : density.pixelWidthToHeight();
       return new RasterHead("BMP", (int) w, (int) h, alpha, density, aspect, 1, 8, List.of());
     } catch (EOFException e) {

@@ -11,8 +11,10 @@ import java.util.List;
  * @param top of the first frame
  * @param width of the first frame
  * @param height of the first frame
+ * @param stray where the flag of a transparent colour stands that is outside the frame's colours,
+ *     or −1
  */
-record Gif(RasterHead head, int left, int top, int width, int height) {
+record Gif(RasterHead head, int left, int top, int width, int height, long stray) {
   private static final int FRAME = 0x2C;
   private static final int EXTENSION = 0x21;
 
@@ -26,9 +28,11 @@ record Gif(RasterHead head, int left, int top, int width, int height) {
       // GIF 89a, 18: the shape of a pixel is (n + 15) / 64; 0 says nothing.
       double aspect = shape == 0 ? 1 : (shape + 15) / 64.0;
       long at = 13 + table(bytes.u8(10));
-      boolean clear = false;
+      long flag = -1;
       while (bytes.u8(at) == EXTENSION) {
-        clear |= bytes.u8(at + 1) == 0xF9 && (bytes.u8(at + 3) & 1) == 1;
+        if (bytes.u8(at + 1) == 0xF9) {
+          flag = (bytes.u8(at + 3) & 1) == 1 ? at + 3 : -1;
+        }
         at = afterBlocks(bytes, at + 2);
       }
       if (bytes.u8(at) != FRAME) {
@@ -43,12 +47,31 @@ record Gif(RasterHead head, int left, int top, int width, int height) {
           whole && moves(bytes, afterFrame(bytes, at))
               ? List.of(PictureNote.plain("has several frames; the first is read"))
               : List.of();
+      int flags = (bytes.u8(at + 9) & 0x80) != 0 ? bytes.u8(at + 9) : bytes.u8(10);
+      if ((flags & 0x80) == 0) {
+        throw RasterHead.damaged(name, "byte " + at, "the GIF has no table of colours");
+      }
+      boolean stray = flag >= 0 && bytes.u8(flag + 3) >= 2 << (flags & 7);
+      boolean clear = flag >= 0 && !stray;
       boolean part = left > 0 || top > 0 || fw < w || fh < h;
       RasterHead head = new RasterHead("GIF", w, h, clear || part, null, aspect, 1, 2, notes);
-      return new Gif(head, left, top, fw, fh);
+      return new Gif(head, left, top, fw, fh, stray ? flag : -1);
     } catch (EOFException e) {
       throw RasterHead.damaged(name, String.valueOf(e.getMessage()), "the GIF is cut short");
     }
+  }
+
+  /**
+   * The bytes for the decoder, which takes the last colour for clear where the transparent one is
+   * outside the table (GIF 89a, 23): no pixel has that colour, so nothing is clear.
+   */
+  byte[] decodable(byte[] bytes) {
+    if (stray < 0) {
+      return bytes;
+    }
+    byte[] plain = bytes.clone();
+    plain[(int) stray] &= ~1;
+    return plain;
   }
 
   private static int table(int flags) {

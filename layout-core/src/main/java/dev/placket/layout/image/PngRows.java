@@ -13,9 +13,13 @@ final class PngRows implements RowReader {
     {0, 0, 8, 8}, {4, 0, 8, 8}, {0, 4, 4, 8}, {2, 0, 4, 4}, {0, 2, 2, 4}, {1, 0, 2, 2}, {0, 1, 1, 2}
   };
 
+  /** Some writers pack a few bytes too many. */
+  private static final long SPARE = 1 << 20;
+
   private final Png png;
   private final PngSamples samples;
   private final Inflater inflater = new Inflater();
+  private final PngData data;
   private final InputStream in;
   private byte[] packed;
   private byte[] above;
@@ -24,7 +28,8 @@ final class PngRows implements RowReader {
   private PngRows(Png png, InputStream stream) throws IOException {
     this.png = png;
     this.samples = new PngSamples(png);
-    this.in = new InflaterInputStream(new PngData(stream), inflater, 1 << 14);
+    this.data = new PngData(stream);
+    this.in = new InflaterInputStream(data, inflater, 1 << 14);
     this.packed = new byte[packedLength(png.width)];
     this.above = new byte[packed.length];
   }
@@ -73,6 +78,9 @@ final class PngRows implements RowReader {
       packedRow();
       samples.unpack(packed, png.width, row, 0, 1);
       y++;
+      if (y == png.height) {
+        end();
+      }
     } catch (IOException | IndexOutOfBoundsException e) {
       throw damaged(png.name, e);
     }
@@ -84,6 +92,7 @@ final class PngRows implements RowReader {
       for (int[] pass : PASSES) {
         pass(argb, pass[0], pass[1], pass[2], pass[3]);
       }
+      end();
     } catch (IOException | IndexOutOfBoundsException e) {
       throw damaged(png.name, e);
     }
@@ -117,6 +126,14 @@ final class PngRows implements RowReader {
       throw new IOException("row " + y + " is missing or has filter " + filter);
     }
     PngFilter.undo(filter, packed, above, Math.max(1, png.bitsPerPixel() / 8));
+  }
+
+  /** Reads on to the checksums behind the pixels: of the packed data, and of its last chunk. */
+  private void end() throws IOException {
+    if (in.skip(SPARE) == SPARE) {
+      throw new IOException("far more pixels than its header states");
+    }
+    data.skip(Long.MAX_VALUE);
   }
 
   private static PictureException damaged(String name, Exception e) {

@@ -86,7 +86,8 @@ final class SampleRows {
   private int pixel(int i) {
     int[] p = palette;
     if (p != null) {
-      return samples[i] < p.length ? p[samples[i]] : 0;
+      // Behind the palette's end lies no colour: the row is damaged, as BandRows says.
+      return p[samples[i]];
     }
     int first = level(i, 0);
     return switch (bands) {
