@@ -1,9 +1,17 @@
 package dev.placket.demo;
 
+import dev.placket.demo.folder.FlatSet;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.Relief;
+import dev.placket.layout.image.Raster;
+import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.units.Length;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Says in words of the trade why nothing fits, and what would help. */
 public final class ConflictText {
@@ -12,6 +20,55 @@ public final class ConflictText {
   /** Lines for the reader, the first says that there is no room; flats are called by their ids. */
   public static List<String> lines(FitRequest request, Conflict conflict) {
     return lines(request, conflict, Map.of());
+  }
+
+  /**
+   * The same lines for a folder, in which neither rules nor cells can be changed.
+   *
+   * @param flats the flats with their files
+   * @param largerPaper paper on which they have room; null where none was found
+   */
+  static List<String> ofFolder(
+      FitRequest request, Conflict conflict, FlatSet flats, @Nullable Paper largerPaper) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "no room on "
+            + request.sheet().paper().name()
+            + ". "
+            + dev.placket.layout.fit.ConflictText.of(
+                conflict.only(Relief.Kind.LEAVE_OUT), id -> flats.captions().getOrDefault(id, id)));
+    if (largerPaper == null) {
+      lines.addAll(pixels(flats));
+    } else {
+      lines.add("they have room on larger paper: --paper " + quoted(largerPaper));
+    }
+    return lines;
+  }
+
+  private static String quoted(Paper paper) {
+    boolean upright = paper.height().compareTo(paper.width()) > 0;
+    return upright ? "\"" + paper.name() + " portrait\"." : paper.name() + ".";
+  }
+
+  /** Pictures that their pixels hold small, and the way out of that. */
+  private static List<String> pixels(FlatSet flats) {
+    List<String> lines = new ArrayList<>();
+    for (FlatSet.Item item : flats.items()) {
+      Length most = item.flat().limits().greatest();
+      if (most != null && item.file().picture() instanceof Raster raster) {
+        lines.add(
+            item.file().name()
+                + ": its "
+                + raster.width()
+                + " × "
+                + raster.height()
+                + " pixels hold it at "
+                + String.format(Locale.ROOT, "%.1f", most.mm())
+                + " mm to stay crisp; export it with more pixels, or let it blur with"
+                + " --allow-soft.");
+      }
+    }
+    return lines;
   }
 
   /**

@@ -1,6 +1,5 @@
 package dev.placket.demo;
 
-import dev.placket.demo.folder.ScaleNote;
 import dev.placket.demo.pack.CheckBar;
 import dev.placket.demo.pdf.Art;
 import dev.placket.demo.pdf.Inked;
@@ -17,7 +16,7 @@ final class Drawn {
 
   static Inked inked(PlacedFlat flat, Lettering lettering) {
     Box ink = flat.ink().toBox();
-    List<TextRun> caption = flat.item().caption().under(ink, note(flat), lettering);
+    List<TextRun> caption = flat.item().caption().under(ink, flat.garmentScale(), lettering);
     return new Inked(art(flat), ink, alternative(flat), caption, List.of());
   }
 
@@ -43,12 +42,7 @@ final class Drawn {
     return new Art.Paths(drawing::paint, flat.flat().ink(), flat.placement().scale().doubleValue());
   }
 
-  private static String note(PlacedFlat flat) {
-    return ScaleNote.note(flat.garmentScale(), flat.ratio());
-  }
-
   private static String alternative(PlacedFlat flat) {
-    String what = flat.raster() == null ? "line drawing" : "picture";
-    return flat.item().file().caption() + ", " + what + ", " + note(flat);
+    return flat.called(flat.raster() == null ? "line drawing" : "picture");
   }
 }

@@ -67,8 +67,9 @@ final class FitCommand implements Callable<Integer> {
       names = "--paper",
       paramLabel = "NAME",
       description =
-          "A0 to A6, Letter, Legal or 11x17; else what the description says, or A4. A folder's"
-              + " sheet is landscape, a described one stays the way up it is.")
+          "A0 to A6, Letter, Legal or 11x17, as in \"A5 portrait\", or two sides as in 210x148mm;"
+              + " else what the description says, or A4. Without a way up a folder's sheet is"
+              + " landscape, and a described one stays the way up it is.")
   private @Nullable String paper;
 
   @Option(names = "--blank", description = "Writes the same sheet without its flats, too.")
@@ -113,6 +114,8 @@ final class FitCommand implements Callable<Integer> {
   private @Nullable Path onto;
 
   @Mixin private FontOptions fonts = new FontOptions();
+
+  @Mixin private PackOptions size = new PackOptions();
 
   @Mixin private LimitOptions limits = new LimitOptions();
 
@@ -180,9 +183,10 @@ final class FitCommand implements Callable<Integer> {
       return ontoOptions.run(what, workbook, into, replace, allowSoft, typefaces, in).run();
     }
     long most = Weight.bytes(weight);
-    Paper known = paper == null ? null : named(paper);
-    Paper on = known == null ? Paper.A4 : known;
-    return new FitRun(what, into, on, blank, replace, allowSoft, most, typefaces, in).run();
+    PaperOption known = PaperOption.of(paper);
+    Paper on = known == null ? Paper.A4.landscape() : known.paper();
+    return new FitRun(what, into, on, blank, replace, allowSoft, most, size.limits(), typefaces, in)
+        .run();
   }
 
   /** What is of no use there is said rather than passed over. */
@@ -206,8 +210,10 @@ final class FitCommand implements Callable<Integer> {
           what + ": has no workbook; give one there, or name a folder of flats with --onto.");
     }
     long most = Weight.bytes(weight);
-    Paper known = paper == null ? null : named(paper);
-    return new PackRun(read, into, known, blank, replace, allowSoft, most, typefaces, in).run();
+    PaperOption known = PaperOption.of(paper);
+    return new PackRun(
+            read, into, known, blank, replace, allowSoft, most, size.limits(), typefaces, in)
+        .run();
   }
 
   private Units units() throws Refusal {
@@ -216,17 +222,5 @@ final class FitCommand implements Callable<Integer> {
       case "in" -> Units.IN;
       default -> throw Refusal.input("--units " + units + ": unknown; known are mm and in.");
     };
-  }
-
-  private static Paper named(String name) throws Refusal {
-    return Paper.named(name)
-        .orElseThrow(
-            () ->
-                Refusal.input(
-                    "--paper "
-                        + name
-                        + ": unknown; known are "
-                        + String.join(", ", Paper.NAMED.stream().map(Paper::name).toList())
-                        + "."));
   }
 }

@@ -4,17 +4,20 @@ import dev.placket.demo.folder.FlatFolder;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.PackNotes.Field;
 import dev.placket.demo.output.OutputName;
+import dev.placket.demo.pack.PackLimits;
 import dev.placket.demo.pdf.PdfPack;
 import dev.placket.demo.result.Findings;
 import dev.placket.demo.result.RunResult;
 import dev.placket.demo.result.SheetResult;
 import dev.placket.demo.result.Telling;
+import dev.placket.demo.sheet.CaptionRoom;
 import dev.placket.demo.sheet.FlatSheet;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.sheet.Page;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.image.Typefaces;
 import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.units.Length;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -33,6 +36,7 @@ record FitRun(
     boolean replace,
     boolean allowSoft,
     long weight,
+    PackLimits limits,
     Typefaces typefaces,
     Telling telling) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
@@ -40,16 +44,18 @@ record FitRun(
   RunResult run() throws Refusal {
     Lettering lettering = Lettering.load();
     FlatFolder read = FlatFolder.read(folder, typefaces);
-    FlatSet set = FlatSet.of(read, TARGETS, allowSoft, lettering);
-    if (telling.strict()) {
-      Strict.check(set.items());
-    }
     String name = fileName(read);
     files(name, 1).check();
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
+    CaptionRoom room = CaptionRoom.on(Length.pt(sheet.width()));
+    FlatSet set = FlatSet.of(read, TARGETS, allowSoft, room, lettering);
+    if (telling.strict()) {
+      Strict.check(set.items());
+    }
     SheetFit fitting = new SheetFit(sheet, set);
     String title = title(read);
     List<SheetFit.Placed> placed = placed(fitting, title, read);
+    PackOptions.check(folder, placed.size(), limits);
     RunFiles files = files(name, placed.size());
     files.check();
     PdfPack pack = new PdfPack(title);
@@ -105,7 +111,7 @@ record FitRun(
     for (int i = 0; i < placed.size(); i++) {
       List<PlacedFlat> flats = drawn.get(i);
       String ofSheets = i + 1 + " of " + placed.size();
-      Page page = sheet.page(placed.get(i).divide(), densityNote(flats), ofSheets);
+      Page page = sheet.page(placed.get(i).divide(), ofSheets);
       pages.add(
           new PdfPack.Filled(page, flats.stream().map(f -> Drawn.inked(f, lettering)).toList()));
     }
@@ -114,22 +120,6 @@ record FitRun(
 
   private static List<String> previews(String name, int sheets) {
     return IntStream.rangeClosed(1, sheets).mapToObj(i -> name + "-" + i + ".png").toList();
-  }
-
-  private static String densityNote(List<PlacedFlat> flats) {
-    List<Long> densities =
-        flats.stream()
-            .flatMap(f -> Stream.ofNullable(f.embeddedDensity()))
-            .map(Math::round)
-            .sorted()
-            .toList();
-    if (densities.isEmpty()) {
-      return "Drawn with lines, sharp at any size.";
-    }
-    long least = densities.get(0);
-    long most = densities.get(densities.size() - 1);
-    String range = least == most ? "" + least : least + " to " + most;
-    return "Pictures print at " + range + " pixels per inch, drawings are sharp.";
   }
 
   private String title(FlatFolder read) {

@@ -4,6 +4,7 @@ import dev.placket.demo.description.Described;
 import dev.placket.demo.pack.ComposedPack;
 import dev.placket.demo.pack.ComposedSheet;
 import dev.placket.demo.pack.Composer;
+import dev.placket.demo.pack.PackLimits;
 import dev.placket.demo.pdf.Inked;
 import dev.placket.demo.pdf.PdfPack;
 import dev.placket.demo.result.Findings;
@@ -13,7 +14,6 @@ import dev.placket.demo.result.Telling;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.image.Typefaces;
-import dev.placket.layout.sheet.Paper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -26,11 +26,12 @@ import org.jspecify.annotations.Nullable;
 record PackRun(
     Described read,
     Path out,
-    @Nullable Paper paper,
+    @Nullable PaperOption paper,
     boolean blank,
     boolean replace,
     boolean allowSoft,
     long weight,
+    PackLimits limits,
     Typefaces typefaces,
     Telling telling) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
@@ -39,15 +40,22 @@ record PackRun(
     Described described =
         paper == null
             ? read
-            : new Described(read.file(), read.pack().on(paper), read.places(), read.faults());
+            : new Described(
+                read.file(),
+                read.pack().on(paper.paper(), paper.turned()),
+                read.places(),
+                read.faults());
     Lettering lettering = Composer.lettering(described);
-    Composer composer = new Composer(described, TARGETS, allowSoft, lettering, typefaces);
+    Composer composer =
+        new Composer(described, TARGETS, allowSoft, lettering, typefaces, limits.rows());
+    PackOptions.check(read.file(), composer.sheets(Map.of()), limits);
     ComposedPack first = composer.pack(Map.of());
     if (telling.strict()) {
       Strict.check(first.sheets().stream().flatMap(s -> s.items().stream()).toList());
     }
     files(first).check();
     PackFit fitted = PackFit.of(first);
+    PackOptions.check(read.file(), composer.sheets(fitted.more()), limits);
     ComposedPack pack = fitted.more().isEmpty() ? first : composer.pack(fitted.more());
     RunFiles files = files(pack);
     files.check();

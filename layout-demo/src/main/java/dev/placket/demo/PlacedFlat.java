@@ -2,6 +2,7 @@ package dev.placket.demo;
 
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.ScaleNote;
+import dev.placket.demo.sheet.ScaleLine;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.fit.ExactBox;
 import dev.placket.layout.fit.PlacedBoxes;
@@ -72,6 +73,17 @@ public record PlacedFlat(
   /** Printed length over real length; null where no real length is stated. */
   public @Nullable Double garmentScale() {
     return ScaleNote.garmentScale(placement.scale().doubleValue(), item.flat().unitLength());
+  }
+
+  /**
+   * What stands in for it where it cannot be seen.
+   *
+   * @param kind what sort of picture it is
+   */
+  public String called(String kind) {
+    ScaleLine line = item.caption().scale();
+    String scale = line == null ? "" : ", " + line.text(garmentScale());
+    return item.file().caption() + ", " + kind + scale;
   }
 
   /** Its longest side over what the common scale alone asks for; 1 where it did not grow. */

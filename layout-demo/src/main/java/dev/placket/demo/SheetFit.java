@@ -20,9 +20,11 @@ import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -45,6 +47,14 @@ final class SheetFit {
   private static final int SOME = 3;
 
   private static final Length LEAST_WINDOW = Length.mm(40);
+
+  /** On small sheets a window is at least this share of all there is, and at least so wide. */
+  private static final double LEAST_SHARE = 0.25;
+
+  /** Paper counts as larger from here on. */
+  private static final double ANY_LARGER = 1.001;
+
+  private static final Length LEAST_ON_SMALL = Length.mm(25);
 
   private final FlatSheet sheet;
   private final FlatSet flats;
@@ -73,19 +83,19 @@ final class SheetFit {
    * @throws Refusal with exit code 4 if nothing fits
    */
   List<Placed> fit() throws Refusal {
-    double width = sheet.windowsWidth();
+    double length = sheet.windowsLength();
     if (!flats.hasDetails()) {
-      return List.of(at(width));
+      return List.of(at(length));
     }
     if (!flats.hasViews()) {
       return Fitter.attempt(request(0)) instanceof Fit ? List.of(at(0)) : flow(List.of(page(0)));
     }
-    Double divide = bestDivide(width);
+    Double divide = bestDivide(length);
     if (divide != null) {
       return List.of(at(divide));
     }
-    List<Sheet> firsts = new ArrayList<>(List.of(page(width)));
-    List<Double> divides = divides(width);
+    List<Sheet> firsts = new ArrayList<>(List.of(page(length)));
+    List<Double> divides = divides(length);
     for (int i = 0; i < divides.size(); i += SOME) {
       firsts.add(page(divides.get(i)));
     }
@@ -94,7 +104,7 @@ final class SheetFit {
 
   /** Over as many sheets as it takes, the first ruled in one of these ways. */
   private List<Placed> flow(List<Sheet> firsts) throws Refusal {
-    FitRequest all = request(flats.hasViews() ? sheet.windowsWidth() * 2 / 3 : 0);
+    FitRequest all = request(flats.hasViews() ? sheet.windowsLength() * 2 / 3 : 0);
     Flow flow = FurtherSheets.fit(all, firsts, page(0), () -> false);
     Conflict conflict = flow.conflict();
     if (conflict != null) {
@@ -120,13 +130,12 @@ final class SheetFit {
         again.divide(), again.request(), again.fit(), further.at(again.fit().proof().scale()));
   }
 
-  /** The places of the line, from the right. */
-  private static List<Double> divides(double width) {
+  /** The places of the line, from the end. */
+  private static List<Double> divides(double length) {
     List<Double> divides = new ArrayList<>();
-    for (double details = LEAST_WINDOW.pt();
-        details <= width - LEAST_WINDOW.pt();
-        details += STEP.pt()) {
-      divides.add(width - details);
+    double least = Math.min(LEAST_WINDOW.pt(), Math.max(LEAST_ON_SMALL.pt(), LEAST_SHARE * length));
+    for (double details = least; details <= length - least; details += STEP.pt()) {
+      divides.add(length - details);
     }
     return divides;
   }
@@ -135,13 +144,13 @@ final class SheetFit {
    * Where all come out largest; where they also stand in line, if that costs no more than order
    * may. Null where they have no room wherever it stands.
    */
-  private @Nullable Double bestDivide(double width) throws Refusal {
+  private @Nullable Double bestDivide(double length) throws Refusal {
     Double best = null;
     double largest = 0;
     Double bestInLine = null;
     double largestInLine = 0;
     double bound = 0;
-    for (double at : divides(width)) {
+    for (double at : divides(length)) {
       if (Fitter.attempt(request(at)) instanceof Fit fit) {
         double scale = fit.proof().scale().doubleValue();
         bound = Math.max(bound, fit.proof().bound());
@@ -188,8 +197,38 @@ final class SheetFit {
 
   private Refusal noRoom(FitRequest request, Conflict conflict) {
     return Refusal.noRoom(
-        ConflictText.lines(request, conflict, flats.captions()),
+        ConflictText.ofFolder(request, conflict, flats, roomy()),
         List.of(SheetResult.noRoom(null, request, new NoRoom(conflict, flats.captions()))));
+  }
+
+  /** The least of the named papers, the same way up, on which they have room; null if none has. */
+  private @Nullable Paper roomy() {
+    Paper paper = sheet.paper();
+    boolean upright = paper.height().compareTo(paper.width()) > 0;
+    double area = area(paper);
+    return Paper.NAMED.stream()
+        .filter(p -> area(p) > area * ANY_LARGER && area(p) <= area(Paper.A2) * ANY_LARGER)
+        .sorted(Comparator.comparingDouble(SheetFit::area))
+        .map(p -> upright ? p.portrait() : p.landscape())
+        .filter(this::hasRoomOn)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static double area(Paper paper) {
+    return paper.width().pt() * paper.height().pt();
+  }
+
+  /** Whether there is room for them in any of a few ways; which is best does not matter here. */
+  private boolean hasRoomOn(Paper paper) {
+    try {
+      SheetFit larger = new SheetFit(sheet.on(paper), flats);
+      double length = larger.sheet.windowsLength();
+      double divide = flats.hasDetails() ? (flats.hasViews() ? length * 2 / 3 : 0) : length;
+      return Fitter.attempt(larger.request(divide)) instanceof Fit;
+    } catch (Refusal e) {
+      return false;
+    }
   }
 
   private static Fit checked(FitRequest request, Fit fit) {
@@ -201,7 +240,7 @@ final class SheetFit {
   }
 
   private Sheet page(double divide) throws Refusal {
-    return sheet.page(divide, "").sheet();
+    return sheet.page(divide).sheet();
   }
 
   private FitRequest request(double divide) throws Refusal {

@@ -23,4 +23,10 @@ public record Conflict(
     requirements = List.copyOf(requirements);
     reliefs = List.copyOf(reliefs);
   }
+
+  /** The same conflict with the ways out of one kind alone. */
+  public Conflict only(Relief.Kind kind) {
+    List<Relief> some = reliefs.stream().filter(r -> r.kind() == kind).toList();
+    return new Conflict(requirements, some, proven, provenMinimal, steps);
+  }
 }

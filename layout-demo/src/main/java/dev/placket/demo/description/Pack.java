@@ -80,12 +80,18 @@ public record Pack(
         languages, fields, paper, margins, fonts, top, bottom, sheets, workbook, oneScale, retired);
   }
 
-  /** This pack with every sheet on another paper, each the way up that it was. */
-  public Pack on(Paper other) {
+  /**
+   * This pack with every sheet on another paper.
+   *
+   * @param asIs whether all are to be the way up that the paper is, not each the way up that it was
+   */
+  public Pack on(Paper other, boolean asIs) {
     Map<String, PackSheet> moved = new LinkedHashMap<>();
     sheets.forEach(
-        (id, s) -> moved.put(id, s.on(s.paper() == null ? null : turned(other, s.paper()))));
-    Paper all = turned(other, paper);
+        (id, s) ->
+            moved.put(
+                id, s.on(s.paper() == null ? null : asIs ? other : turned(other, s.paper()))));
+    Paper all = asIs ? other : turned(other, paper);
     return new Pack(
         languages, fields, all, margins, fonts, header, foot, moved, workbook, oneScale, retired);
   }

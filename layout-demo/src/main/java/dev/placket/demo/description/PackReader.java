@@ -1,5 +1,6 @@
 package dev.placket.demo.description;
 
+import dev.placket.demo.PaperOption;
 import dev.placket.demo.Refusal;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Paper;
@@ -134,7 +135,15 @@ public final class PackReader {
       Entries e = new Entries(node, "paper", SIZES, faults);
       Length width = values.length(e.need("width"), 10);
       Length height = values.length(e.need("height"), 10);
-      return width == null || height == null ? otherwise : new Paper("custom", width, height);
+      if (width == null || height == null) {
+        return otherwise;
+      }
+      Paper custom = new Paper("custom", width, height);
+      String over = PaperOption.over(custom);
+      if (over != null) {
+        faults.add(node.mark(), "paper of which " + over, "smaller paper");
+      }
+      return custom;
     }
     String[] words = values.text(node, "").strip().split("\\s+");
     Paper named = Paper.named(words[0]).orElse(null);

@@ -1,9 +1,11 @@
 package dev.placket.demo.folder;
 
 import dev.placket.demo.Refusal;
+import dev.placket.demo.sheet.CaptionRoom;
 import dev.placket.demo.sheet.FlatCaption;
 import dev.placket.demo.sheet.FlatSheet;
 import dev.placket.demo.sheet.Lettering;
+import dev.placket.demo.sheet.ScaleLine;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.flat.Flat;
@@ -18,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,13 +30,8 @@ import org.jspecify.annotations.Nullable;
  * @param ratios the ratio of each grouped flat, by id
  */
 public record FlatSet(List<Item> items, Map<String, Double> ratios) {
-  private static final Length VIEW_NAME = Length.mm(80);
-  private static final Length OTHER_NAME = Length.mm(40);
-
-  /** The widest line of a caption. */
-  public static Length captionRoom(Role role) {
-    return role.isView() ? VIEW_NAME : OTHER_NAME;
-  }
+  /** The share of the front's greatest size that no other flat needs to be larger than. */
+  private static final double BESIDE_FRONT = 0.7;
 
   /**
    * One flat with what it came from.
@@ -61,19 +59,27 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
    * @param folder the folder, read
    * @param targets when a raster is soft
    * @param allowSoft whether rasters may grow until they are soft
+   * @param room how wide captions may be
    * @param lettering the typeface of the captions
-   * @throws Refusal naming every caption that cannot be set
+   * @throws Refusal naming every caption that cannot be set, and views of one scale whose units
+   *     differ
    */
   public static FlatSet of(
-      FlatFolder folder, DensityTargets targets, boolean allowSoft, Lettering lettering)
+      FlatFolder folder,
+      DensityTargets targets,
+      boolean allowSoft,
+      CaptionRoom room,
+      Lettering lettering)
       throws Refusal {
     List<Grouping.Candidate> candidates =
         folder.flats().stream()
             .map(f -> new Grouping.Candidate(f.id(), f.role(), ink(f).height(), unit(f.picture())))
             .toList();
     Map<String, Double> ratios = Grouping.views(candidates);
+    List<ScaleLines.Member> members = members(folder, ratios);
+    Map<String, ScaleLine> scales = ScaleLines.of(members);
     List<Item> items = new ArrayList<>();
-    List<String> wrong = new ArrayList<>();
+    List<String> wrong = new ArrayList<>(unlike(folder, members));
     for (FlatFile file : folder.flats()) {
       try {
         lettering.check(file.caption(), "caption of " + file.name());
@@ -85,14 +91,81 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
       Double ratio = ratios.get(file.id());
       FlatCaption caption =
           FlatCaption.of(
-              file.caption(), ScaleNote.widest(unit, ratio), captionRoom(file.role()), lettering);
+              file.caption(), "", scales.get(file.id()), room.of(file.role()), lettering);
       Limits limits = limits(file.role(), file.picture(), targets, allowSoft);
       items.add(new Item(file, flat(file, caption, limits, unit, ratio, lettering), caption));
     }
     if (!wrong.isEmpty()) {
       throw new Refusal(Refusal.INPUT, wrong);
     }
-    return new FlatSet(items, ratios);
+    return new FlatSet(besideFront(items, id -> true), ratios);
+  }
+
+  /**
+   * The flats with least sizes that a front of few pixels leaves room under: held small, it would
+   * else be shorter than what it has to lead.
+   *
+   * @param may whether the least size of the flat of an id may be lowered
+   */
+  public static List<Item> besideFront(List<Item> items, Predicate<String> may) {
+    Length most =
+        items.stream()
+            .map(Item::flat)
+            .filter(f -> f.role() == Role.FRONT)
+            .findFirst()
+            .map(f -> f.limits().greatest())
+            .orElse(null);
+    if (most == null) {
+      return items;
+    }
+    List<Item> all = new ArrayList<>();
+    for (Item item : items) {
+      Flat flat = item.flat;
+      Limits its = flat.limits();
+      Length least = most.times(BESIDE_FRONT);
+      boolean lower = flat.role() != Role.FRONT && its.least().compareTo(least) > 0;
+      all.add(
+          lower && may.test(flat.id())
+              ? new Item(
+                  item.file,
+                  flat.withLimits(new Limits(least, its.greatest())),
+                  item.caption,
+                  item.spots)
+              : item);
+    }
+    return List.copyOf(all);
+  }
+
+  private static List<ScaleLines.Member> members(FlatFolder folder, Map<String, Double> ratios) {
+    List<ScaleLines.Member> members = new ArrayList<>();
+    for (FlatFile f : folder.flats()) {
+      Double ratio = ratios.get(f.id());
+      members.add(
+          new ScaleLines.Member(
+              f.id(),
+              f.role(),
+              f.caption(),
+              ratio == null ? null : Grouping.VIEWS,
+              ratio == null ? 1 : ratio,
+              false,
+              folder.unitLength(f).orElse(null)));
+    }
+    return members;
+  }
+
+  private static List<String> unlike(FlatFolder folder, List<ScaleLines.Member> members) {
+    return ScaleLines.unlike(members).stream()
+        .map(
+            u ->
+                folder.path().resolve(PackNotes.FILE)
+                    + ": "
+                    + u.question()
+                    + " Correct unit.mm."
+                    + u.other().id()
+                    + " or unit.mm."
+                    + u.lead().id()
+                    + ".")
+        .toList();
   }
 
   /** Some of these flats, as they are asked for on one sheet of several. */

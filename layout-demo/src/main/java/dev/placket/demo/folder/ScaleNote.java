@@ -31,18 +31,6 @@ public final class ScaleNote {
     return garmentScale <= 1 ? "1:" + number(1 / garmentScale) : number(garmentScale) + ":1";
   }
 
-  /** The note under a flat; a reduction against the front is said. */
-  public static String note(@Nullable Double garmentScale, @Nullable Double ratio) {
-    String reduced =
-        ratio == null || ratio == 1 ? "" : ", " + trimmed(ratio) + " of the front's scale";
-    return scale(garmentScale) + reduced;
-  }
-
-  /** A note as wide as any that may come out. */
-  public static String widest(@Nullable Length unit, @Nullable Double ratio) {
-    return unit == null ? note(null, ratio) : note(1 / 88.8, ratio);
-  }
-
   /** One decimal; none where the value is whole to a thousandth of it. */
   private static String number(double value) {
     double whole = Math.rint(value);
@@ -52,7 +40,8 @@ public final class ScaleNote {
     return value < 1.05 ? trimmed(value) : String.format(Locale.ROOT, "%.1f", value);
   }
 
-  private static String trimmed(double value) {
+  /** At most two decimals, as in {@code 0.85}. */
+  public static String trimmed(double value) {
     String text = String.format(Locale.ROOT, "%.2f", value);
     return text.replaceAll("\\.?0+$", "");
   }

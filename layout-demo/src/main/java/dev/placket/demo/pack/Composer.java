@@ -39,13 +39,15 @@ public final class Composer {
    * @param allowSoft whether rasters may grow until they are soft
    * @param lettering takes the typefaces that the description names
    * @param given typefaces for the text of drawings, before those of the description
+   * @param mostRows a table of more rows is a slip
    */
   public Composer(
       Described described,
       DensityTargets targets,
       boolean allowSoft,
       Lettering lettering,
-      Typefaces given) {
+      Typefaces given,
+      int mostRows) {
     this.described = described;
     this.lettering = lettering;
     this.text = PackText.of(described);
@@ -55,7 +57,7 @@ public final class Composer {
     for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
       Frame frame = Frame.of(e.getKey(), e.getValue(), described);
       if (frame != null) {
-        SheetTables tables = new SheetTables(described, files, lettering, text, shrunk);
+        SheetTables tables = new SheetTables(described, files, lettering, text, shrunk, mostRows);
         plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables));
       }
     }
@@ -110,8 +112,8 @@ public final class Composer {
    * @throws Refusal with every slip of the description
    */
   public ComposedPack pack(Map<String, Integer> more) throws Refusal {
-    List<SheetPlan> all = plans.stream().map(p -> p.flowing(more.getOrDefault(p.id(), 0))).toList();
-    int count = all.stream().mapToInt(SheetPlan::pages).sum();
+    List<SheetPlan> all = flowing(more);
+    int count = sheets(more);
     List<ComposedSheet> sheets = new ArrayList<>();
     for (SheetPlan plan : all) {
       for (int page = 0; page < plan.pages(); page++) {
@@ -128,6 +130,19 @@ public final class Composer {
     }
     return new ComposedPack(
         title(), fileName(), fields(), sheets, described.pack().oneScale(), notes);
+  }
+
+  /**
+   * How many sheets there are.
+   *
+   * @param more how many further sheets the flats of a sheet go on over, by its identifier
+   */
+  public int sheets(Map<String, Integer> more) {
+    return flowing(more).stream().mapToInt(SheetPlan::pages).sum();
+  }
+
+  private List<SheetPlan> flowing(Map<String, Integer> more) {
+    return plans.stream().map(p -> p.flowing(more.getOrDefault(p.id(), 0))).toList();
   }
 
   private static boolean pointedAt(FlatSpots spots) {

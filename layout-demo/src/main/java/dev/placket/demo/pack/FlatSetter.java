@@ -2,13 +2,17 @@ package dev.placket.demo.pack;
 
 import dev.placket.demo.description.Described;
 import dev.placket.demo.description.PackFlat;
+import dev.placket.demo.description.Words;
 import dev.placket.demo.folder.FlatFile;
 import dev.placket.demo.folder.FlatSet;
-import dev.placket.demo.folder.ScaleNote;
+import dev.placket.demo.folder.ScaleLines;
+import dev.placket.demo.sheet.CaptionRoom;
 import dev.placket.demo.sheet.FlatCaption;
 import dev.placket.demo.sheet.Lettering;
+import dev.placket.demo.sheet.ScaleLine;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Grouping;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Surround;
@@ -16,8 +20,10 @@ import dev.placket.layout.image.Picture;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.Point;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Turns the flats of a sheet into what the solver sees. */
@@ -76,6 +82,7 @@ final class FlatSetter {
    * @param inRow whether its window is in a row of a table
    * @param grouped the ratio in the group of views formed unasked, or null
    * @param even whether its longest side aims at that of the first flat, for want of a view
+   * @param scale the line on its scale; null for none
    */
   FlatSet.@Nullable Item item(
       Read read,
@@ -83,6 +90,7 @@ final class FlatSetter {
       boolean inRow,
       @Nullable Double grouped,
       boolean even,
+      @Nullable ScaleLine scale,
       PackText text) {
     PackFlat said = read.flat();
     PackFlat.Scaling scaling = said.scaling();
@@ -93,7 +101,7 @@ final class FlatSetter {
       return null;
     }
     Double ratio = scaling.group() == null ? grouped : Double.valueOf(ratio(said));
-    FlatCaption caption = caption(read, inRow, ratio, text);
+    FlatCaption caption = caption(read, inRow, scale, text);
     Limits limits = limits(read, inRow);
     if (caption == null || limits == null) {
       return null;
@@ -110,7 +118,7 @@ final class FlatSetter {
     flat = unit == null ? flat : flat.withUnitLength(unit);
     if (ratio != null) {
       String group = scaling.group();
-      flat = flat.withGroup(group == null ? dev.placket.layout.flat.Grouping.VIEWS : group, ratio);
+      flat = flat.withGroup(group == null ? Grouping.VIEWS : group, ratio);
     }
     java.nio.file.Path file = described.folder().resolve(said.file());
     // Without a caption of their own several would be called alike.
@@ -127,6 +135,39 @@ final class FlatSetter {
       return stated;
     }
     return said.role().isView() ? said.role().share() : 1;
+  }
+
+  /**
+   * What is said of the scale of each flat, by its id; units of one group that differ are a slip.
+   *
+   * @param grouped the ratio of each flat in the group of views formed unasked
+   */
+  Map<String, ScaleLine> scales(List<Read> all, Map<String, Double> grouped, PackText text) {
+    List<ScaleLines.Member> members = new ArrayList<>();
+    Map<String, Read> byId = new LinkedHashMap<>();
+    for (Read read : all) {
+      PackFlat said = read.flat();
+      PackFlat.Scaling scaling = said.scaling();
+      Double formed = grouped.get(read.id());
+      String group = formed == null ? scaling.group() : Grouping.VIEWS;
+      double ratio = formed == null ? ratio(said) : formed;
+      Words caption = said.caption();
+      String name =
+          caption == null || caption.blank() ? "" : text.beside(caption, read.path() + "/caption");
+      boolean stated = scaling.ratio() != null || said.trueSize();
+      members.add(
+          new ScaleLines.Member(
+              read.id(), said.role(), name, group, ratio, stated, scaling.unit()));
+      byId.put(read.id(), read);
+    }
+    for (ScaleLines.Unlike unlike : ScaleLines.unlike(members)) {
+      add(
+          Objects.requireNonNull(byId.get(unlike.other().id())),
+          "unit",
+          "a unit unlike that of " + unlike.lead().id() + ": " + unlike.question(),
+          "one unit for both, a ratio that is meant so, or a group of its own");
+    }
+    return ScaleLines.of(members);
   }
 
   private static double share(PackFlat.Scaling scaling, PackFlat said, boolean even) {
@@ -193,7 +234,7 @@ final class FlatSetter {
   }
 
   private @Nullable FlatCaption caption(
-      Read read, boolean inRow, @Nullable Double ratio, PackText text) {
+      Read read, boolean inRow, @Nullable ScaleLine scale, PackText text) {
     PackFlat said = read.flat();
     boolean none = said.caption() == null ? inRow : said.caption().blank();
     if (none) {
@@ -209,8 +250,7 @@ final class FlatSetter {
       add(read, "caption", fault, "letters that one of the fonts has");
       return null;
     }
-    String scale = ScaleNote.widest(said.scaling().unit(), ratio);
-    return FlatCaption.of(name, note, scale, FlatSet.captionRoom(said.role()), lettering);
+    return FlatCaption.of(name, note, scale, CaptionRoom.USUAL.of(said.role()), lettering);
   }
 
   private static String title(PackFlat said) {

@@ -4,6 +4,7 @@ import dev.placket.demo.description.Described;
 import dev.placket.demo.description.PackFlat;
 import dev.placket.demo.description.PackSheet;
 import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.sheet.ScaleLine;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Grouping;
 import dev.placket.layout.units.Box;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -62,6 +64,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
     unknownRows(described, plan, rowWindows);
     List<FlatSetter.Read> read = setter.read("sheets/" + plan.id(), here);
     Map<String, Double> grouped = grouped(read);
+    Map<String, ScaleLine> scales = setter.scales(read, grouped, text);
     boolean even = read.stream().noneMatch(r -> r.flat().role().isView());
     List<FlatSet.Item> items = new ArrayList<>();
     Map<String, Double> ratios = new LinkedHashMap<>();
@@ -75,6 +78,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
               inRow,
               grouped.get(r.id()),
               even || inRow,
+              scales.get(r.id()),
               text);
       if (item != null) {
         items.add(sheet.further() && !inRow ? mayGoOn(item) : item);
@@ -86,7 +90,9 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
         }
       }
     }
-    return new SheetFlats(items, ratios, trueSize);
+    List<FlatSet.Item> all =
+        FlatSet.besideFront(items, id -> Objects.requireNonNull(here.get(id)).least() == null);
+    return new SheetFlats(all, ratios, trueSize);
   }
 
   /** Views stay where they are; so does what is held. */

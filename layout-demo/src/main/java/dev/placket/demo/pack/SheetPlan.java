@@ -6,9 +6,12 @@ import dev.placket.demo.table.TablePiece;
 import dev.placket.demo.table.TableText;
 import dev.placket.layout.units.Box;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A sheet of the description with its tables in pieces, so that it is known how many sheets it
@@ -19,6 +22,7 @@ import java.util.Map;
  * @param frame its rectangles
  * @param first the pieces that lie in its areas, by area
  * @param further pieces that each need a sheet of their own, with their area's name
+ * @param rowFlats flats for which a row of a table, on whatever page, has a window
  * @param flowing sheets beyond those onto which flats go on
  */
 record SheetPlan(
@@ -27,6 +31,7 @@ record SheetPlan(
     Frame frame,
     Map<String, TablePiece> first,
     List<Map.Entry<String, TablePiece>> further,
+    Set<String> rowFlats,
     int flowing) {
 
   static SheetPlan of(String id, PackSheet sheet, Frame frame, SheetTables tables) {
@@ -53,7 +58,10 @@ record SheetPlan(
                 }
               }
             });
-    return new SheetPlan(id, sheet, frame, first, further, 0);
+    Set<String> rowFlats = new HashSet<>();
+    Stream.concat(first.values().stream(), further.stream().map(Map.Entry::getValue))
+        .forEach(p -> p.windows().forEach(w -> rowFlats.add(w.flat())));
+    return new SheetPlan(id, sheet, frame, first, further, rowFlats, 0);
   }
 
   /** How many sheets it becomes. */
@@ -63,7 +71,7 @@ record SheetPlan(
 
   /** The same with sheets onto which flats go on. */
   SheetPlan flowing(int more) {
-    return new SheetPlan(id, sheet, frame, first, further, more);
+    return new SheetPlan(id, sheet, frame, first, further, rowFlats, more);
   }
 
   /** Whether a page is ruled as the first is. */
@@ -73,9 +81,6 @@ record SheetPlan(
 
   /** Whether a row of a table, on whatever page, has a window for a flat. */
   boolean hasRowFor(String flat) {
-    return java.util.stream.Stream.concat(
-            first.values().stream(), further.stream().map(Map.Entry::getValue))
-        .flatMap(p -> p.windows().stream())
-        .anyMatch(w -> w.flat().equals(flat));
+    return rowFlats.contains(flat);
   }
 }

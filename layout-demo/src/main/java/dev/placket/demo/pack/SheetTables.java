@@ -18,7 +18,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -31,25 +33,28 @@ final class SheetTables {
   private final Lettering lettering;
   private final PackText text;
   private final Set<String> shrunk;
+  private final int mostRows;
 
   SheetTables(
       Described described,
       FlatFiles files,
       Lettering lettering,
       PackText text,
-      Set<String> shrunk) {
+      Set<String> shrunk,
+      int mostRows) {
     this.described = described;
     this.files = files;
     this.lettering = lettering;
     this.text = text;
     this.shrunk = shrunk;
+    this.mostRows = mostRows;
   }
 
   /** The table with the values of its file; null where the file cannot be read. */
   @Nullable PackTable filled(PackTable table, String path) {
     String csv = table.csv();
     if (csv == null) {
-      return table;
+      return few(table.rows().size(), described.places().of(path)) ? table : null;
     }
     Mark place = described.places().of(path + "/csv");
     Path file = files.file(csv, path + "/csv");
@@ -63,7 +68,8 @@ final class SheetTables {
         return null;
       }
       String read = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return filled(table, Csv.read(read), csv, place);
+      List<Csv.Row> records = Csv.read(read);
+      return few(records.size() - 1, place) ? filled(table, records, csv, place) : null;
     } catch (Csv.CsvException e) {
       String found = csv + ", " + e.getMessage();
       described.faults().add(place, found, "comma-separated values (RFC 4180)");
@@ -73,6 +79,18 @@ final class SheetTables {
       described.faults().add(place, csv + ", which cannot be read", "a file that may be read");
     }
     return null;
+  }
+
+  private boolean few(int rows, Mark place) {
+    if (rows > mostRows) {
+      described
+          .faults()
+          .add(
+              place,
+              "a table of " + rows + " rows",
+              mostRows + " at most; split it, or raise the limit with --most-rows");
+    }
+    return rows <= mostRows;
   }
 
   private @Nullable PackTable filled(
@@ -165,11 +183,15 @@ final class SheetTables {
   List<TablePiece> pieces(
       TableText table, PackTable said, String name, Box area, Box between, String path) {
     List<TablePiece> pieces = new ArrayList<>();
+    Map<Double, TableLayout> byWidth = new HashMap<>();
     try {
       Box room = area;
       int from = 0;
       do {
-        TableLayout laid = TableLayout.of(table, room.width(), lettering);
+        double width = room.width();
+        TableLayout known = byWidth.get(width);
+        TableLayout laid = known == null ? TableLayout.of(table, width, lettering) : known;
+        byWidth.put(width, laid);
         report(laid, said, path);
         int n = laid.rowsWithin(from, room.height());
         if (n == 0 && laid.rows() > 0 && room.equals(between)) {

@@ -3,10 +3,12 @@ package dev.placket.demo.pack;
 import dev.placket.demo.description.PackFlat;
 import dev.placket.demo.description.PackWorksheet;
 import dev.placket.demo.folder.FlatSet;
+import dev.placket.demo.sheet.ScaleLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** The flats of a worksheet, which has no captions of ours, no tables and no rows. */
 final class WorksheetFlats {
@@ -16,12 +18,14 @@ final class WorksheetFlats {
     Map<String, PackFlat> flats = worksheet.flats();
     List<FlatSetter.Read> read = setter.read("workbook/worksheets/" + id, flats);
     Map<String, Double> grouped = SheetFlats.grouped(read);
+    Map<String, ScaleLine> scales = setter.scales(read, grouped, text);
     boolean even = read.stream().noneMatch(r -> r.flat().role().isView());
     List<FlatSet.Item> items = new ArrayList<>();
     Map<String, Double> ratios = new LinkedHashMap<>();
     for (FlatSetter.Read r : read) {
       FlatSet.Item item =
-          setter.item(r, r.flat().windows(), false, grouped.get(r.id()), even, text);
+          setter.item(
+              r, r.flat().windows(), false, grouped.get(r.id()), even, scales.get(r.id()), text);
       if (item != null) {
         items.add(item);
         if (item.flat().group() != null) {
@@ -29,6 +33,8 @@ final class WorksheetFlats {
         }
       }
     }
-    return new FlatSet(items, ratios);
+    return new FlatSet(
+        FlatSet.besideFront(items, f -> Objects.requireNonNull(flats.get(f)).least() == null),
+        ratios);
   }
 }

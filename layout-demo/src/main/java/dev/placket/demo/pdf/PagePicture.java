@@ -26,6 +26,9 @@ import java.util.List;
 final class PagePicture {
   private static final double POINTS_PER_INCH = 72;
 
+  /** More than A0 has at the usual density, and no more than a small heap holds. */
+  private static final double MOST_PIXELS = 24e6;
+
   private final Graphics2D g;
   private final double scale;
 
@@ -34,10 +37,11 @@ final class PagePicture {
     this.scale = scale;
   }
 
-  /** The PNG of a page. */
+  /** The PNG of a page; with fewer pixels to the inch where it would have too many of them. */
   static byte[] png(PdfPack.Filled page, double perInch) {
-    double scale = perInch / POINTS_PER_INCH;
     Paper paper = page.page().sheet().paper();
+    double points = paper.width().pt() * paper.height().pt();
+    double scale = Math.min(perInch / POINTS_PER_INCH, Math.sqrt(MOST_PIXELS / points));
     BufferedImage image =
         new BufferedImage(
             (int) Math.round(paper.width().pt() * scale),

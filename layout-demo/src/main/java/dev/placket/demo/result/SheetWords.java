@@ -19,11 +19,13 @@ final class SheetWords {
   static String heading(SheetResult sheet, int number, int of, Units units) {
     Paper paper = sheet.sheet().paper();
     String counted = of == 1 ? "" : "Sheet " + number + " of " + of + ": ";
-    String size = units.size(paper.width().pt(), paper.height().pt()) + " " + units.sign();
-    return counted + sheet.sheet().name() + ", " + paper.name() + " " + size.replace(".0", "");
+    return counted + sheet.sheet().name() + ", " + paper.name() + " " + units.paper(paper);
   }
 
-  /** How near the largest, what order cost, what grew; nothing for a sheet without flats. */
+  /**
+   * How near the largest, what order cost, what grew; nothing for a sheet without flats. The proof
+   * is of the common scale before growth, and of the windows as they are ruled: no more is said.
+   */
   static List<String> quality(SheetResult sheet) {
     Fit fit = sheet.fit();
     if (fit == null) {
@@ -35,8 +37,10 @@ final class SheetWords {
     said.add(
         "How near the largest: "
             + (largest
-                ? "nothing larger goes on this sheet."
-                : "the drawings can be at most " + percent(gap) + " larger."));
+                ? "as this sheet is ruled, no arrangement has a larger common scale."
+                : "as this sheet is ruled, another arrangement may have a common scale larger by "
+                    + percent(gap)
+                    + " at most."));
     List<String> prices = prices(fit);
     if (!prices.isEmpty()) {
       said.add("Given up for order: " + String.join("; ", prices) + ".");
@@ -47,7 +51,7 @@ final class SheetWords {
       said.add(
           "Grown into free room: "
               + String.join("; ", grown)
-              + (most ? ", which is the most in this order." : "."));
+              + (most ? ", the most while their order stays." : "."));
     }
     return said;
   }

@@ -1,5 +1,6 @@
 package dev.placket.demo.result;
 
+import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.units.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -37,6 +38,19 @@ public enum Units {
   /** Width and height without the unit, as in {@code 104.1 × 123.2}; both in points. */
   public String size(double width, double height) {
     return figure(Length.pt(width), decimals) + " × " + figure(Length.pt(height), decimals);
+  }
+
+  /**
+   * Both sides of a paper with the unit, as in {@code 297 × 210 mm} or {@code 8.5 × 11 in}: no
+   * digits that say nothing.
+   */
+  public String paper(Paper paper) {
+    return plain(paper.width()) + " × " + plain(paper.height()) + " " + sign;
+  }
+
+  private String plain(Length length) {
+    BigDecimal figure = new BigDecimal(figure(length, decimals)).stripTrailingZeros();
+    return figure.toPlainString();
   }
 
   /** A length with its unit, as in {@code 22.0 mm}. */

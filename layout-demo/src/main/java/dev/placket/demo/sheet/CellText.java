@@ -10,6 +10,9 @@ import java.util.List;
 final class CellText {
   private static final Length INSET = TextBlock.INSET;
 
+  /** From the caption's baseline to the room of the value. */
+  private static final Length UNDER = Length.mm(0.6);
+
   private final Lettering lettering;
 
   CellText(Lettering lettering) {
@@ -23,16 +26,22 @@ final class CellText {
    * @throws Refusal naming the cell, if the value does not go in at the smallest
    */
   Cell captioned(String name, String value, Box box, List<Length> steps) throws Refusal {
+    return captioned(name, name, value, box, steps);
+  }
+
+  /** The same where messages call the cell otherwise than its caption. */
+  Cell captioned(String name, String caption, String value, Box box, List<Length> steps)
+      throws Refusal {
     List<TextRun> runs = new ArrayList<>();
     double captionBase = box.top() + INSET.pt() + Lettering.CAPTION.pt();
     runs.addAll(
         lettering.line(
-            fitted(name, box, Lettering.CAPTION),
+            fitted(caption, box, Lettering.CAPTION),
             box.left() + INSET.pt(),
             captionBase,
             Lettering.CAPTION,
             false));
-    double top = captionBase + Length.mm(0.6).pt();
+    double top = captionBase + UNDER.pt();
     runs.addAll(onFoot(name, value, new Box(box.left(), top, box.right(), box.bottom()), steps));
     return new Cell(name, box, runs);
   }
@@ -40,6 +49,26 @@ final class CellText {
   /** A cell that holds nothing but lines of text, the last of them at its foot. */
   Cell plain(String name, String value, Box box, List<Length> steps) throws Refusal {
     return new Cell(name, box, onFoot(name, value, box, steps));
+  }
+
+  /**
+   * How high a captioned cell has to be for a value: for one line of it if that goes in at one of
+   * the steps, else for its lines at the smallest.
+   *
+   * @param room the width of a line, in points
+   */
+  static double heightOf(String value, double room, List<Length> steps, Lettering lettering) {
+    double lines = 0;
+    for (Length step : value.isBlank() ? List.<Length>of() : steps) {
+      int count = lettering.wrap(value, step, room).size();
+      lines = step.pt() + (count - 1) * lettering.leading(step).pt();
+      if (count == 1 && lettering.width(value, step) <= room) {
+        break;
+      }
+    }
+    double captionBase = INSET.pt() + Lettering.CAPTION.pt();
+    // A hair more, so that what was reckoned to go in does.
+    return captionBase + UNDER.pt() + lines + TextBlock.FOOT.pt() + 0.001;
   }
 
   private String fitted(String caption, Box box, Length height) throws Refusal {

@@ -5,18 +5,20 @@ import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The caption that travels with a flat: its name, below it notes, the last of them on its scale.
  *
  * @param name the name, in lines; none where the flat goes without a caption
  * @param notes what else is said of it, in lines
- * @param scaled whether a note on its scale follows
+ * @param scale the line on its scale that follows; null for none
  * @param width what all of it needs across, in points
  */
-public record FlatCaption(List<String> name, List<String> notes, boolean scaled, double width) {
+public record FlatCaption(
+    List<String> name, List<String> notes, @Nullable ScaleLine scale, double width) {
   /** No caption. */
-  public static final FlatCaption NONE = new FlatCaption(List.of(), List.of(), false, 0);
+  public static final FlatCaption NONE = new FlatCaption(List.of(), List.of(), null, 0);
 
   /** From the ink to the capitals of the name. */
   static final Length AIR = Length.mm(2);
@@ -36,27 +38,31 @@ public record FlatCaption(List<String> name, List<String> notes, boolean scaled,
   /**
    * A caption whose name wraps where it is longer than the room.
    *
-   * @param widestNote a note as wide as any that the fit may bring
-   * @param room for the name, in points
+   * @param note a note of its own between name and scale; blank for none
+   * @param scale the line on its scale; null for none
+   * @param room for a line, in points
    */
-  public static FlatCaption of(String name, String widestNote, Length room, Lettering lettering) {
-    return of(name, "", widestNote, room, lettering);
-  }
-
-  /** The same with a note of its own between name and scale; blank for none. */
   public static FlatCaption of(
-      String name, String note, String widestNote, Length room, Lettering lettering) {
-    List<String> lines = lettering.wrap(name, Lettering.VALUE, room.pt());
+      String name, String note, @Nullable ScaleLine scale, Length room, Lettering lettering) {
+    List<String> lines = lettering.wrapHard(name, Lettering.VALUE, room.pt());
     Length height = noteHeight(note);
-    List<String> notes = note.isBlank() ? List.of() : lettering.wrap(note, height, room.pt());
-    double width = widestNote.isEmpty() ? 0 : lettering.width(widestNote, Lettering.CAPTION);
-    for (String line : lines) {
-      width = Math.max(width, lettering.width(line, Lettering.VALUE));
+    List<String> notes = note.isBlank() ? List.of() : lettering.wrapHard(note, height, room.pt());
+    ScaleLine line = scale;
+    double width = 0;
+    if (line != null) {
+      width = lettering.width(line.widest(), Lettering.CAPTION);
+      if (width > room.pt()) {
+        line = line.shortened();
+        width = lettering.width(line.widest(), Lettering.CAPTION);
+      }
     }
-    for (String line : notes) {
-      width = Math.max(width, lettering.width(line, height));
+    for (String part : lines) {
+      width = Math.max(width, lettering.width(part, Lettering.VALUE));
     }
-    return new FlatCaption(lines, notes, !widestNote.isEmpty(), width);
+    for (String part : notes) {
+      width = Math.max(width, lettering.width(part, height));
+    }
+    return new FlatCaption(lines, notes, line, width);
   }
 
   /** The room it keeps below the ink. */
@@ -64,7 +70,7 @@ public record FlatCaption(List<String> name, List<String> notes, boolean scaled,
     if (name.isEmpty()) {
       return Surround.NONE;
     }
-    int below = notes.size() + (scaled ? 1 : 0);
+    int below = notes.size() + (scale == null ? 0 : 1);
     double height =
         AIR.pt()
             + Lettering.VALUE.pt()
@@ -74,8 +80,12 @@ public record FlatCaption(List<String> name, List<String> notes, boolean scaled,
     return Surround.caption(Length.pt(height), Length.pt(width));
   }
 
-  /** Its lines, in the middle under the ink. */
-  public List<TextRun> under(Box ink, String scale, Lettering lettering) {
+  /**
+   * Its lines, in the middle under the ink.
+   *
+   * @param garmentScale printed length over real length; null where no real length is stated
+   */
+  public List<TextRun> under(Box ink, @Nullable Double garmentScale, Lettering lettering) {
     double middle = (ink.left() + ink.right()) / 2;
     double base = ink.bottom() + AIR.pt() + Lettering.VALUE.pt();
     List<TextRun> runs = new ArrayList<>();
@@ -88,8 +98,8 @@ public record FlatCaption(List<String> name, List<String> notes, boolean scaled,
       runs.addAll(centred(line, middle, base, noteHeight(line), lettering));
       base += NOTE_STEP.pt();
     }
-    if (scaled) {
-      runs.addAll(centred(scale, middle, base, Lettering.CAPTION, lettering));
+    if (scale != null) {
+      runs.addAll(centred(scale.text(garmentScale), middle, base, Lettering.CAPTION, lettering));
     }
     return runs;
   }

@@ -103,6 +103,27 @@ public final class Lettering {
     return List.copyOf(lines);
   }
 
+  /** The same, but a word that is wider than the room is broken, too. */
+  List<String> wrapHard(String text, Length capitalHeight, double room) {
+    List<String> lines = new ArrayList<>();
+    for (String line : wrap(text, capitalHeight, room)) {
+      int from = 0;
+      int end = line.length();
+      while (width(line.substring(from), capitalHeight) > room) {
+        end = line.length();
+        while (line.offsetByCodePoints(from, 1) < end
+            && width(line.substring(from, end), capitalHeight) > room) {
+          end = line.offsetByCodePoints(end, -1);
+        }
+        lines.add(line.substring(from, end));
+        from = end;
+      }
+      lines.add(line.substring(from));
+    }
+    lines.removeIf(l -> l.isEmpty() && lines.size() > 1);
+    return List.copyOf(lines);
+  }
+
   private void wrap(List<String> lines, String part, Length capitalHeight, double room) {
     String line = "";
     for (String word : Breaks.words(part.strip())) {

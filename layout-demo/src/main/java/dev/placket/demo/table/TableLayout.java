@@ -23,6 +23,7 @@ public final class TableLayout {
   private final List<List<List<String>>> rows = new ArrayList<>();
   private final List<List<String>> headings = new ArrayList<>();
   private final List<Decimals> decimals = new ArrayList<>();
+  private final List<Align> aligns = new ArrayList<>();
 
   private TableLayout(TableText table, Length step, List<Double> edges, Lettering lettering) {
     this.table = table;
@@ -32,6 +33,7 @@ public final class TableLayout {
     for (int c = 0; c < table.columns().size(); c++) {
       headings.add(lettering.wrap(table.columns().get(c).heading(), Lettering.CAPTION, room(c)));
       decimals.add(new Decimals(table.values(c), step, lettering));
+      aligns.add(ColumnWidths.align(table, c));
     }
     for (List<String> row : table.rows()) {
       List<List<String>> lines = new ArrayList<>();
@@ -145,7 +147,7 @@ public final class TableLayout {
   List<TextRun> headingRuns(int column, double left, double top) {
     List<TextRun> runs = new ArrayList<>();
     boolean strong = table.columns().get(column).strong();
-    Align align = ColumnWidths.align(table, column);
+    Align align = aligns.get(column);
     double base = top + INSET + Lettering.CAPTION.pt();
     for (String line : headings.get(column)) {
       double width = lettering.width(line, Lettering.CAPTION);
@@ -173,7 +175,7 @@ public final class TableLayout {
   }
 
   private double lineLeft(int column, String line) {
-    Align align = ColumnWidths.align(table, column);
+    Align align = aligns.get(column);
     if (align == Align.DECIMAL && Decimals.isNumber(line)) {
       return decimals.get(column).left(line, edges.get(column), edges.get(column + 1));
     }

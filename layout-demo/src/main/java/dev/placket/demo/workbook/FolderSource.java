@@ -6,6 +6,7 @@ import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.folder.PackNotes;
 import dev.placket.demo.folder.PackNotes.Field;
 import dev.placket.demo.result.Findings;
+import dev.placket.demo.sheet.CaptionRoom;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.place.Asked;
 import dev.placket.demo.workbook.read.Workbook;
@@ -40,7 +41,9 @@ record FolderSource(
       FlatFolder read = folders.get(i);
       tasks.add(
           new Given.Task(
-              anywhere(FlatSet.of(read, DensityTargets.DEFAULT, allowSoft, lettering)),
+              anywhere(
+                  FlatSet.of(
+                      read, DensityTargets.DEFAULT, allowSoft, CaptionRoom.USUAL, lettering)),
               jobs.get(i).folder().equals(folder) ? asked : Asked.NOTHING,
               jobs.get(i).worksheets(),
               Findings.read(read),

@@ -3,7 +3,6 @@ package dev.placket.demo.workbook;
 import dev.placket.demo.PlacedFlat;
 import dev.placket.demo.Refusal;
 import dev.placket.demo.Strict;
-import dev.placket.demo.folder.ScaleNote;
 import dev.placket.demo.output.OutputName;
 import dev.placket.demo.output.Outputs;
 import dev.placket.demo.result.Account;
@@ -208,10 +207,8 @@ public record OntoRun(
 
   private static String alternative(Anchored picture) {
     var flat = picture.flat();
-    String scale = ScaleNote.note(flat.garmentScale(), flat.ratio());
     boolean drawing = flat.item().file().picture() instanceof dev.placket.layout.image.Drawing;
-    String what = drawing ? "line drawing" : "picture";
-    return flat.item().file().caption() + ", " + what + ", " + scale;
+    return flat.called(drawing ? "line drawing" : "picture");
   }
 
   private String title(Given given) {

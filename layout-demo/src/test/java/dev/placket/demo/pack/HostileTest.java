@@ -47,7 +47,13 @@ class HostileTest {
     Path file = Files.write(dir.resolve("changed.yaml"), bytes);
     try {
       Described read = PackReader.read(file);
-      new Composer(read, DensityTargets.DEFAULT, false, Composer.lettering(read), Typefaces.SHIPPED)
+      new Composer(
+              read,
+              DensityTargets.DEFAULT,
+              false,
+              Composer.lettering(read),
+              Typefaces.SHIPPED,
+              PackLimits.DEFAULT.rows())
           .pack(Map.of());
     } catch (Refusal refusal) {
       assertFalse(refusal.messages().isEmpty());

@@ -45,7 +45,8 @@ class ProgramTest {
                 DensityTargets.DEFAULT,
                 false,
                 Composer.lettering(described),
-                Typefaces.SHIPPED)
+                Typefaces.SHIPPED,
+                PackLimits.DEFAULT.rows())
             .pack(Map.of());
     assertEquals("MG-3107", made.fileName());
     assertEquals(2, made.sheets().get(0).items().size());
