@@ -7,6 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.lang.ref.WeakReference;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -122,6 +123,9 @@ public final class Drawing implements Picture {
       // Clips stay paths: without this hint a curved clip becomes a layer of pixels.
       own.setRenderingHint(
           RenderingHintsKeyExt.KEY_TRANSCODING, RenderingHintsKeyExt.VALUE_TRANSCODING_VECTOR);
+      // Batik prints a warning where it finds no reference to the image, be it an empty one.
+      own.setRenderingHint(
+          RenderingHintsKeyExt.KEY_BUFFERED_IMAGE, new WeakReference<BufferedImage>(null));
       own.clip(new Rectangle2D.Double(v.x(), v.y(), v.width(), v.height()));
       own.translate(v.x(), v.y());
       // Batik keeps caches in its nodes, so one thread at a time.

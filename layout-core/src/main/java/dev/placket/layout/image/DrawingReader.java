@@ -3,6 +3,7 @@ package dev.placket.layout.image;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.image.svg.Audit;
 import dev.placket.layout.image.svg.bridge.RightContext;
+import dev.placket.layout.image.svg.bridge.TooManyCrossings;
 import dev.placket.layout.image.svg.rewrite.Rewritings;
 import dev.placket.layout.units.Point;
 import java.awt.geom.AffineTransform;
@@ -50,6 +51,9 @@ final class DrawingReader {
     } catch (BridgeException e) {
       throw new PictureException(
           name + ": the drawing is faulty (" + lastLine(e) + "); mend it and save again", e);
+    } catch (TooManyCrossings e) {
+      throw new PictureException(
+          name + ": has " + e.getMessage() + ", over the limit; draw them with simpler paths", e);
     } catch (OutOfMemoryError e) {
       throw ReadLimits.outOfMemory(name, e);
     } catch (RuntimeException | StackOverflowError e) {
@@ -97,7 +101,9 @@ final class DrawingReader {
     GraphicsNode node = new GVTBuilder().build(context, document);
     fonts.compare(document);
     DashCount.check(name, node, limits);
-    PaintMending mending = new PaintMending();
+    Rectangle2D all = new Rectangle2D.Double(0, 0, view.width(), view.height());
+    DrawingWork.check(name, node, all, limits);
+    PaintMending mending = new PaintMending(Math.max(view.width(), view.height()));
     mending.mend(node);
     OpacityFolding folding = new OpacityFolding();
     folding.fold(node, 1);
@@ -110,6 +116,8 @@ final class DrawingReader {
       throw new PictureException(
           name + ": draws nothing inside its viewBox; check the viewBox and the colours");
     }
+    // What is placed is the ink, however small in the view.
+    DrawingWork.check(name, node, placed(ink, view), limits);
     InkedBox inked = new InkedBox(ink.getMinX(), ink.getMinY(), ink.getMaxX(), ink.getMaxY());
     return new Drawing(
         name,
@@ -123,6 +131,12 @@ final class DrawingReader {
             node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
         notes(before, mending, folding, fonts),
         node);
+  }
+
+  /** In the coordinates of the root, and never without width or height. */
+  private static Rectangle2D placed(Rectangle2D ink, ViewBox view) {
+    return new Rectangle2D.Double(
+        ink.getX() - view.x(), ink.getY() - view.y(), ink.getWidth(), ink.getHeight());
   }
 
   private static Map<String, Point> points(
@@ -160,9 +174,6 @@ final class DrawingReader {
       notes.add(
           PictureNote.changed(
               "the opacity of a group is given to each of its parts, so overlaps show"));
-    }
-    if (folding.keptMask()) {
-      notes.add(PictureNote.plain("a mask is drawn with pixels, not with paths"));
     }
     fonts.notes().forEach(notes::add);
     return notes;

@@ -1,11 +1,11 @@
 package dev.placket.layout.image;
 
+import dev.placket.layout.image.svg.bridge.BoxPairs;
 import java.awt.Color;
 import java.awt.Paint;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
-import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import org.apache.batik.bridge.TextNode;
 import org.apache.batik.gvt.CompositeGraphicsNode;
@@ -26,8 +26,11 @@ import org.jspecify.annotations.Nullable;
  * garment is ground here as it is in a raster.
  */
 final class DrawnBounds {
-  /** Over so many path segments a shape that leaves its clip is bounded by both their boxes. */
-  private static final int CUT_SEGMENTS = 4000;
+  /**
+   * Over so many pairs of segments that may cross, a shape that leaves its clip is bounded by both
+   * their boxes.
+   */
+  private static final int CUT_PAIRS = 20_000;
 
   /** A sheet may fall short of the edge of the view by this share. */
   private static final double EDGE = 1e-4;
@@ -151,7 +154,7 @@ final class DrawnBounds {
   }
 
   private static Shape cut(Shape shape, Shape clip) {
-    if (segments(shape) + segments(clip) <= CUT_SEGMENTS) {
+    if (BoxPairs.of(CUT_PAIRS, shape, clip) <= CUT_PAIRS) {
       Area area = new Area(shape);
       area.intersect(new Area(clip));
       return area;
@@ -162,13 +165,5 @@ final class DrawnBounds {
       return new Rectangle2D.Double();
     }
     return a.createIntersection(b);
-  }
-
-  private static int segments(Shape shape) {
-    int n = 0;
-    for (PathIterator i = shape.getPathIterator(null); !i.isDone(); i.next()) {
-      n++;
-    }
-    return n;
   }
 }

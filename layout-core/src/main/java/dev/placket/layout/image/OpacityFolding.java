@@ -16,6 +16,9 @@ import org.apache.batik.gvt.CompositeGraphicsNode;
 import org.apache.batik.gvt.CompositeShapePainter;
 import org.apache.batik.gvt.FillShapePainter;
 import org.apache.batik.gvt.GraphicsNode;
+import org.apache.batik.gvt.Marker;
+import org.apache.batik.gvt.MarkerShapePainter;
+import org.apache.batik.gvt.PatternPaint;
 import org.apache.batik.gvt.ShapeNode;
 import org.apache.batik.gvt.ShapePainter;
 import org.apache.batik.gvt.StrokeShapePainter;
@@ -31,7 +34,6 @@ final class OpacityFolding {
   private final Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
   private boolean group;
   private boolean filter;
-  private boolean mask;
 
   /** Whether a group, and not only a single shape, was folded: overlaps are then seen. */
   boolean foldedGroup() {
@@ -43,24 +45,21 @@ final class OpacityFolding {
     return filter;
   }
 
-  /** Whether a mask remains, which a page shows as pixels. */
-  boolean keptMask() {
-    return mask;
-  }
-
   void fold(GraphicsNode node, float opacity) {
     float now = opacity * own(node);
     if (node.getFilter() != null) {
       node.setFilter(null);
       filter = true;
     }
-    mask |= node.getMask() != null;
     if (node instanceof CompositeGraphicsNode parent) {
       for (Object child : parent.getChildren()) {
         fold((GraphicsNode) child, now);
       }
-    } else if (now < 1 && node instanceof ShapeNode shape && seen.add(shape)) {
-      fold(shape.getShapePainter(), now);
+    } else if (node instanceof ShapeNode shape && seen.add(shape)) {
+      if (now < 1) {
+        fold(shape.getShapePainter(), now);
+      }
+      foldWithin(shape.getShapePainter(), now);
     } else if (now < 1 && node instanceof TextNode text) {
       fold(text, now);
     }
@@ -87,6 +86,33 @@ final class OpacityFolding {
       fill.setPaint(faded(fill.getPaint(), opacity));
     } else if (painter instanceof StrokeShapePainter stroke) {
       stroke.setPaint(faded(stroke.getPaint(), opacity));
+    }
+  }
+
+  /** Markers and patterns hold parts of their own, which would otherwise be drawn with pixels. */
+  private void foldWithin(@Nullable ShapePainter painter, float opacity) {
+    if (painter instanceof CompositeShapePainter several) {
+      for (int i = 0; i < several.getShapePainterCount(); i++) {
+        foldWithin(several.getShapePainter(i), opacity);
+      }
+    } else if (painter instanceof MarkerShapePainter markers) {
+      foldOnce(markers.getStartMarker(), opacity);
+      foldOnce(markers.getMiddleMarker(), opacity);
+      foldOnce(markers.getEndMarker(), opacity);
+    } else if (painter instanceof FillShapePainter fill) {
+      foldOnce(fill.getPaint(), opacity);
+    } else if (painter instanceof StrokeShapePainter stroke) {
+      foldOnce(stroke.getPaint(), opacity);
+    }
+  }
+
+  private void foldOnce(@Nullable Object holder, float opacity) {
+    GraphicsNode node =
+        holder instanceof Marker marker
+            ? marker.getMarkerNode()
+            : holder instanceof PatternPaint pattern ? pattern.getGraphicsNode() : null;
+    if (node != null && seen.add(node)) {
+      fold(node, opacity);
     }
   }
 

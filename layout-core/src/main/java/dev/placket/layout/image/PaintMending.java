@@ -30,12 +30,22 @@ import org.apache.batik.gvt.text.TextPaintInfo;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Replaces what cannot be drawn as it is built: parts flattened by their transform, and gradients
- * and patterns without an inverse, or so fine or so long that their numbers overflow.
+ * Replaces what cannot be drawn as it is built: parts flattened by their transform, gradients and
+ * patterns without an inverse, or so fine or so long that their numbers overflow, and masks.
  */
 final class PaintMending {
   private final Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Set<PictureNote> notes = new LinkedHashSet<>();
+  private final double longest;
+
+  /**
+   * For one drawing.
+   *
+   * @param longest side of its view
+   */
+  PaintMending(double longest) {
+    this.longest = longest;
+  }
 
   /** What was replaced, each kind once. */
   Set<PictureNote> notes() {
@@ -56,6 +66,10 @@ final class PaintMending {
           group.remove(i);
         } else {
           mend(child);
+          if (child.getMask() != null) {
+            notes.add(PictureNote.plain("a mask is drawn with pixels, not with paths"));
+            MaskedNode.replace(group, i, longest);
+          }
         }
       }
     } else if (node instanceof ShapeNode shape) {

@@ -13,6 +13,7 @@ import java.util.List;
  * @param uses most elements of a drawing once every {@code use} stands for what it points to
  * @param characters most characters of path data, lists and text in a drawing, uses counted
  * @param dashes most dashes and markers that the lines of a drawing come to
+ * @param steps most steps of drawing a drawing once, a step being about one segment of a path
  */
 public record ReadLimits(
     long pixels,
@@ -22,14 +23,24 @@ public record ReadLimits(
     int depth,
     int uses,
     long characters,
-    long dashes) {
+    long dashes,
+    long steps) {
   /**
    * 200 million pixels (an A2 scan at 600 to the inch), files of 256 MiB, 160 MiB of memory,
-   * 200,000 elements, 256 deep, 500,000 with uses, 64 million characters, 2 million dashes.
+   * 200,000 elements, 256 deep, 500,000 with uses, 64 million characters, 2 million dashes, 8
+   * million steps.
    */
   public static final ReadLimits DEFAULT =
       new ReadLimits(
-          200_000_000, 256L << 20, 160L << 20, 200_000, 256, 500_000, 64_000_000, 2_000_000);
+          200_000_000,
+          256L << 20,
+          160L << 20,
+          200_000,
+          256,
+          500_000,
+          64_000_000,
+          2_000_000,
+          8_000_000);
 
   /** For what has been read within limits before. */
   static final ReadLimits UNLIMITED =
@@ -41,6 +52,7 @@ public record ReadLimits(
           Integer.MAX_VALUE,
           Integer.MAX_VALUE,
           Long.MAX_VALUE,
+          Long.MAX_VALUE,
           Long.MAX_VALUE);
 
   /**
@@ -50,6 +62,7 @@ public record ReadLimits(
    */
   public ReadLimits {
     boolean counts = elements >= 1 && depth >= 1 && uses >= 1 && characters >= 1 && dashes >= 1;
+    counts &= steps >= 1;
     if (pixels < 1 || bytes < 1 || memory < 1 || !counts) {
       throw new IllegalArgumentException(
           "limits are above zero: pixels "
@@ -67,23 +80,25 @@ public record ReadLimits(
               + ", characters "
               + characters
               + ", dashes "
-              + dashes);
+              + dashes
+              + ", steps "
+              + steps);
     }
   }
 
   /** The same limits with another number of pixels. */
   public ReadLimits withPixels(long most) {
-    return new ReadLimits(most, bytes, memory, elements, depth, uses, characters, dashes);
+    return new ReadLimits(most, bytes, memory, elements, depth, uses, characters, dashes, steps);
   }
 
   /** The same limits with another size of file. */
   public ReadLimits withBytes(long most) {
-    return new ReadLimits(pixels, most, memory, elements, depth, uses, characters, dashes);
+    return new ReadLimits(pixels, most, memory, elements, depth, uses, characters, dashes, steps);
   }
 
   /** The same limits with another amount of memory. */
   public ReadLimits withMemory(long most) {
-    return new ReadLimits(pixels, bytes, most, elements, depth, uses, characters, dashes);
+    return new ReadLimits(pixels, bytes, most, elements, depth, uses, characters, dashes, steps);
   }
 
   /**
@@ -105,17 +120,22 @@ public record ReadLimits(
       case "pixels" -> withPixels(most);
       case "bytes" -> withBytes(most);
       case "memory" -> withMemory(most);
-      case "elements" -> new ReadLimits(pixels, bytes, memory, n, depth, uses, characters, dashes);
-      case "depth" -> new ReadLimits(pixels, bytes, memory, elements, n, uses, characters, dashes);
-      case "uses" -> new ReadLimits(pixels, bytes, memory, elements, depth, n, characters, dashes);
+      case "elements" ->
+          new ReadLimits(pixels, bytes, memory, n, depth, uses, characters, dashes, steps);
+      case "depth" ->
+          new ReadLimits(pixels, bytes, memory, elements, n, uses, characters, dashes, steps);
+      case "uses" ->
+          new ReadLimits(pixels, bytes, memory, elements, depth, n, characters, dashes, steps);
       case "characters" ->
-          new ReadLimits(pixels, bytes, memory, elements, depth, uses, most, dashes);
+          new ReadLimits(pixels, bytes, memory, elements, depth, uses, most, dashes, steps);
       case "dashes" ->
-          new ReadLimits(pixels, bytes, memory, elements, depth, uses, characters, most);
+          new ReadLimits(pixels, bytes, memory, elements, depth, uses, characters, most, steps);
+      case "steps" ->
+          new ReadLimits(pixels, bytes, memory, elements, depth, uses, characters, dashes, most);
       default ->
           throw new IllegalArgumentException(
-              "no such limit; there are pixels, bytes, memory, elements, depth, uses, characters"
-                  + " and dashes");
+              "no such limit; there are pixels, bytes, memory, elements, depth, uses, characters,"
+                  + " dashes and steps");
     };
   }
 

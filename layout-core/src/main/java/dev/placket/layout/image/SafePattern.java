@@ -10,6 +10,8 @@ import java.awt.image.BufferedImage;
 import java.awt.image.ColorModel;
 import java.awt.image.Raster;
 import java.awt.image.WritableRaster;
+import java.lang.ref.WeakReference;
+import org.apache.batik.ext.awt.RenderingHintsKeyExt;
 import org.jspecify.annotations.Nullable;
 
 /** Patterns whose tiles Batik cannot make are drawn from an image of one tile. */
@@ -32,6 +34,9 @@ final class SafePattern {
     try {
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
       g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+      g.setRenderingHint(
+          RenderingHintsKeyExt.KEY_TRANSCODING, RenderingHintsKeyExt.VALUE_TRANSCODING_VECTOR);
+      g.setRenderingHint(RenderingHintsKeyExt.KEY_BUFFERED_IMAGE, new WeakReference<>(image));
       g.scale(width / tile.getWidth(), height / tile.getHeight());
       g.translate(-tile.getX(), -tile.getY());
       pattern.getGraphicsNode().paint(g);

@@ -108,12 +108,14 @@ final class ClipBridge extends SVGClipPathElementBridge {
   }
 
   private static Shape union(Shape a, Shape b) {
+    TooManyCrossings.check(a, b);
     Area both = new Area(a);
     both.add(new Area(b));
     return both;
   }
 
   private static Shape common(Shape a, Shape b) {
+    TooManyCrossings.check(a, b);
     Area both = new Area(a);
     both.intersect(new Area(b));
     return both;
