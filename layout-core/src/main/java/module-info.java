@@ -20,6 +20,7 @@ module dev.placket.layout {
   requires static org.apache.commons.imaging;
   requires static org.apache.fontbox;
   requires static org.apache.pdfbox.io;
+  requires static org.htmlunit.cssparser;
 
   exports dev.placket.layout.check;
   exports dev.placket.layout.density;

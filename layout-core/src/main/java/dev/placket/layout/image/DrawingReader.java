@@ -1,6 +1,8 @@
 package dev.placket.layout.image;
 
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.image.css.StyleSheets;
+import dev.placket.layout.image.css.TooManySteps;
 import dev.placket.layout.image.svg.Audit;
 import dev.placket.layout.image.svg.bridge.RightContext;
 import dev.placket.layout.image.svg.bridge.TooManyCrossings;
@@ -38,13 +40,15 @@ final class DrawingReader {
       throws PictureException {
     SVGOMDocument document = SvgParser.parse(name, bytes, limits);
     Element root = document.getDocumentElement();
-    PlainReferences.adopt(root);
     List<PictureNote> notes = new ArrayList<>(before);
+    notes.addAll(styled(name, document, limits));
+    PlainReferences.adopt(root);
     notes.addAll(References.mend(root));
     SvgWeight.check(name, root, limits);
     Audit.of(root).forEach(text -> notes.add(PictureNote.changed(text)));
     Rewritings.apply(root).forEach(n -> notes.add(PictureNote.changed(n)));
     SvgSize size = SvgSize.of(name, root);
+    FineDashes.check(name, root, size.viewBox(), limits);
     showWhole(root, size.viewBox(), size.content());
     try {
       return build(name, format, digest, notes, document, size, limits, new GivenFonts(typefaces));
@@ -59,6 +63,23 @@ final class DrawingReader {
     } catch (RuntimeException | StackOverflowError e) {
       throw new PictureException(
           name + ": the drawing cannot be drawn (" + lastLine(e) + "); save it as plain SVG", e);
+    }
+  }
+
+  private static List<PictureNote> styled(String name, SVGOMDocument document, ReadLimits limits)
+      throws PictureException {
+    try {
+      Element root = document.getDocumentElement();
+      return StyleSheets.apply(document, SvgSize.page(name, root), limits.characters()).stream()
+          .map(note -> new PictureNote(note.text(), note.changesDrawing()))
+          .toList();
+    } catch (TooManySteps e) {
+      throw new PictureException(
+          name
+              + ": its style sheets take more than "
+              + limits.characters()
+              + " steps to apply; save it with presentation attributes",
+          e);
     }
   }
 

@@ -1,5 +1,6 @@
 package dev.placket.layout.image;
 
+import dev.placket.layout.image.css.PageSize;
 import dev.placket.layout.units.Length;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -77,6 +78,16 @@ record SvgSize(ViewBox viewBox, ViewBox content, @Nullable Length width, @Nullab
 
   private static double share(String aspect, String min, String max) {
     return aspect.contains(min) ? 0 : aspect.contains(max) ? 1 : 0.5;
+  }
+
+  /** What a drawing's style sheets take for the page: its size in CSS pixels. */
+  static PageSize page(String name, Element root) throws PictureException {
+    SvgSize size = of(name, root);
+    Length width = size.width;
+    Length height = size.height;
+    return new PageSize(
+        width == null ? size.viewBox.width() : width.pt() / POINTS_PER_PIXEL,
+        height == null ? size.viewBox.height() : height.pt() / POINTS_PER_PIXEL);
   }
 
   private static ViewBox viewBox(String name, String text) throws PictureException {

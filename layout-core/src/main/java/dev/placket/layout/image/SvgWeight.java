@@ -19,36 +19,11 @@ import org.w3c.dom.Node;
 final class SvgWeight {
   private static final Pattern LOCAL_URL =
       Pattern.compile("url\\s*\\(\\s*['\"]?\\s*#([^\\s'\")]+)");
-  private static final Pattern RULE = Pattern.compile("([^{}]*)\\{([^{}]*)\\}");
-  private static final Pattern CLASS = Pattern.compile("\\.([A-Za-z_][\\w-]*)");
-  private static final String ANY = "";
-  private static final Set<String> DRAWN =
-      Set.of(
-          "path",
-          "rect",
-          "circle",
-          "ellipse",
-          "line",
-          "polyline",
-          "polygon",
-          "text",
-          "tspan",
-          "use",
-          "g",
-          "svg",
-          "symbol",
-          "a",
-          "switch");
-
   private final String name;
   private final ReadLimits limits;
   private final Map<String, Element> byId = new HashMap<>();
-  private final Map<String, Set<String>> byClass = new HashMap<>();
   private final Map<Element, Weight> done = new HashMap<>();
   private final Set<Element> within = new HashSet<>();
-
-  private long all;
-  private long selectors;
 
   private record Weight(long elements, long characters, int depth) {}
 
@@ -60,52 +35,18 @@ final class SvgWeight {
   static void check(String name, Element root, ReadLimits limits) throws PictureException {
     SvgWeight w = new SvgWeight(name, limits);
     w.collect(root);
-    w.checkRules();
     w.weigh(root, 0);
   }
 
   private void collect(Element e) {
-    all++;
     String id = e.getAttribute("id");
     if (!id.isEmpty()) {
       byId.putIfAbsent(id, e);
-    }
-    if ("style".equals(e.getLocalName())) {
-      collectRules(e.getTextContent());
     }
     for (Node n = e.getFirstChild(); n != null; n = n.getNextSibling()) {
       if (n instanceof Element child) {
         collect(child);
       }
-    }
-  }
-
-  /** Style rules point to things too: by class where they name one, else from every element. */
-  private void collectRules(String css) {
-    Matcher rule = RULE.matcher(css);
-    while (rule.find()) {
-      selectors += 1 + rule.group(1).chars().filter(c -> c == ',').count();
-      Matcher url = LOCAL_URL.matcher(rule.group(2));
-      while (url.find()) {
-        for (String selector : rule.group(1).split(",")) {
-          Matcher c = CLASS.matcher(selector);
-          String key = c.find() ? c.group(1) : ANY;
-          byClass.computeIfAbsent(key, k -> new LinkedHashSet<>()).add(url.group(1));
-        }
-      }
-    }
-  }
-
-  /** Every selector is tried on every element. */
-  private void checkRules() throws PictureException {
-    if (all * selectors > limits.characters()) {
-      throw new PictureException(
-          name
-              + ": has "
-              + selectors
-              + " style selectors for "
-              + all
-              + " elements, more than can be tried on each; save it with presentation attributes");
     }
   }
 
@@ -154,14 +95,6 @@ final class SvgWeight {
 
   private Set<Element> references(Element e) {
     Set<String> ids = new LinkedHashSet<>();
-    if (DRAWN.contains(e.getLocalName())) {
-      ids.addAll(byClass.getOrDefault(ANY, Set.of()));
-    }
-    for (String c : e.getAttribute("class").strip().split("\\s+")) {
-      if (!c.isEmpty()) {
-        ids.addAll(byClass.getOrDefault(c, Set.of()));
-      }
-    }
     NamedNodeMap attributes = e.getAttributes();
     for (int i = 0; i < attributes.getLength(); i++) {
       Attr a = (Attr) attributes.item(i);

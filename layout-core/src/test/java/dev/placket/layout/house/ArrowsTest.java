@@ -3,6 +3,7 @@ package dev.placket.layout.house;
 import static com.tngtech.archunit.base.DescribedPredicate.alwaysFalse;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.conditions.ArchConditions.be;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -97,6 +98,21 @@ class ArrowsTest {
         .dependOnClassesThat(
             resideInAnyPackage("dev.placket.layout..")
                 .and(not(resideInAnyPackage(Library.ROOT + name))))
+        .check(Library.CLASSES);
+  }
+
+  @Test
+  void styleSheetsKnowNothingOfPictures() {
+    noClasses()
+        .that()
+        .resideInAPackage(Library.ROOT + "image.css")
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage("dev.placket..")
+                .and(not(resideInAPackage(Library.ROOT + "image.css"))))
+        .orShould()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.apache.batik..", "java.awt..")
         .check(Library.CLASSES);
   }
 
