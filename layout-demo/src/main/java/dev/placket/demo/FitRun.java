@@ -45,19 +45,19 @@ record FitRun(
     Lettering lettering = Lettering.load();
     FlatFolder read = FlatFolder.read(folder, typefaces);
     String name = fileName(read);
-    files(name, 1).check();
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
     CaptionRoom room = CaptionRoom.on(Length.pt(sheet.width()));
     FlatSet set = FlatSet.of(read, TARGETS, allowSoft, room, lettering);
     if (telling.strict()) {
       Strict.check(set.items());
     }
+    files(name, 1).check(set.items().stream());
     SheetFit fitting = new SheetFit(sheet, set);
     String title = title(read);
     List<SheetFit.Placed> placed = placed(fitting, title, read);
     PackOptions.check(folder, placed.size(), limits);
     RunFiles files = files(name, placed.size());
-    files.check();
+    files.check(set.items().stream());
     PdfPack pack = new PdfPack(title);
     KeepWeight.Writer writer = drawn -> pack.pdf(pages(sheet, placed, drawn, lettering));
     KeepWeight.Kept kept = kept(writer, set, placed);

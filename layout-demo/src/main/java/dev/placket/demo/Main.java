@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -49,6 +50,17 @@ public final class Main {
   }
 
   private static int run(String[] args, PrintStream out, PrintStream err, boolean terminal) {
+    List<String> foreign = Stream.of(args).filter(a -> !inThisLocale(a)).toList();
+    if (!foreign.isEmpty()) {
+      Messages.print(
+          err,
+          List.of(
+              "'"
+                  + foreign.get(0)
+                  + "': has letters that this locale does not have; set another, as in"
+                  + " LC_ALL=C.UTF-8."));
+      return Refusal.INPUT;
+    }
     CommandLine line = line(args, out, err, terminal);
     try {
       int code = line.execute(args);
@@ -97,6 +109,12 @@ public final class Main {
     line.setParameterExceptionHandler((problem, given) -> wrongUsage(problem, err));
     line.setExecutionExceptionHandler((problem, at, parsed) -> unforeseen(problem, err));
     return line;
+  }
+
+  /** What Java could not read of the arguments, it can write into no file name either. */
+  private static boolean inThisLocale(String argument) {
+    String charset = System.getProperty("sun.jnu.encoding", "UTF-8");
+    return Charset.forName(charset).newEncoder().canEncode(argument);
   }
 
   private static int wrongUsage(CommandLine.ParameterException problem, PrintStream err) {

@@ -1,6 +1,7 @@
 package dev.placket.demo;
 
 import dev.placket.demo.description.Described;
+import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.pack.ComposedPack;
 import dev.placket.demo.pack.ComposedSheet;
 import dev.placket.demo.pack.Composer;
@@ -20,6 +21,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** One run over a description: read, rule, fit, check, draw, write. */
@@ -51,14 +53,14 @@ record PackRun(
     PackOptions.check(read.file(), composer.sheets(Map.of()), limits);
     ComposedPack first = composer.pack(Map.of());
     if (telling.strict()) {
-      Strict.check(first.sheets().stream().flatMap(s -> s.items().stream()).toList());
+      Strict.check(items(first).toList());
     }
-    files(first).check();
+    files(first).check(items(first));
     PackFit fitted = PackFit.of(first);
     PackOptions.check(read.file(), composer.sheets(fitted.more()), limits);
     ComposedPack pack = fitted.more().isEmpty() ? first : composer.pack(fitted.more());
     RunFiles files = files(pack);
-    files.check();
+    files.check(items(pack));
     List<SheetResult> placed = fitted.results();
     KeepWeight.Kept kept = kept(pack, placed, lettering);
     List<SheetResult> results = new ArrayList<>();
@@ -70,6 +72,10 @@ record PackRun(
             pack.title(), read.file(), List.of(), List.of(), results, pack.notes(), kept.weight());
     List<PdfPack.Filled> pages = pages(pack, kept.sheets(), lettering);
     return files.write(kept.file(), pages, findings, pack.fields(), telling);
+  }
+
+  private static Stream<FlatSet.Item> items(ComposedPack pack) {
+    return pack.sheets().stream().flatMap(sheet -> sheet.items().stream());
   }
 
   private RunFiles files(ComposedPack pack) {

@@ -1,5 +1,6 @@
 package dev.placket.demo;
 
+import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.output.Outputs;
 import dev.placket.demo.pdf.PdfPack;
 import dev.placket.demo.result.Account;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The files of a run that makes a PDF.
@@ -41,9 +43,21 @@ record RunFiles(Path out, String name, List<String> previews, boolean blank, boo
     return names;
   }
 
-  /** Refuses, before anything is done, what could not be written in the end. */
-  void check() throws Refusal {
-    List<String> obstacles = new Outputs(out, replace).obstacles(names());
+  /**
+   * Refuses, before anything is done, what could not be written in the end, or would overwrite a
+   * picture that is read.
+   *
+   * @param read the pictures
+   */
+  void check(Stream<FlatSet.Item> read) throws Refusal {
+    List<String> obstacles = new ArrayList<>(new Outputs(out, replace).obstacles(names()));
+    List<Path> files = names().stream().map(out::resolve).toList();
+    read.map(item -> item.file().path())
+        .distinct()
+        .filter(picture -> files.stream().anyMatch(file -> Outputs.same(file, picture)))
+        .forEach(
+            picture ->
+                obstacles.add(picture + ": would be overwritten; name another folder with --out."));
     if (!obstacles.isEmpty()) {
       throw new Refusal(Refusal.INPUT, obstacles);
     }

@@ -154,4 +154,44 @@ class HostileCallTest {
     assertTrue(run.err().startsWith("placket: " + fit + ": "), run.err());
     assertFalse(Files.exists(dir.resolve("ready")));
   }
+
+  /** Half of a letter is in no charset; in the C locale, any letter beyond ASCII is as well. */
+  @Test
+  void anArgumentThatThisLocaleCannotWriteIsOneMessage() {
+    Run run = Run.of("probe", "front\uD83D.svg");
+    assertEquals(2, run.code(), run.err());
+    assertEquals(1, run.err().lines().count(), run.err());
+    assertTrue(run.err().contains("LC_ALL=C.UTF-8"), run.err());
+  }
+
+  /** The hash of an object tells nobody anything and differs from run to run. */
+  @Test
+  void noMessageShowsTheHashOfAnObject() {
+    java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
+    Messages.print(
+        new PrintStream(bytes, true, StandardCharsets.UTF_8),
+        List.of("front.svg: broken (org.w3c.dom.Node$A@1f2e3d); mail a@b1 or x.y@cafe.example"));
+    assertEquals(
+        "placket: front.svg: broken (org.w3c.dom.Node$A); mail a@b1 or x.y@cafe.example",
+        bytes.toString(StandardCharsets.UTF_8).strip());
+  }
+
+  /** By way of a link to the folder of the pictures, too. */
+  @Test
+  void noPictureThatIsReadIsOverwritten() throws IOException {
+    Path front = flats.resolve("front.png");
+    java.awt.image.BufferedImage image = new java.awt.image.BufferedImage(400, 400, 1);
+    javax.imageio.ImageIO.write(image, "png", front.toFile());
+    Files.writeString(flats.resolve("pack.properties"), "style.number=front\n");
+    byte[] before = Files.readAllBytes(front);
+    Path link = Files.createSymbolicLink(dir.resolve("link"), flats);
+    for (Path out : List.of(flats, link)) {
+      Run fit = Run.of("fit", flats, "--out", out, "--replace");
+      assertEquals(2, fit.code(), fit.out() + fit.err());
+      assertTrue(fit.err().contains("front.png: would be overwritten"), fit.err());
+      Run prepare = Run.of("prepare", front, "--at", "9mm", "--out", out, "--replace");
+      assertEquals(2, prepare.code(), prepare.out() + prepare.err());
+      org.junit.jupiter.api.Assertions.assertArrayEquals(before, Files.readAllBytes(front));
+    }
+  }
 }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -18,6 +20,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -111,7 +114,7 @@ class PrepareCommandTest {
     Path front = png("front.png", 400, 500);
     byte[] before = Files.readAllBytes(front);
     assertEquals(2, run("prepare", front, "--at", "18cm", "--out", dir, "--replace"));
-    assertTrue(said.contains("written over"), said);
+    assertTrue(said.contains("overwritten"), said);
     assertArrayEquals(before, Files.readAllBytes(front));
     Files.createDirectories(ready);
     Files.writeString(ready.resolve("front.png"), "mine");
@@ -240,5 +243,32 @@ class PrepareCommandTest {
     int at = json.indexOf("\"" + field + "\"", from);
     String rest = json.substring(json.indexOf(':', at) + 1);
     return Double.parseDouble(rest.split("[,}\\n]")[0].strip());
+  }
+
+  /** The front of the starter lies on several sheets; 200 pixels per inch are the default. */
+  @Test
+  void aPictureOnSeveralSheetsIsPreparedForTheLargest() throws IOException {
+    assertEquals(0, run("starter", dir), said);
+    assertEquals(0, run("fit", dir.resolve("pack.yaml"), "--out", dir), said);
+    double longest = 0;
+    int places = 0;
+    JsonNode fit = new ObjectMapper().readTree(dir.resolve("fit.json").toFile());
+    for (JsonNode p :
+        fit.findValues("placements").stream().flatMap(PrepareCommandTest::each).toList()) {
+      if (p.path("source").asText().equals("front.svg")) {
+        JsonNode box = p.path("inkedBox");
+        longest = Math.max(longest, box.path("right").asDouble() - box.path("left").asDouble());
+        longest = Math.max(longest, box.path("bottom").asDouble() - box.path("top").asDouble());
+        places++;
+      }
+    }
+    assertTrue(places > 1, "the starter places it once: " + places);
+    assertEquals(0, run("prepare", "--for", dir.resolve("fit.json"), "--out", ready), said);
+    BufferedImage copy = ImageIO.read(ready.resolve("front.png").toFile());
+    assertEquals(longest / 72 * 200, Math.max(copy.getWidth(), copy.getHeight()), 1);
+  }
+
+  private static Stream<JsonNode> each(JsonNode array) {
+    return StreamSupport.stream(array.spliterator(), false);
   }
 }

@@ -64,6 +64,15 @@ public final class Outputs {
     return found;
   }
 
+  /** Whether two paths lead to one file that exists, by whatever links. */
+  public static boolean same(Path one, Path other) {
+    try {
+      return Files.exists(one) && Files.isSameFile(one, other);
+    } catch (IOException e) {
+      return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
+    }
+  }
+
   /** What is said of a file that may not be overwritten, also a link that leads nowhere. */
   static String exists(Path file) {
     return file + ": already exists; overwrite it with --replace, or name another folder.";

@@ -21,8 +21,10 @@ import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
@@ -197,7 +199,7 @@ public final class PrepareCommand implements Callable<Integer> {
   private List<Job> forSheet(Path sheet) throws Refusal {
     List<Job> jobs = new ArrayList<>();
     List<String> missing = new ArrayList<>();
-    for (FitSizes.Placed placed : FitSizes.read(sheet)) {
+    for (FitSizes.Placed placed : largest(FitSizes.read(sheet))) {
       Path file = find(sheet, placed.source());
       if (file == null && files.isEmpty()) {
         missing.add(
@@ -219,6 +221,15 @@ public final class PrepareCommand implements Callable<Integer> {
       throw new Refusal(Refusal.INPUT, missing);
     }
     return jobs;
+  }
+
+  /** A picture that lies on several sheets is prepared once, for the largest of its places. */
+  private static List<FitSizes.Placed> largest(List<FitSizes.Placed> all) {
+    Map<String, FitSizes.Placed> bySource = new LinkedHashMap<>();
+    for (FitSizes.Placed each : all) {
+      bySource.merge(each.source(), each, (a, b) -> b.longest().pt() > a.longest().pt() ? b : a);
+    }
+    return List.copyOf(bySource.values());
   }
 
   /** Among the files named if any are, else where fit puts its results: in or beside the folder. */
@@ -243,7 +254,7 @@ public final class PrepareCommand implements Callable<Integer> {
       return Role.valueOf(placed.role().toUpperCase(Locale.ROOT));
     } catch (IllegalArgumentException e) {
       throw Refusal.input(
-          sheet + ": the role '" + placed.role() + "' is unknown; make the file anew with fit.");
+          sheet + ": the role '" + placed.role() + "' is unknown; make the file again with fit.");
     }
   }
 

@@ -102,13 +102,13 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean
                 + job.output()
                 + ", as that of "
                 + other
-                + "; rename one, or make them ready in two runs.");
+                + "; rename one, or prepare them in two runs.");
       }
       Path copy = out.resolve(job.output()).toAbsolutePath().normalize();
       for (Job original : jobs) {
-        if (copy.equals(original.file().toAbsolutePath().normalize())) {
+        if (Outputs.same(copy, original.file())) {
           throw Refusal.input(
-              original.file() + ": would be written over; name another folder with --out.");
+              original.file() + ": would be overwritten; name another folder with --out.");
         }
       }
     }
