@@ -38,6 +38,22 @@ final class DrawingReader {
       ReadLimits limits,
       Typefaces typefaces)
       throws PictureException {
+    try {
+      return checked(name, bytes, format, digest, before, limits, typefaces);
+    } catch (OutOfMemoryError e) {
+      throw ReadLimits.outOfMemory(name, e);
+    }
+  }
+
+  private static Drawing checked(
+      String name,
+      byte[] bytes,
+      String format,
+      String digest,
+      List<PictureNote> before,
+      ReadLimits limits,
+      Typefaces typefaces)
+      throws PictureException {
     SVGOMDocument document = SvgParser.parse(name, bytes, limits);
     Element root = document.getDocumentElement();
     List<PictureNote> notes = new ArrayList<>(before);
@@ -58,8 +74,6 @@ final class DrawingReader {
     } catch (TooManyCrossings e) {
       throw new PictureException(
           name + ": has " + e.getMessage() + ", over the limit; draw them with simpler paths", e);
-    } catch (OutOfMemoryError e) {
-      throw ReadLimits.outOfMemory(name, e);
     } catch (RuntimeException | StackOverflowError e) {
       throw new PictureException(
           name + ": the drawing cannot be drawn (" + lastLine(e) + "); save it as plain SVG", e);

@@ -25,6 +25,13 @@ final class SvgParser extends DefaultHandler2 {
   static final String SVG = "http://www.w3.org/2000/svg";
   private static final String HERE = "file:/drawing.svg";
 
+  /** Bytes that each takes until it is drawn, as measured: text is laid out sign by sign. */
+  private static final int ELEMENT = 800;
+
+  private static final int ATTRIBUTE = 300;
+  private static final int CHARACTER = 8;
+  private static final int SIGN = 1_000;
+
   private final String name;
   private final ReadLimits limits;
   private @Nullable Locator locator;
@@ -33,6 +40,7 @@ final class SvgParser extends DefaultHandler2 {
   private int elements;
   private int depth;
   private int skipping;
+  private long memory;
 
   private SvgParser(String name, ReadLimits limits) {
     this.name = name;
@@ -133,6 +141,7 @@ final class SvgParser extends DefaultHandler2 {
 
   private void add(String uri, String local, String qName, Attributes attributes)
       throws SAXException {
+    spend(ELEMENT);
     Element parent = open;
     Element element;
     if (parent == null) {
@@ -158,10 +167,20 @@ final class SvgParser extends DefaultHandler2 {
       if (fault != null) {
         refuse("<" + qName + "> " + fault, "take it out and save again");
       }
+      spend(ATTRIBUTE + (long) CHARACTER * value.length());
       String space = attributes.getURI(i);
       element.setAttributeNS(space.isEmpty() ? null : space, attributes.getQName(i), value);
     }
     open = element;
+  }
+
+  private void spend(long bytes) throws SAXException {
+    memory += bytes;
+    if (memory > limits.memory()) {
+      refuse(
+          "needs more memory than the limit of " + (limits.memory() >> 20) + " MiB",
+          "simplify the drawing, and turn long text into paths");
+    }
   }
 
   @Override
@@ -185,9 +204,12 @@ final class SvgParser extends DefaultHandler2 {
   }
 
   @Override
-  public void characters(char[] text, int start, int length) {
+  public void characters(char[] text, int start, int length) throws SAXException {
     Element parent = open;
     if (skipping == 0 && parent != null) {
+      boolean set =
+          parent.getLocalName().startsWith("t") && !new String(text, start, length).isBlank();
+      spend((long) length * (set ? SIGN : CHARACTER));
       parent.appendChild(parent.getOwnerDocument().createTextNode(new String(text, start, length)));
     }
   }

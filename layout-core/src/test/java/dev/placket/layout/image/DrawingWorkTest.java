@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What takes too long to draw is refused before it is drawn; what a designer draws is not. */
 class DrawingWorkTest {
@@ -47,7 +48,7 @@ class DrawingWorkTest {
                 + "<rect width='150' height='150' clip-path='url(#c)'/>".repeat(100)),
         Arguments.of("a path", "<path fill='none' stroke='#000' d='" + star(60_000) + "'/>"),
         Arguments.of("layers", RECT.repeat(20_000)),
-        Arguments.of("text", "<text x='5' y='50'>" + "A".repeat(2_000_000) + "</text>"));
+        Arguments.of("text", "<text x='5' y='50'>" + "A".repeat(150_000) + "</text>"));
   }
 
   private static String many(int masked) {
@@ -62,6 +63,21 @@ class DrawingWorkTest {
     String message = String.valueOf(e.getMessage());
     assertTrue(message.startsWith("a.svg: ") && message.contains("; "), message);
     assertTrue(message.contains("limit of 8000000 steps"), message);
+  }
+
+  /** The estimate comes first: none of these is built. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2})
+  void whatWouldNotFitInMemoryIsRefusedWithTheLimit(int kind) throws Exception {
+    String inner =
+        kind == 0
+            ? "<text x='5' y='50'>" + "A".repeat(2_000_000) + "</text>"
+            : kind == 1 ? "<rect x='5' y='50' width='9' height='9'/>".repeat(100_000) : RECT;
+    ReadLimits limits = kind == 2 ? ReadLimits.DEFAULT.with("memory", 2_000) : ReadLimits.DEFAULT;
+    PictureException e = assertThrows(PictureException.class, () -> read(inner, limits));
+    String message = String.valueOf(e.getMessage());
+    assertTrue(message.contains("more memory than the limit of "), message);
+    read(RECT, ReadLimits.DEFAULT.with("memory", 20_000));
   }
 
   @Test

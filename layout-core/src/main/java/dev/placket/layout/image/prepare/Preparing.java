@@ -6,7 +6,9 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.image.Drawing;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
+import dev.placket.layout.image.ReadLimits;
 import dev.placket.layout.units.Length;
+import java.util.Locale;
 
 /** Makes pictures ready for the size at which they are printed. */
 public final class Preparing {
@@ -78,12 +80,29 @@ public final class Preparing {
    *
    * @param longest the printed length of the longer side of its inked box
    * @param perInch pixels per printed inch, rounded up to whole pixels for each side; above zero
+   * @throws PictureException if so many pixels would take more memory than {@link
+   *     ReadLimits#DEFAULT} allows
    */
-  public static ReadyPicture drawing(Drawing drawing, Length longest, double perInch) {
+  public static ReadyPicture drawing(Drawing drawing, Length longest, double perInch)
+      throws PictureException {
     InkedBox ink = drawing.inkedBox();
     Length width = Length.pt(longest.pt() * ink.width() / ink.longestSide());
     Length height = Length.pt(longest.pt() * ink.height() / ink.longestSide());
     PixelSize size = wanted(width, height, perInch);
+    long limit = ReadLimits.DEFAULT.memory();
+    double bytes = 4.0 * size.width() * size.height();
+    if (bytes > limit) {
+      throw new PictureException(
+          String.format(
+              Locale.ROOT,
+              "%s: rendering %d × %d pixels takes some %.0f MiB of memory, more than the limit of"
+                  + " %d; print it smaller, or with fewer pixels per inch",
+              drawing.name(),
+              size.width(),
+              size.height(),
+              bytes / (1 << 20),
+              limit >> 20));
+    }
     PixelGrid grid =
         PixelGrid.sharing(
             drawing.render(Math.toIntExact(size.width()), Math.toIntExact(size.height()), ink));
