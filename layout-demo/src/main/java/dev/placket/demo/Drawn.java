@@ -9,6 +9,7 @@ import dev.placket.layout.image.Drawing;
 import dev.placket.layout.units.Box;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Turns placed flats into what is drawn on a page. */
 final class Drawn {
@@ -17,7 +18,7 @@ final class Drawn {
   static Inked inked(PlacedFlat flat, Lettering lettering) {
     Box ink = flat.ink().toBox();
     List<TextRun> caption = flat.item().caption().under(ink, flat.garmentScale(), lettering);
-    return new Inked(art(flat), ink, alternative(flat), caption, List.of());
+    return new Inked(art(flat), ink, alternative(flat), caption, SwatchFrame.of(flat, ink));
   }
 
   /** The same with the bar by which a print at true size is checked. */
@@ -30,7 +31,10 @@ final class Drawn {
         plain.ink(),
         plain.alternative(),
         lines,
-        CheckBar.rules(plain.ink(), flat.item().caption(), lettering));
+        Stream.concat(
+                plain.marks().stream(),
+                CheckBar.rules(plain.ink(), flat.item().caption(), lettering).stream())
+            .toList());
   }
 
   private static Art art(PlacedFlat flat) {

@@ -64,8 +64,15 @@ public record RasterPrint(
         targets.wantedPixels(
             Length.pt(raster.width() * wantedScale), Length.pt(raster.height() * wantedScale));
     PixelSize pixels = new PixelSize(raster.width(), raster.height());
+    double share = share(raster);
     return new RasterPrint(
-        pixels, density, targets.state(density), wanted, image, fine(raster), share(raster));
+        pixels,
+        density,
+        targets.state(ResolvedShare.judged(density, share)),
+        wanted,
+        image,
+        fine(raster),
+        share);
   }
 
   private static FineDetail fine(Raster raster) {

@@ -76,4 +76,29 @@ record BmpKind(int bits, boolean alpha) {
   private static boolean eight(long mask) {
     return mask != 0 && mask >> Long.numberOfTrailingZeros(mask) == 0xFF;
   }
+
+  /**
+   * Refuses plain 32-bit pixels whose fourth bytes vary: they should mean nothing, but some
+   * programs mean alpha by them, and libraries take them one way or the other.
+   */
+  static void checkSpare(String name, byte[] bmp) throws PictureException {
+    boolean old = bmp.length < 54 || number(bmp, 14) < 40;
+    if (old || (bmp[28] & 255) != 32 || number(bmp, 30) != PLAIN) {
+      return;
+    }
+    long start = number(bmp, 10);
+    for (long at = start + 3; at < bmp.length; at += 4) {
+      byte spare = bmp[(int) at];
+      if (spare != bmp[(int) start + 3] || (spare != 0 && spare != -1)) {
+        throw refused(name, "whose fourth bytes may be alpha or not");
+      }
+    }
+  }
+
+  private static long number(byte[] b, int at) {
+    return b[at] & 255
+        | (b[at + 1] & 255) << 8
+        | (b[at + 2] & 255) << 16
+        | (b[at + 3] & 255L) << 24;
+  }
 }

@@ -44,6 +44,22 @@ public final class PictureReader {
    */
   public static Picture read(PictureSource source, ReadLimits limits, Typefaces typefaces)
       throws PictureException {
+    return read(source, limits, typefaces, false);
+  }
+
+  /**
+   * Reads a swatch: the same, but white all over is white cloth, not blank.
+   *
+   * @throws PictureException as {@link #read}, also where it is clear all over
+   */
+  public static Picture readSwatch(PictureSource source, ReadLimits limits, Typefaces typefaces)
+      throws PictureException {
+    return read(source, limits, typefaces, true);
+  }
+
+  private static Picture read(
+      PictureSource source, ReadLimits limits, Typefaces typefaces, boolean swatch)
+      throws PictureException {
     String name = source.name();
     byte[] bytes = RasterFile.bytes(source, limits);
     Format format = known(name, bytes);
@@ -52,7 +68,7 @@ public final class PictureReader {
       return drawing(name, bytes, format, notes, limits, typefaces);
     }
     RasterFile file = open(format, new MemorySource(name, bytes), limits, true);
-    return Raster.read(digest(bytes), file, notes);
+    return Raster.read(digest(bytes), file, notes, swatch);
   }
 
   /**

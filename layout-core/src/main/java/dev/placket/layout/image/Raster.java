@@ -36,11 +36,18 @@ public final class Raster implements Picture {
     this.insideFrame = inside == null ? null : squared(inside);
   }
 
-  /** Looks at all rows of a file, without keeping any. */
-  static Raster read(String digest, RasterFile file, List<PictureNote> notes)
+  /**
+   * Looks at all rows of a file, without keeping any.
+   *
+   * @param swatch whether a white picture is white cloth rather than blank
+   */
+  static Raster read(String digest, RasterFile file, List<PictureNote> notes, boolean swatch)
       throws PictureException {
     file.checkSeen();
     InkFinder found = file.ink();
+    if (swatch && found.box() == null && found.look().ground() == Ground.OPAQUE_WHITE) {
+      found = InkFinder.pale(file::stored, found.look());
+    }
     InkedBox box = found.box();
     if (box == null) {
       throw new PictureException(file.name() + ": is blank; export the picture again");

@@ -133,9 +133,6 @@ final class RasterFile {
       throw BandRows.damaged(name, head.format(), e);
     }
     RowReader bands = new BandRows(name, reader, decoded, rows, head.multiplied());
-    if (format == Format.BMP && !head.alpha()) {
-      bands = new OpaqueRows(name, bands);
-    }
     return gif == null ? bands : OnScreenRows.of(bands, gif);
   }
 
@@ -182,6 +179,9 @@ final class RasterFile {
       bytes = bytes(source, limits);
       if (format == Format.JPEG) {
         Jpeg.checkEnd(name, bytes);
+      }
+      if (format == Format.BMP) {
+        BmpKind.checkSpare(name, bytes);
       }
       if (gif != null) {
         bytes = gif.decodable(bytes);

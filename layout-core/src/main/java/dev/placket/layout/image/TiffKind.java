@@ -153,7 +153,7 @@ final class TiffKind {
 
   private @Nullable String rgb() {
     if (samples == 3 && extra.length == 0) {
-      return bits(planar ? Set.of(8, 16) : Set.of(2, 4, 8, 16));
+      return bits(Set.of(8, 16));
     }
     if (samples == 4 && alpha() && packing != JPEG) {
       return bits(Set.of(8, 16));

@@ -57,7 +57,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     checkOneFront(folder, named, wrong);
     List<FlatFile> flats = new ArrayList<>();
     for (Named n : named) {
-      Picture picture = picture(n.path, typefaces, wrong);
+      Picture picture = picture(n.path, n.reading.role(), typefaces, wrong);
       if (picture != null && notes != null) {
         flats.add(n.file(notes, named, picture));
       }
@@ -110,9 +110,13 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     }
   }
 
-  private static @Nullable Picture picture(Path file, Typefaces typefaces, List<String> wrong) {
+  private static @Nullable Picture picture(
+      Path file, Role role, Typefaces typefaces, List<String> wrong) {
     try {
-      return PictureReader.read(PictureSource.of(file), ReadLimits.DEFAULT, typefaces);
+      PictureSource source = PictureSource.of(file);
+      return role == Role.SWATCH
+          ? PictureReader.readSwatch(source, ReadLimits.DEFAULT, typefaces)
+          : PictureReader.read(source, ReadLimits.DEFAULT, typefaces);
     } catch (PictureException e) {
       wrong.add(String.valueOf(e.getMessage()));
       return null;

@@ -4,6 +4,7 @@ import dev.placket.demo.description.Described;
 import dev.placket.demo.description.Mark;
 import dev.placket.demo.description.PackFlat;
 import dev.placket.demo.folder.OwnOutputs;
+import dev.placket.layout.flat.Role;
 import dev.placket.layout.image.Picture;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.PictureReader;
@@ -91,7 +92,8 @@ final class FlatFiles {
     if (file == null) {
       return null;
     }
-    List<Object> key = List.of(file, flat.fills(), flat.lines());
+    boolean swatch = flat.role() == Role.SWATCH;
+    List<Object> key = List.of(file, flat.fills(), flat.lines(), swatch);
     Picture known = read.get(key);
     if (known != null) {
       return known;
@@ -103,7 +105,10 @@ final class FlatFiles {
         byte[] filled = new Fills(described, path).apply(Files.readAllBytes(file), flat);
         source = PictureSource.of(file.toString(), filled);
       }
-      Picture picture = PictureReader.read(source, ReadLimits.DEFAULT, typefaces);
+      Picture picture =
+          swatch
+              ? PictureReader.readSwatch(source, ReadLimits.DEFAULT, typefaces)
+              : PictureReader.read(source, ReadLimits.DEFAULT, typefaces);
       read.put(key, picture);
       return picture;
     } catch (PictureException | IOException e) {

@@ -1,10 +1,13 @@
 package dev.placket.demo.prepare;
 
 import dev.placket.demo.Strict;
+import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.density.PrintState;
 import dev.placket.layout.image.PictureNote;
 import dev.placket.layout.image.PrintedDetail;
+import dev.placket.layout.image.prepare.ResolvedShare;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -55,5 +58,12 @@ record Done(
   /** Pixels per printed inch that the source had for its ink; that of the copy for a drawing. */
   double sourceDensity() {
     return before == null ? density.least() : inkPixels / job.longest().in();
+  }
+
+  /** What the copy is at its size: by the detail that it carries where the source was enlarged. */
+  PrintState state(DensityTargets targets) {
+    double detail = resolved * sourceDensity();
+    boolean enlarged = resolved < ResolvedShare.ENLARGED && detail < density.least();
+    return targets.state(enlarged ? new EffectiveDensity(detail, detail) : density);
   }
 }

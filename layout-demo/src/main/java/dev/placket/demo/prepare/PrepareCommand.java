@@ -155,8 +155,7 @@ public final class PrepareCommand implements Callable<Integer> {
       report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, least));
       report.println("Written into " + Visible.line(out.toString()));
       boolean soft =
-          ready.done().stream()
-              .anyMatch(d -> DensityTargets.DEFAULT.state(d.density()) == PrintState.SOFT);
+          ready.done().stream().anyMatch(d -> d.state(DensityTargets.DEFAULT) == PrintState.SOFT);
       return soft || ready.weight() > most ? 3 : 0;
     } catch (Refusal refusal) {
       Messages.print(messages, refusal.messages());

@@ -8,6 +8,7 @@ import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.image.PictureNote;
 import dev.placket.layout.image.PrintLimits;
+import dev.placket.layout.image.prepare.ResolvedShare;
 import dev.placket.layout.image.prepare.WeightPlan;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,9 +22,6 @@ final class PrepareTable {
   private static final int NAME = 21;
   private static final String UNDER = "    ";
   private static final int HEAVIEST = 3;
-
-  /** Below this share a picture was enlarged; sharp ones are found at 0.9 and more. */
-  private static final double ENLARGED = 0.85;
 
   private final DensityTargets targets;
   private final PrintLimits limits;
@@ -95,10 +93,10 @@ final class PrepareTable {
       text.wrapped(UNDER, (note.changesPicture() ? FlatRow.CHANGED : "") + note.text());
     }
     line("    " + String.join(", ", steps(d)));
-    if (targets.state(d.density()) == PrintState.SOFT) {
+    if (d.state(targets) == PrintState.SOFT) {
       line("    S soft: it will look blurred at this size; ask for " + wanted(d) + " pixels");
     }
-    if (d.resolved() < ENLARGED) {
+    if (d.resolved() < ResolvedShare.ENLARGED) {
       line(
           String.format(
               Locale.ROOT,

@@ -83,7 +83,9 @@ record Probed(
             Length.pt(width * perUnit),
             (int) Math.round(b.height()),
             Length.pt(b.height() * perUnit));
-    return new Printed(longest, density, targets.state(density), wanted, detail);
+    Double share = detail.resolvedShare();
+    PrintState state = targets.state(ResolvedShare.judged(density, share == null ? 1 : share));
+    return new Printed(longest, density, state, wanted, detail);
   }
 
   private double wholeWidth() {

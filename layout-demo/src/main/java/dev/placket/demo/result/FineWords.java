@@ -13,8 +13,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Says in words what of a picture is too fine to print. */
 public final class FineWords {
-  /** Below this share a picture was enlarged; sharp ones are found at 0.9 and more. */
-  private static final double ENLARGED = 0.85;
 
   private FineWords() {}
 
@@ -55,7 +53,7 @@ public final class FineWords {
    */
   public static Optional<String> enlarged(
       @Nullable EffectiveDensity density, @Nullable Double share) {
-    if (density == null || share == null || share >= ENLARGED) {
+    if (density == null || share == null || share >= ResolvedShare.ENLARGED) {
       return Optional.empty();
     }
     return Optional.of(

@@ -40,9 +40,6 @@ public record FlatRow(
 
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
-  /** Below this share a picture was enlarged; sharp ones are found at 0.9 and more. */
-  private static final double ENLARGED = 0.85;
-
   /** Sizes are the same within this. */
   private static final double SAME = 1e-6;
 
@@ -103,7 +100,7 @@ public record FlatRow(
   /** Whether it was enlarged before it came here, so that its pixels hold less than they could. */
   public boolean enlarged() {
     RasterPrint raster = flat.raster();
-    return raster != null && raster.resolvedShare() < ENLARGED;
+    return raster != null && raster.resolvedShare() < ResolvedShare.ENLARGED;
   }
 
   private static boolean asks(PlacedFlat flat, RasterPrint raster) {
@@ -125,7 +122,7 @@ public record FlatRow(
       String embedded = Figures.pixels(kept);
       said.add("more pixels than anybody sees, " + embedded + " are kept; next time " + ask);
     }
-    if (raster.resolvedShare() < ENLARGED) {
+    if (raster.resolvedShare() < ResolvedShare.ENLARGED) {
       double detail = ResolvedShare.resolved(raster.density(), raster.resolvedShare()).least();
       said.add(
           "enlarged before export: of "

@@ -4,6 +4,7 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.image.Drawing;
+import dev.placket.layout.image.Ground;
 import dev.placket.layout.image.PictureException;
 import dev.placket.layout.image.Raster;
 import dev.placket.layout.image.ReadLimits;
@@ -37,7 +38,7 @@ public final class Preparing {
     Length width = Length.pt(longest.pt() * ink.width() / ink.longestSide());
     Length height = Length.pt(longest.pt() * ink.height() / ink.longestSide());
     PixelRows all = new RasterRows(raster);
-    PixelRows rows = ClearedRows.of(all, clearing, lossy(raster));
+    PixelRows rows = ClearedRows.of(all, clears(raster, clearing), lossy(raster));
     boolean cleared = rows != all;
     rows =
         new CroppedRows(
@@ -48,6 +49,13 @@ public final class Preparing {
       rows = new AreaRows(rows, scaled(rows.width(), scale), scaled(rows.height(), scale));
     }
     return new ReadyPicture(kept(rows), width, height, cleared);
+  }
+
+  /** What counts as ink all over, pale as it may be, has no ground to clear unasked. */
+  private static Clearing clears(Raster raster, Clearing asked) {
+    return raster.ground() == Ground.OPAQUE_OTHER && asked != Clearing.ANY_COLOUR
+        ? Clearing.NONE
+        : asked;
   }
 
   /**

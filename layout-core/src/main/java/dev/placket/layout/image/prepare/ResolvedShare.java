@@ -10,6 +10,9 @@ import dev.placket.layout.image.Raster;
  * a half in the mean, those of an enlarged one over k times as many; repeated pixels are counted.
  */
 public final class ResolvedShare {
+  /** Below this share a picture counts as enlarged; sharp ones are found at 0.9 and more. */
+  public static final double ENLARGED = 0.85;
+
   /**
    * Squared steps over squared wholes of sharp edges. Drawn with coverage they have 0.65 to 0.76;
    * the mean over bilinear and bicubic enlargements is 0.66/k, from 0.54/k to 0.82/k. Measured on
@@ -48,6 +51,14 @@ public final class ResolvedShare {
   /** The print density that is really resolved: the share of the one that the pixels give. */
   public static EffectiveDensity resolved(EffectiveDensity density, double share) {
     return new EffectiveDensity(share * density.x(), share * density.y());
+  }
+
+  /**
+   * The print density by which a picture is soft, crisp or heavy: the one that is resolved where it
+   * was enlarged, else the one that its pixels give.
+   */
+  public static EffectiveDensity judged(EffectiveDensity density, double share) {
+    return share < ENLARGED ? resolved(density, share) : density;
   }
 
   static double of(PixelRows rows) throws PictureException {
