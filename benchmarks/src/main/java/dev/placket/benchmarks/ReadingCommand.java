@@ -4,6 +4,7 @@ import dev.placket.benchmarks.outside.Row;
 import dev.placket.benchmarks.reading.HeaderTimes;
 import dev.placket.benchmarks.reading.InkTimes;
 import dev.placket.benchmarks.reading.LargePicture;
+import dev.placket.benchmarks.reading.ProfileTimes;
 import dev.placket.benchmarks.reading.Vips;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -40,6 +41,7 @@ final class ReadingCommand implements Callable<Integer> {
       List<Row> rows = new ArrayList<>();
       rows.addAll(new HeaderTimes(work, vips).measure());
       rows.addAll(new InkTimes(work, vips).measure());
+      rows.addAll(ProfileTimes.measure());
       Provenance.lines(0).forEach(l -> out.println("# " + l));
       out.println("# " + vips.version());
       out.println(Row.HEAD);

@@ -17,6 +17,8 @@ final class SecondLibraries {
 
   private final Path work;
   private final Path srgb;
+  private @Nullable Path asked;
+  private String answer = "";
 
   /**
    * @param work a folder for what the commands write
@@ -73,23 +75,31 @@ final class SecondLibraries {
 
   /** Whether a colour profile stands in the file. */
   boolean profiled(Path file) {
-    return !said(file, "%[profile:icc]").isBlank();
+    return said(file).contains("profile=");
   }
 
   /** Bits of a sample, 8 where it cannot be told. */
   int bits(Path file) {
-    String said = said(file, "%z");
-    return said.matches("\\d{1,2}") ? Integer.parseInt(said) : 8;
+    String first = said(file).split(" ", 2)[0];
+    return first.matches("\\d{1,2}") ? Integer.parseInt(first) : 8;
   }
 
-  private static String said(Path file, String format) {
-    List<String> command = List.of("identify", "-quiet", "-format", format, file + "[0]");
-    return Program.installed("identify") ? Program.said(command, SECONDS) : "";
+  /** Bits and profile of a file; the answer for the last one is kept. */
+  private String said(Path file) {
+    if (!file.equals(asked)) {
+      String format = "%z %[profile:icc]";
+      List<String> command = List.of("identify", "-quiet", "-format", format, file + "[0]");
+      String all = Program.installed("identify") ? Program.said(command, SECONDS) : "";
+      int space = all.indexOf(' ');
+      answer = space < 0 ? all : all.substring(0, space) + " profile=";
+      asked = file;
+    }
+    return answer;
   }
 
   private List<String> convert(String from, String to) {
     List<String> command = new ArrayList<>(List.of("convert", "-quiet", from, "-auto-orient"));
-    boolean profiled = !said(Path.of(from.replace("[0]", "")), "%[profile:icc]").isBlank();
+    boolean profiled = profiled(Path.of(from.replace("[0]", "")));
     command.addAll(
         profiled ? List.of("-profile", srgb.toString()) : List.of("-colorspace", "sRGB"));
     // A description would stand in the head; opaque pictures would be written without alpha.

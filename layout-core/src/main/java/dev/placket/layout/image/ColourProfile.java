@@ -28,6 +28,9 @@ final class ColourProfile {
   /** By so much colour management may miss a value that it leaves alone. */
   private static final int ROUNDING = 2;
 
+  /** So many bits of a colour's hash tell its place among those met before. */
+  private static final int SLOTS = 16;
+
   private final ColorSpace from;
 
   private ColourProfile(ColorSpace from) {
@@ -145,6 +148,12 @@ final class ColourProfile {
     private final int channels = from.getNumComponents();
     private final byte[] values;
     private final byte[] turned;
+    private final int[] places;
+
+    /** Colours met before, opaque, and what they turned into; nothing is 0. */
+    private final int[] known = new int[1 << SLOTS];
+
+    private final int[] found = new int[1 << SLOTS];
     private final WritableRaster in;
     private final WritableRaster out;
     private final ColorConvertOp op =
@@ -154,6 +163,7 @@ final class ColourProfile {
       this.width = width;
       this.values = new byte[width * channels];
       this.turned = new byte[width * 3];
+      this.places = new int[width];
       this.in = raster(values, channels);
       this.out = raster(turned, 3);
     }
@@ -164,24 +174,57 @@ final class ColourProfile {
       return Raster.createInterleavedRaster(data, width, 1, width * bands, bands, offsets, null);
     }
 
+    /** Only colours that were not met before are turned; photographs repeat theirs. */
     void turn(int[] row) {
+      int missing = 0;
       int i = 0;
       for (int x = 0; x < width; x++) {
-        int p = row[x];
-        if (channels == 3) {
-          values[i++] = (byte) (p >> 16);
-          values[i++] = (byte) (p >> 8);
+        int p = row[x] | 0xFF000000;
+        int slot = slot(p);
+        if (known[slot] == p) {
+          row[x] = row[x] & 0xFF000000 | found[slot];
+        } else {
+          places[missing++] = x;
+          if (channels == 3) {
+            values[i++] = (byte) (p >> 16);
+            values[i++] = (byte) (p >> 8);
+          }
+          values[i++] = (byte) p;
         }
-        values[i++] = (byte) p;
       }
-      op.filter(in, out);
-      for (int x = 0; x < width; x++) {
+      if (missing > 0) {
+        convert(missing);
+        fill(row, missing);
+      }
+    }
+
+    private void convert(int count) {
+      if (count == width) {
+        op.filter(in, out);
+      } else {
+        op.filter(
+            in.createWritableChild(0, 0, count, 1, 0, 0, null),
+            out.createWritableChild(0, 0, count, 1, 0, 0, null));
+      }
+    }
+
+    private void fill(int[] row, int count) {
+      for (int i = 0; i < count; i++) {
+        int x = places[i];
         int rgb =
-            (turned[3 * x] & 255) << 16
-                | (turned[3 * x + 1] & 255) << 8
-                | (turned[3 * x + 2] & 255);
+            (turned[3 * i] & 255) << 16
+                | (turned[3 * i + 1] & 255) << 8
+                | (turned[3 * i + 2] & 255);
+        int p = row[x] | 0xFF000000;
+        int slot = slot(p);
+        known[slot] = p;
+        found[slot] = rgb;
         row[x] = row[x] & 0xFF000000 | rgb;
       }
+    }
+
+    private int slot(int p) {
+      return (p * 0x9E3779B1) >>> (32 - SLOTS);
     }
   }
 }
