@@ -43,6 +43,9 @@ final class Png {
   private double aspect = 1;
   private int orientation = 1;
   private final List<PictureNote> notes = new ArrayList<>();
+  private boolean profiled;
+  private long gamma;
+  private long @Nullable [] points;
   private long packed;
   private boolean ended;
 
@@ -71,6 +74,7 @@ final class Png {
       throw RasterHead.damaged(name, "byte " + at, "the PNG is cut short, or a length is wrong");
     }
     png.checkPalette();
+    png.noteColours();
     if (whole) {
       png.checkPacked();
     }
@@ -106,7 +110,16 @@ final class Png {
       case "tRNS" -> transparency = extra(at, length, type, transparency);
       case "pHYs" -> physical(extra(at, length, type, null));
       case "eXIf" -> exif(at, length, type);
-      case "iCCP" -> profile(extra(at, length, type, null));
+      case "iCCP" -> {
+        profiled = true;
+        profile(extra(at, length, type, null));
+      }
+      case "sRGB" -> profiled = true;
+      case "gAMA" -> {
+        byte[] b = extra(at, length, type, null);
+        gamma = b == null || b.length != 4 || data != 0 ? gamma : number(b, 0);
+      }
+      case "cHRM" -> points(extra(at, length, type, null));
       case "IDAT" -> {
         data = data == 0 ? at : data;
         packed += length;
@@ -197,6 +210,32 @@ final class Png {
           name, "header", "colour type " + colour + " with depth " + depth + " is no PNG");
     }
     interlaced = b[12] == 1;
+  }
+
+  private void points(byte @Nullable [] b) {
+    if (b == null || b.length != 32 || data != 0) {
+      return;
+    }
+    long[] stated = new long[8];
+    for (int i = 0; i < 8; i++) {
+      stated[i] = number(b, 4 * i);
+    }
+    points = stated;
+  }
+
+  /** PNG, third edition, 4.4: a profile or sRGB goes before both. */
+  private void noteColours() {
+    boolean grey = colour == GREY || colour == GREY_ALPHA;
+    int off =
+        profiled || (gamma == 0 && points == null) ? 0 : StatedColours.off(gamma, points, grey);
+    if (off > StatedColours.SEEN) {
+      notes.add(
+          PictureNote.changed(
+              "states other colours than sRGB (gAMA, cHRM), which are not applied: they are off by"
+                  + " up to "
+                  + off
+                  + " levels of 255; save it with a colour profile"));
+    }
   }
 
   private void profile(byte @Nullable [] part) {
