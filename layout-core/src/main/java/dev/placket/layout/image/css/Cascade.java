@@ -24,14 +24,19 @@ final class Cascade {
     this.declarations = declarations;
     this.matcher = new Matcher(steps);
     for (Rule rule : rules) {
-      byKey.computeIfAbsent(key(rule.selector()), k -> new ArrayList<>()).add(rule);
+      // What a sheet adds, such as ::before, is no element; it is noted where the sheet is read.
+      if (!Selectors.isGenerated(rule.selector())) {
+        byKey.computeIfAbsent(key(rule.selector()), k -> new ArrayList<>()).add(rule);
+      }
     }
   }
 
   /** What an element must have for a selector to be worth a test. */
   private static String key(Selector selector) {
     if (!(selector instanceof ElementSelector)) {
-      return selector.getSimpleSelector() == null ? "*" : key(selector.getSimpleSelector());
+      // A pseudo-element is its own simple selector.
+      Selector last = selector.getSimpleSelector();
+      return last == null || last == selector ? "*" : key(last);
     }
     ElementSelector element = (ElementSelector) selector;
     String key = element.getLocalName() == null ? "*" : element.getLocalName();

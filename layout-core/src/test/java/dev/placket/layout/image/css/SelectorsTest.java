@@ -181,4 +181,13 @@ class SelectorsTest {
             "the style rule for 'a:foo' is not understood and left out"),
         s.notes());
   }
+
+  @Test
+  void whatASheetAddsIsNoted() throws Exception {
+    Styled s = Styled.of("::before, rect::after, rect{fill:red}", "<rect id='r'/>");
+    assertEquals("red", s.value("r", "fill"));
+    assertEquals(
+        List.of("what the style rule for '::before, rect::after, rect' adds is left out"),
+        s.notes());
+  }
 }
