@@ -28,6 +28,7 @@ public final class Drawing implements Picture {
   private final FineDetail fine;
   private final List<PictureNote> notes;
   private final GraphicsNode node;
+  private final LayerPlan plan;
 
   Drawing(
       String name,
@@ -39,7 +40,8 @@ public final class Drawing implements Picture {
       Map<String, Point> points,
       FineDetail fine,
       List<PictureNote> notes,
-      GraphicsNode node) {
+      GraphicsNode node,
+      LayerPlan plan) {
     this.name = name;
     this.format = format;
     this.digest = digest;
@@ -50,6 +52,7 @@ public final class Drawing implements Picture {
     this.fine = fine;
     this.notes = List.copyOf(notes);
     this.node = node;
+    this.plan = plan;
   }
 
   @Override
@@ -114,7 +117,9 @@ public final class Drawing implements Picture {
   /**
    * Paints in drawing units, clipped to the viewBox, as paths: the caller's transform leads from
    * drawing units to the page. Opacity of elements and groups is folded into the opacity of their
-   * strokes and fills; where parts of such a group overlap, the overlap is seen.
+   * strokes and fills; where parts of such a group overlap, and where they blend or are masked,
+   * they are painted as a layer, by the {@link Layers} that the graphics has under {@link
+   * Layers#KEY}, else as pixels.
    */
   public void paint(Graphics2D g) {
     ViewBox v = viewBox();
@@ -130,7 +135,8 @@ public final class Drawing implements Picture {
       own.translate(v.x(), v.y());
       // Batik keeps caches in its nodes, so one thread at a time.
       synchronized (node) {
-        node.paint(own);
+        Object given = own.getRenderingHint(Layers.KEY);
+        new NodePainter(plan, given instanceof Layers l ? l : new PixelLayers()).paint(node, own);
       }
     } finally {
       own.dispose();
@@ -170,6 +176,7 @@ public final class Drawing implements Picture {
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
       g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
       g.setRenderingHint(RenderingHints.KEY_RENDERING, RenderingHints.VALUE_RENDER_QUALITY);
+      g.setClip(0, 0, pixelWidth, pixelHeight);
       g.scale(scale, scale);
       g.translate(-part.left(), -part.top());
       paint(g);

@@ -140,7 +140,8 @@ final class DrawingReader {
     DrawingWork.check(name, node, all, limits);
     PaintMending mending = new PaintMending(Math.max(view.width(), view.height()));
     mending.mend(node);
-    OpacityFolding folding = new OpacityFolding();
+    Blending blending = Blending.of(node, context);
+    OpacityFolding folding = new OpacityFolding(blending);
     folding.fold(node, 1);
     DrawnBounds bounds = new DrawnBounds();
     AffineTransform toUnits = AffineTransform.getTranslateInstance(view.x(), view.y());
@@ -164,8 +165,9 @@ final class DrawingReader {
         points(document, context, toUnits),
         FineParts.of(
             node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
-        notes(before, mending, folding, fonts),
-        node);
+        notes(before, mending, blending, folding, fonts),
+        node,
+        folding.plan());
   }
 
   /** In the coordinates of the root, and never without width or height. */
@@ -202,14 +204,14 @@ final class DrawingReader {
   }
 
   private static List<PictureNote> notes(
-      List<PictureNote> before, PaintMending mending, OpacityFolding folding, GivenFonts fonts) {
+      List<PictureNote> before,
+      PaintMending mending,
+      Blending blending,
+      OpacityFolding folding,
+      GivenFonts fonts) {
     List<PictureNote> notes = new ArrayList<>(before);
     notes.addAll(mending.notes());
-    if (folding.foldedGroup()) {
-      notes.add(
-          PictureNote.changed(
-              "the opacity of a group is given to each of its parts, so overlaps show"));
-    }
+    blending.notes().forEach(notes::add);
     fonts.notes().forEach(notes::add);
     return notes;
   }

@@ -4,7 +4,6 @@ import java.awt.AlphaComposite;
 import java.awt.Color;
 import java.awt.Composite;
 import java.awt.Paint;
-import java.text.AttributedCharacterIterator;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.Set;
@@ -22,22 +21,26 @@ import org.apache.batik.gvt.PatternPaint;
 import org.apache.batik.gvt.ShapeNode;
 import org.apache.batik.gvt.ShapePainter;
 import org.apache.batik.gvt.StrokeShapePainter;
-import org.apache.batik.gvt.text.GVTAttributedCharacterIterator;
 import org.apache.batik.gvt.text.TextPaintInfo;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Moves the opacity of groups and elements into the paint of what they hold, so that nothing needs
- * a layer of pixels and a page keeps its paths.
+ * a layer and a page keeps its paths. What overlaps, blends or is masked is planned as a layer.
  */
 final class OpacityFolding {
   private final Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-  private boolean group;
+  private final LayerPlan plan = new LayerPlan();
+  private final Blending blending;
   private boolean filter;
 
-  /** Whether a group, and not only a single shape, was folded: overlaps are then seen. */
-  boolean foldedGroup() {
-    return group;
+  OpacityFolding(Blending blending) {
+    this.blending = blending;
+  }
+
+  /** What is painted as a layer. */
+  LayerPlan plan() {
+    return plan;
   }
 
   /** Whether a filter was left out. */
@@ -51,9 +54,19 @@ final class OpacityFolding {
       node.setFilter(null);
       filter = true;
     }
+    boolean masked = node.getMask() != null;
+    if (masked && seen.add(node.getMask())) {
+      fold(node.getMask().getMaskNode(), 1);
+    }
+    Blend blend = blending.of(node);
+    boolean layer = blend != Blend.NORMAL || blending.isIsolated(node, now < 1);
+    if (layer || (now < 1 && (masked || Overlaps.in(node)))) {
+      plan.put(node, now, blend);
+      now = 1;
+    }
     if (node instanceof CompositeGraphicsNode parent) {
-      for (Object child : parent.getChildren()) {
-        fold((GraphicsNode) child, now);
+      for (int i = 0; i < parent.size(); i++) {
+        fold((GraphicsNode) parent.get(i), now);
       }
     } else if (node instanceof ShapeNode shape && seen.add(shape)) {
       if (now < 1) {
@@ -65,15 +78,12 @@ final class OpacityFolding {
     }
   }
 
-  private float own(GraphicsNode node) {
+  private static float own(GraphicsNode node) {
     Composite composite = node.getComposite();
     if (!(composite instanceof AlphaComposite alpha)) {
       return 1;
     }
     node.setComposite(AlphaComposite.SrcOver);
-    if (alpha.getAlpha() < 1 && node instanceof CompositeGraphicsNode parent) {
-      group |= parent.size() > 1;
-    }
     return alpha.getAlpha();
   }
 
@@ -117,13 +127,8 @@ final class OpacityFolding {
   }
 
   private void fold(TextNode text, float opacity) {
-    AttributedCharacterIterator run = text.getAttributedCharacterIterator();
-    if (run == null) {
-      return;
-    }
-    for (char c = run.first(); c != AttributedCharacterIterator.DONE; c = run.next()) {
-      Object info = run.getAttribute(GVTAttributedCharacterIterator.TextAttribute.PAINT_INFO);
-      if (info instanceof TextPaintInfo paint && seen.add(paint)) {
+    for (TextPaintInfo paint : TextPaints.of(text)) {
+      if (seen.add(paint)) {
         paint.fillPaint = faded(paint.fillPaint, opacity);
         paint.strokePaint = faded(paint.strokePaint, opacity);
         paint.underlinePaint = faded(paint.underlinePaint, opacity);

@@ -55,6 +55,7 @@ final class PagePicture {
           RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
       g.setColor(Color.WHITE);
       g.fillRect(0, 0, image.getWidth(), image.getHeight());
+      g.setClip(0, 0, image.getWidth(), image.getHeight());
       g.scale(scale, scale);
       new PagePicture(g, scale).draw(page);
       return PngWriter.encodeLineArt(new ImageRows(image));

@@ -156,7 +156,7 @@ final class PdfPage {
    * readers exist that take the phase of a dash as a whole number.
    */
   private PDFormXObject form(Art.Paths paths, Box ink) throws IOException {
-    PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, width * FINE, height * FINE);
+    PdfBoxGraphics2D g = new PdfLayers(document, width * FINE, height * FINE).graphics();
     g.scale(FINE, FINE);
     double s = paths.scale();
     g.translate(ink.left() - paths.ink().left() * s, ink.top() - paths.ink().top() * s);

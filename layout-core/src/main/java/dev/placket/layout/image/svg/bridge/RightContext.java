@@ -23,5 +23,6 @@ public final class RightContext extends BridgeContext {
     putBridge(new ClipBridge());
     putBridge(new MarkerBridge());
     putBridge(new PatternBridge());
+    putBridge(new MaskBridge());
   }
 }
