@@ -3,10 +3,8 @@ package dev.placket.layout.image;
 import dev.placket.layout.image.svg.rewrite.Compositing;
 import java.util.Collections;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.apache.batik.bridge.BridgeContext;
 import org.apache.batik.gvt.CompositeGraphicsNode;
 import org.apache.batik.gvt.GraphicsNode;
@@ -18,7 +16,6 @@ final class Blending {
   private final GraphicsNode root;
   private final Map<GraphicsNode, Blend> blends = new IdentityHashMap<>();
   private final Set<GraphicsNode> around = Collections.newSetFromMap(new IdentityHashMap<>());
-  private final Set<String> unknown = new LinkedHashSet<>();
 
   private Blending(BridgeContext context, GraphicsNode root) {
     this.context = context;
@@ -37,9 +34,8 @@ final class Blending {
     Element e = context.getElement(node);
     String word = e == null ? "normal" : Compositing.blend(e);
     Blend blend = Blend.of(word);
-    if (blend == null) {
-      unknown.add(word);
-    } else if (blend != Blend.NORMAL) {
+    // A mode that is not known is on no list of what is drawn right, and noted by the audit.
+    if (blend != null && blend != Blend.NORMAL) {
       blends.put(node, blend);
     }
     boolean inside = false;
@@ -75,17 +71,5 @@ final class Blending {
         || node.getClip() != null
         || node.getMask() != null
         || (e != null && Compositing.isolates(e));
-  }
-
-  /** What to say of modes that are not known. */
-  Stream<PictureNote> notes() {
-    return unknown.stream()
-        .map(
-            w ->
-                PictureNote.changed(
-                    "a shade set to "
-                        + Said.line(w)
-                        + " is drawn as if it covered what lies under it; flatten it before"
-                        + " export"));
   }
 }

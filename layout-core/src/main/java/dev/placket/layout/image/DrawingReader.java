@@ -4,6 +4,7 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.image.css.StyleSheets;
 import dev.placket.layout.image.css.TooManySteps;
 import dev.placket.layout.image.svg.Audit;
+import dev.placket.layout.image.svg.bridge.PaintOrder;
 import dev.placket.layout.image.svg.bridge.RightContext;
 import dev.placket.layout.image.svg.bridge.TooManyCrossings;
 import dev.placket.layout.image.svg.rewrite.Rewritings;
@@ -134,6 +135,7 @@ final class DrawingReader {
     // Interactive only so that elements stay tied to what they became: points need it.
     context.setDynamicState(BridgeContext.INTERACTIVE);
     GraphicsNode node = new GVTBuilder().build(context, document);
+    PaintOrder.apply(node, context);
     fonts.compare(document);
     DashCount.check(name, node, limits);
     Rectangle2D all = new Rectangle2D.Double(0, 0, view.width(), view.height());
@@ -165,7 +167,7 @@ final class DrawingReader {
         points(document, context, toUnits),
         FineParts.of(
             node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
-        notes(before, mending, blending, folding, fonts),
+        notes(before, mending, fonts),
         node,
         folding.plan());
   }
@@ -204,14 +206,9 @@ final class DrawingReader {
   }
 
   private static List<PictureNote> notes(
-      List<PictureNote> before,
-      PaintMending mending,
-      Blending blending,
-      OpacityFolding folding,
-      GivenFonts fonts) {
+      List<PictureNote> before, PaintMending mending, GivenFonts fonts) {
     List<PictureNote> notes = new ArrayList<>(before);
     notes.addAll(mending.notes());
-    blending.notes().forEach(notes::add);
     fonts.notes().forEach(notes::add);
     return notes;
   }

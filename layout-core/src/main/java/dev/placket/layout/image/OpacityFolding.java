@@ -32,7 +32,6 @@ final class OpacityFolding {
   private final Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
   private final LayerPlan plan = new LayerPlan();
   private final Blending blending;
-  private boolean filter;
 
   OpacityFolding(Blending blending) {
     this.blending = blending;
@@ -43,17 +42,9 @@ final class OpacityFolding {
     return plan;
   }
 
-  /** Whether a filter was left out. */
-  boolean leftOutFilter() {
-    return filter;
-  }
-
   void fold(GraphicsNode node, float opacity) {
     float now = opacity * own(node);
-    if (node.getFilter() != null) {
-      node.setFilter(null);
-      filter = true;
-    }
+    node.setFilter(null);
     boolean masked = node.getMask() != null;
     if (masked && seen.add(node.getMask())) {
       fold(node.getMask().getMaskNode(), 1);

@@ -220,6 +220,42 @@ class RewrittenTest {
         text + "<tspan>one</tspan> <tspan fill='#000'>two</tspan></text>", text + "one two</text>");
   }
 
+  /** SVG 2, 13.8: as elements over one another, also where the order is inherited by a use. */
+  @ParameterizedTest
+  @CsvSource({
+    "stroke, stroke fill markers",
+    "markers, markers fill stroke",
+    "stroke markers, stroke markers fill",
+    "fill markers, fill markers stroke",
+    "stroke stroke, fill stroke markers",
+    "nonsense, fill stroke markers",
+  })
+  void aShapeIsPaintedInItsOrder(String order, String parts) throws Exception {
+    String d = " d='M20 20H80V80H20Z' ";
+    String marker =
+        "<marker id='m' markerUnits='userSpaceOnUse' markerWidth='30' markerHeight='30' refX='15'"
+            + " refY='15'><rect width='30' height='30' fill='#a00'/></marker>";
+    String fill = "fill='#0a0'";
+    String stroke = "stroke='#00a' stroke-width='12'";
+    String marked = "marker-mid='url(#m)'";
+    StringBuilder plain = new StringBuilder(marker);
+    for (String part : parts.split(" ")) {
+      String own = part.equals("fill") ? fill : part.equals("stroke") ? stroke : marked;
+      String none = part.equals("fill") ? "" : " fill='none'";
+      plain.append("<path").append(d).append(own).append(none).append("/>");
+    }
+    String all = d + fill + " " + stroke + " " + marked;
+    same(marker + "<path" + all + " paint-order='" + order + "'/>", plain.toString());
+    same(
+        marker
+            + "<defs><path id='p'"
+            + all
+            + "/></defs><use href='#p' style='paint-order:"
+            + order
+            + "'/>",
+        plain.toString());
+  }
+
   /** SVG 2, 13.8: paint-order as two elements, one over the other. */
   @Test
   void textIsFilledOverItsStroke() throws Exception {

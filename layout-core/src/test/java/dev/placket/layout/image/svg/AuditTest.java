@@ -49,7 +49,8 @@ class AuditTest {
       quoteCharacter = '`',
       textBlock =
           """
-          style='mix-blend-mode:multiply'        | set to 'multiply' is drawn without mixing
+          style='mix-blend-mode:plus-lighter'    | set to 'plus-lighter' is drawn without mixing
+          style='mix-blend-mode:multiply'        |
           style='mix-blend-mode:normal'          |
           filter='url(#none)'                    | filter effects are left out
           filter='none'                          |
@@ -57,7 +58,7 @@ class AuditTest {
           clip-path='url(#c)'                    |
           vector-effect='non-scaling-stroke' stroke='red' | keep their width
           vector-effect='non-scaling-stroke'     |
-          paint-order='stroke' stroke='red'      | lie under the fill
+          paint-order='stroke' stroke='red'      |
           paint-order='stroke'                   |
           style='x:3'                            | 'x' in the style is left out
           style='-inkscape-x:3;fill:#fff'        |
@@ -97,7 +98,7 @@ class AuditTest {
   @Test
   void paintIsFollowedToWhereItLeads() {
     String gradient =
-        "<defs><radialGradient id='a' fr='0.2'/><radialGradient id='b' href='#a'/></defs>";
+        "<defs><radialGradient id='a' sparkle='0.2'/><radialGradient id='b' href='#a'/></defs>";
     assertEquals(List.of(), notes(gradient + RECT + "/>"));
     assertEquals(1, notes(gradient + "<g style='fill:url(\"#b\")'>" + RECT + "/></g>").size());
   }
@@ -121,7 +122,8 @@ class AuditTest {
         notes(
             "<g dominant-baseline='middle'>"
                 + "<text dominant-baseline='auto'>a</text><text dominant-baseline='auto'/></g>"));
-    assertEquals(1, notes("<g font-style='italic'><text font-style='inherit'>a</text></g>").size());
+    assertEquals(
+        1, notes("<g font-variant='small-caps'><text font-variant='inherit'>a</text></g>").size());
   }
 
   /** Groups without properties (5.2) and foreign attributes (5.10) draw nothing. */

@@ -44,9 +44,6 @@ final class MaskBridge extends SVGMaskElementBridge {
   }
 
   private static boolean byAlpha(Element mask) {
-    String style = mask.getAttributeNS(null, "style").replaceAll("\\s", "");
-    return style.contains("mask-type:")
-        ? style.contains("mask-type:alpha")
-        : mask.getAttributeNS(null, "mask-type").strip().equals("alpha");
+    return Properties.own(mask, "mask-type").equals("alpha");
   }
 }

@@ -19,12 +19,6 @@ final class Transforms implements Rewriting {
       Pattern.compile(
           "3d|perspective|rotate[xyz]|translatez|scalez|calc", Pattern.CASE_INSENSITIVE);
 
-  /** CSS Transforms 2, 5: properties for one kind of transform each. */
-  private static final List<String> ALONE = List.of("translate", "rotate", "scale");
-
-  private static final Set<String> BOXES =
-      Set.of("fill-box", "stroke-box", "content-box", "border-box");
-
   @Override
   public void rewrite(Element root, List<String> notes) {
     for (Element e : Styles.all(root)) {
@@ -32,11 +26,6 @@ final class Transforms implements Rewriting {
       String origin = Styles.own(e, "transform-origin");
       if (property != null || !origin.isEmpty()) {
         rewrite(e, property, origin, notes);
-      }
-      if (ALONE.stream().anyMatch(p -> Styles.declared(e, p) != null)) {
-        notes.add(
-            "a move, turn or scale set by a property of its own is left out;"
-                + " apply it to the shapes before export");
       }
     }
   }
@@ -65,21 +54,11 @@ final class Transforms implements Rewriting {
       }
       return;
     }
-    boolean ofShape = BOXES.contains(Styles.own(e, "transform-box"));
-    if (ofShape && !origin.isEmpty() && !isMove(at)) {
-      notes.add(
-          "a turn about the middle of a shape's own box (transform-box) is drawn about another"
-              + " point; apply it to the shape before export");
-    }
     double[] about = TransformList.origin(origin, view[0], view[1]);
     AffineTransform whole = AffineTransform.getTranslateInstance(about[0], about[1]);
     whole.concatenate(at);
     whole.translate(-about[0], -about[1]);
     e.setAttributeNS(null, name, TransformList.write(whole));
-  }
-
-  private static boolean isMove(AffineTransform at) {
-    return (at.getType() & ~AffineTransform.TYPE_TRANSLATION) == 0;
   }
 
   private static String attribute(Element e) {
