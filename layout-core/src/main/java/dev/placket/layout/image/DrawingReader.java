@@ -167,7 +167,7 @@ final class DrawingReader {
         points(document, context, toUnits),
         FineParts.of(
             node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
-        notes(before, mending, fonts),
+        notes(before, mending, folding, fonts),
         node,
         folding.plan());
   }
@@ -206,9 +206,15 @@ final class DrawingReader {
   }
 
   private static List<PictureNote> notes(
-      List<PictureNote> before, PaintMending mending, GivenFonts fonts) {
+      List<PictureNote> before, PaintMending mending, OpacityFolding folding, GivenFonts fonts) {
     List<PictureNote> notes = new ArrayList<>(before);
     notes.addAll(mending.notes());
+    if (folding.showsOverlaps()) {
+      notes.add(
+          PictureNote.changed(
+              "parts of a faded marker or pattern are faded one by one, so overlaps show;"
+                  + " expand it before export"));
+    }
     fonts.notes().forEach(notes::add);
     return notes;
   }

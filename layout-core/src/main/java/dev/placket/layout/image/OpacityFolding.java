@@ -33,6 +33,11 @@ final class OpacityFolding {
   private final LayerPlan plan = new LayerPlan();
   private final Blending blending;
 
+  /** How deep in markers and patterns, which are painted without layers. */
+  private int repeated;
+
+  private boolean overlaps;
+
   OpacityFolding(Blending blending) {
     this.blending = blending;
   }
@@ -40,6 +45,11 @@ final class OpacityFolding {
   /** What is painted as a layer. */
   LayerPlan plan() {
     return plan;
+  }
+
+  /** Whether parts of a faded marker or pattern may show their overlaps. */
+  boolean showsOverlaps() {
+    return overlaps;
   }
 
   void fold(GraphicsNode node, float opacity) {
@@ -51,10 +61,12 @@ final class OpacityFolding {
     }
     Blend blend = blending.of(node);
     boolean layer = blend != Blend.NORMAL || blending.isIsolated(node, now < 1);
-    if (layer || (now < 1 && (masked || Overlaps.in(node)))) {
+    boolean whole = layer || (now < 1 && (masked || Overlaps.in(node)));
+    if (whole && repeated == 0) {
       plan.put(node, now, blend);
       now = 1;
     }
+    overlaps |= whole && repeated > 0;
     if (node instanceof CompositeGraphicsNode parent) {
       for (int i = 0; i < parent.size(); i++) {
         fold((GraphicsNode) parent.get(i), now);
@@ -113,7 +125,9 @@ final class OpacityFolding {
             ? marker.getMarkerNode()
             : holder instanceof PatternPaint pattern ? pattern.getGraphicsNode() : null;
     if (node != null && seen.add(node)) {
+      repeated++;
       fold(node, opacity);
+      repeated--;
     }
   }
 

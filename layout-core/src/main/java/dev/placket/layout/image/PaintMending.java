@@ -38,6 +38,9 @@ final class PaintMending {
   private final Set<PictureNote> notes = new LinkedHashSet<>();
   private final double longest;
 
+  /** How deep in markers and patterns: Batik paints those, the rest is painted by layers. */
+  private int repeated;
+
   /**
    * For one drawing.
    *
@@ -66,8 +69,10 @@ final class PaintMending {
           group.remove(i);
         } else {
           mend(child);
-          if (child.getMask() != null) {
-            notes.add(PictureNote.plain("a mask is drawn with pixels, not with paths"));
+          if (repeated > 0 && child.getMask() != null) {
+            notes.add(
+                PictureNote.plain(
+                    "a mask in a marker or pattern is drawn with pixels, not with paths"));
             MaskedNode.replace(group, i, longest);
           }
         }
@@ -83,6 +88,12 @@ final class PaintMending {
     if (seen.add(node)) {
       mend(node);
     }
+  }
+
+  private void mendRepeated(GraphicsNode node) {
+    repeated++;
+    mendOnce(node);
+    repeated--;
   }
 
   private static boolean isFlat(@Nullable AffineTransform t) {
@@ -111,7 +122,7 @@ final class PaintMending {
 
   private void mend(@Nullable Marker marker) {
     if (marker != null && marker.getMarkerNode() != null) {
-      mendOnce(marker.getMarkerNode());
+      mendRepeated(marker.getMarkerNode());
     }
   }
 
@@ -139,7 +150,7 @@ final class PaintMending {
       return paint;
     }
     if (paint instanceof PatternPaint pattern) {
-      mendOnce(pattern.getGraphicsNode());
+      mendRepeated(pattern.getGraphicsNode());
       return isFlat(pattern.getPatternTransform())
           ? flat("pattern")
           : new PatternMending(notes).mended(pattern, box);
