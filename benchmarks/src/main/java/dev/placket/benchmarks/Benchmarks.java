@@ -22,7 +22,8 @@ import picocli.CommandLine.Command;
       ReadingCommand.class,
       PreparingCommand.class,
       SuiteCommand.class,
-      RastersCommand.class
+      RastersCommand.class,
+      WorkbooksCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")
