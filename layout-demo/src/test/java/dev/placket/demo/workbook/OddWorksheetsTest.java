@@ -136,6 +136,12 @@ class OddWorksheetsTest {
     assertFalse(said().contains("print area names"), command.said);
   }
 
+  /** One column of it is printed where nothing is used: too narrow, but no internal error. */
+  @Test
+  void aPrintAreaToTheLastColumnBesideAllThatIsUsed() throws IOException {
+    refused(4, named("_xlnm.Print_Area", "Flats!$J$1:$XFD$60"), "no room");
+  }
+
   @Test
   void namesInQuotesAreTaken() throws IOException {
     RawPackage made = named("room", "'Maß, it''s! 1'!$B$3:$F$38");

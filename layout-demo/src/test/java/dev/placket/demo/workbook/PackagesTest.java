@@ -73,7 +73,7 @@ class PackagesTest {
                 p.replace(
                     RawPackage.TYPES,
                     "</Types>",
-                    "<Override PartName='/xl/drawings/drawing1.xml' ContentType='text/plain'/></Types>")),
+                    "<Override PartName='/xl/drawings/drawing1.xml' ContentType='400'/></Types>")),
         of("stored", p -> p.stored = true),
         of("zip64", p -> p.zip64 = Zip64Mode.Always),
         of("a folder as an entry", p -> p.parts.put("xl/media/", new byte[0])),
@@ -213,11 +213,19 @@ class PackagesTest {
     assertEquals(0, command.fit(flats, file, out), command.said);
     Path copy = out.resolve("pack.xlsx");
     assertTrue(!opened || opens(copy), "the copy does not open, and the workbook did");
+    assertTrue(!opened || pictures(copy) == 2, "the copy opens without its pictures");
     Map<String, byte[]> before = new LinkedHashMap<>(new RawWorkbook(file).parts);
     Map<String, byte[]> after = new RawWorkbook(copy).parts;
     before.keySet().removeIf(n -> n.endsWith("/") || n.endsWith(".rels") || n.startsWith("["));
     before.keySet().removeIf(n -> n.toLowerCase(Locale.ROOT).contains("worksheets"));
     before.forEach((name, bytes) -> assertArrayEquals(bytes, after.get(name), name));
+  }
+
+  private static int pictures(Path file) throws IOException {
+    try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(Files.readAllBytes(file)))) {
+      var drawing = book.getSheetAt(0).getDrawingPatriarch();
+      return drawing == null ? 0 : drawing.getShapes().size();
+    }
   }
 
   /** Whether a second reader opens it and can write it. */

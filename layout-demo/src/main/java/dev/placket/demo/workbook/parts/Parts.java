@@ -4,6 +4,7 @@ import dev.placket.demo.Refusal;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -139,6 +140,18 @@ public final class Parts implements AutoCloseable {
    * @throws Refusal if there is none of that name, it is damaged, or the limits are passed
    */
   public byte[] bytes(String name) throws Refusal {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    copy(name, out);
+    return out.toByteArray();
+  }
+
+  /**
+   * Hands on the bytes of a part without holding them.
+   *
+   * @param to does not fail
+   * @throws Refusal as {@link #bytes}
+   */
+  public void copy(String name, OutputStream to) throws Refusal {
     ZipEntry entry = find(name);
     if (entry == null) {
       throw Refusal.input(
@@ -147,21 +160,21 @@ public final class Parts implements AutoCloseable {
     long before = unpacked.values().stream().mapToLong(Long::longValue).sum();
     long own = unpacked.getOrDefault(entry.getName(), 0L);
     long room = limits.bytes() - before + own;
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    long size = 0;
     byte[] chunk = new byte[CHUNK];
     try (InputStream in = zip.getInputStream(entry)) {
       for (int n = in.read(chunk); n > 0; n = in.read(chunk)) {
-        if (out.size() + (long) n > room) {
+        size += n;
+        if (size > room) {
           throw tooMuch(file, "more bytes unpacked", (limits.bytes() >> 20) + " MiB");
         }
-        out.write(chunk, 0, n);
+        to.write(chunk, 0, n);
       }
     } catch (IOException | IllegalArgumentException e) {
       throw Refusal.input(
           file + ": its part " + name + " is damaged (" + e.getMessage() + "); save it again.");
     }
-    unpacked.put(entry.getName(), (long) out.size());
-    return out.toByteArray();
+    unpacked.put(entry.getName(), size);
   }
 
   private static Refusal tooMuch(Path file, String found, String limit) {

@@ -6,6 +6,7 @@ import dev.placket.demo.workbook.parts.Parts;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.util.Map;
 import java.util.Set;
 import java.util.zip.ZipEntry;
@@ -27,7 +28,15 @@ final class ZipCopy {
   }
 
   byte[] bytes() throws Refusal {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      return packed();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private byte[] packed() throws Refusal, IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(expected());
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
       for (String name : parts.names()) {
         if (!dropped.contains(name)) {
@@ -35,8 +44,14 @@ final class ZipCopy {
           ZipEntry entry = new ZipEntry(name);
           // Dates of parts mean nothing, may be no date, and depend on the time zone of the reader.
           entry.setTimeLocal(ZipPart.NO_DATE);
-          ZipPart.put(
-              zip, entry, now == null ? parts.bytes(name) : now, parts.entry(name).getMethod());
+          int method = parts.entry(name).getMethod();
+          if (now == null && method == ZipEntry.DEFLATED) {
+            zip.putNextEntry(entry);
+            parts.copy(name, zip);
+            zip.closeEntry();
+          } else {
+            ZipPart.put(zip, entry, now == null ? parts.bytes(name) : now, method);
+          }
         }
       }
       for (Map.Entry<String, byte[]> part : added.entrySet()) {
@@ -46,9 +61,13 @@ final class ZipCopy {
         boolean picture = part.getKey().endsWith(".png");
         ZipPart.put(zip, entry, part.getValue(), picture ? ZipEntry.STORED : ZipEntry.DEFLATED);
       }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
     return bytes.toByteArray();
+  }
+
+  /** About how large the copy will be, so that it need not grow while it is written. */
+  private int expected() throws IOException {
+    long more = added.values().stream().mapToLong(b -> b.length).sum();
+    return (int) Math.min(Integer.MAX_VALUE - 8L, Files.size(parts.file()) + more + (1 << 16));
   }
 }
