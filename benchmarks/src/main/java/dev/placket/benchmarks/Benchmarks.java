@@ -23,7 +23,8 @@ import picocli.CommandLine.Command;
       PreparingCommand.class,
       SuiteCommand.class,
       RastersCommand.class,
-      WorkbooksCommand.class
+      WorkbooksCommand.class,
+      RowsCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")

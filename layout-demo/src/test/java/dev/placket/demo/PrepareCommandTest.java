@@ -271,4 +271,25 @@ class PrepareCommandTest {
   private static Stream<JsonNode> each(JsonNode array) {
     return StreamSupport.stream(array.spliterator(), false);
   }
+
+  /** 50 m at 200 to the inch: 393,701 pixels, squared 155,000 million. */
+  @Test
+  void moreThanTheLimitOfPixelsIsRefusedByName() throws IOException {
+    Path drawing = dir.resolve("square.svg");
+    Files.writeString(
+        drawing,
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 100 100'>"
+            + "<rect width='100' height='100'/></svg>");
+    Run over = Run.of("prepare", drawing, "--at", "50000mm", "--out", dir.resolve("over"));
+    assertEquals(2, over.code(), over.err());
+    assertTrue(over.err().contains("155000 million pixels"), over.err());
+    assertTrue(over.err().contains("--most-pixels"), over.err());
+    Object[] within = {
+      "prepare", drawing, "--at", "200mm", "--most-pixels", 2, "--out", dir.resolve("within")
+    };
+    // 1,575 pixels squared are 2.48 million.
+    assertEquals(2, Run.of(within).code());
+    within[5] = 3;
+    assertEquals(0, Run.of(within).code());
+  }
 }

@@ -56,6 +56,8 @@ import picocli.CommandLine.Parameters;
       ""
     })
 public final class PrepareCommand implements Callable<Integer> {
+  private static final long MILLION = 1_000_000;
+
   @Parameters(
       paramLabel = "FILE",
       arity = "0..*",
@@ -108,6 +110,12 @@ public final class PrepareCommand implements Callable<Integer> {
               + " lowered for it, down to 150.")
   private double weight = Weight.DEFAULT;
 
+  @Option(
+      names = "--most-pixels",
+      paramLabel = "N",
+      description = "Refuses a copy of a drawing of more million pixels; else 200.")
+  private long mostPixels = PrepareRun.MOST_PIXELS / MILLION;
+
   @Mixin private FontOptions fonts = new FontOptions();
 
   @Mixin private LimitOptions limits = new LimitOptions();
@@ -145,13 +153,17 @@ public final class PrepareCommand implements Callable<Integer> {
         throw Refusal.input("--density " + density + ": a density is above zero; 200 is usual.");
       }
       long most = Weight.bytes(weight);
+      if (mostPixels < 1) {
+        throw Refusal.input("--most-pixels " + mostPixels + ": a limit is above zero.");
+      }
       PrintLimits least = limits.limits();
       if (clearColour && clearEnclosed) {
         throw Refusal.input("prepare: takes either --clear-colour or --clear-enclosed.");
       }
       List<Job> jobs = jobs(fonts.typefaces());
       PrepareRun.Ready ready =
-          new PrepareRun(jobs, most, out, replace, strict.asked()).run(progress(jobs.size()));
+          new PrepareRun(jobs, most, mostPixels * MILLION, out, replace, strict.asked())
+              .run(progress(jobs.size()));
       report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, least));
       report.println("Written into " + Visible.line(out.toString()));
       boolean soft =

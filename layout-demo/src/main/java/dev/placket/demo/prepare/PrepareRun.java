@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -34,9 +35,13 @@ import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
 /** Makes all pictures ready, several at a time; writes all of them or none. */
-record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean strict) {
+record PrepareRun(
+    List<Job> jobs, long limit, long mostPixels, Path out, boolean replace, boolean strict) {
   /** What one large picture may take while it is worked on: so many bytes of heap. */
   private static final long ROOM = 192L << 20;
+
+  /** Most pixels of a copy of a drawing, if nothing else is asked for. */
+  static final long MOST_PIXELS = 200_000_000;
 
   private static final int TRIES = 3;
 
@@ -114,7 +119,7 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean
     }
   }
 
-  private static List<Done> all(List<Job> jobs, Staging parts, IntConsumer progress)
+  private List<Done> all(List<Job> jobs, Staging parts, IntConsumer progress)
       throws Refusal, IOException {
     ExecutorService workers = Executors.newFixedThreadPool(workers());
     try {
@@ -159,7 +164,24 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean
     throw new IllegalStateException(cause);
   }
 
-  private static Done one(Job job, Staging parts) throws PictureException, Refusal, IOException {
+  /** A drawing has as many pixels as it is asked for; pictures never get more than they have. */
+  private void checkPixels(Job job, ToPrint what) throws Refusal {
+    double side = job.longest().in() * job.density();
+    double longest = what.part().longestSide();
+    double pixels = side * side * what.part().width() * what.part().height() / (longest * longest);
+    if (pixels > mostPixels || side > Integer.MAX_VALUE) {
+      throw Refusal.input(
+          String.format(
+              Locale.ROOT,
+              "%s: comes to %.0f million pixels, more than the limit of %.0f million; ask for a"
+                  + " shorter --at or a lower --density, or raise the limit with --most-pixels.",
+              job.file(),
+              pixels / 1e6,
+              mostPixels / 1e6));
+    }
+  }
+
+  private Done one(Job job, Staging parts) throws PictureException, Refusal, IOException {
     Picture picture = job.read();
     String digest = job.digest();
     if (digest != null && !digest.equals(picture.digest())) {
@@ -167,6 +189,9 @@ record PrepareRun(List<Job> jobs, long limit, Path out, boolean replace, boolean
           job.file() + ": has changed since the sheet was made; make the sheet again with fit.");
     }
     ToPrint what = job.of(picture);
+    if (picture instanceof Drawing) {
+      checkPixels(job, what);
+    }
     ReadyPicture ready = what.ready(job.density());
     PixelSize before = null;
     FineDetail fine;

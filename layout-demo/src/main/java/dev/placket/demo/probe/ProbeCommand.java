@@ -44,6 +44,9 @@ import picocli.CommandLine.Parameters;
       ""
     })
 public final class ProbeCommand implements Callable<Integer> {
+  /** Nothing of a pack is printed longer. */
+  private static final double LONGEST_MM = 10_000;
+
   @Parameters(paramLabel = "FILE", arity = "1..*", description = "The pictures.")
   private List<Path> files = List.of();
 
@@ -124,8 +127,15 @@ public final class ProbeCommand implements Callable<Integer> {
     }
     try {
       Length length = Length.parse(at);
-      if (length.pt() > 0 && length.mm() <= 10_000) {
+      if (length.pt() > 0 && length.mm() <= LONGEST_MM) {
         return length;
+      }
+      if (length.mm() > LONGEST_MM) {
+        throw Refusal.input(
+            "--at "
+                + at
+                + ": is longer than the 10000 mm that are counted with; give the printed"
+                + " length, as in 180mm or 7in.");
       }
     } catch (IllegalArgumentException e) {
       // Said below, for all that is no length.
