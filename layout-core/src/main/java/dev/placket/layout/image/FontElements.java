@@ -4,12 +4,17 @@ import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.HorizontalHeaderTable;
+import org.apache.fontbox.ttf.KerningSubtable;
+import org.apache.fontbox.ttf.KerningTable;
+import org.apache.fontbox.ttf.TTFTable;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /**
  * A typeface as the {@code font} element of SVG 1.1 (clause 20), with the glyphs of some characters
@@ -55,8 +60,50 @@ final class FontElements {
         glyph.setAttributeNS(null, "unicode", Character.toString(character));
         font.appendChild(glyph);
       }
+      kern(font, ttf, glyphs, characters);
       return font;
     }
+  }
+
+  /** Adds the kerning of the pairs that stand beside each other in the document's text. */
+  private void kern(Element font, TrueTypeFont ttf, CmapLookup glyphs, Set<Integer> characters)
+      throws IOException {
+    TTFTable gpos = ttf.getTableMap().get("GPOS");
+    PairKerning pairs = PairKerning.of(gpos == null ? new byte[0] : ttf.getTableBytes(gpos));
+    KerningTable older = ttf.getKerning();
+    KerningSubtable plain = older == null ? null : older.getHorizontalKerningSubtable();
+    for (String pair : besideEachOther()) {
+      int first = pair.codePointAt(0);
+      int second = pair.codePointBefore(pair.length());
+      if (!characters.contains(first) || !characters.contains(second)) {
+        continue;
+      }
+      int left = glyphs.getGlyphId(first);
+      int right = glyphs.getGlyphId(second);
+      int more =
+          pairs.isEmpty() && plain != null
+              ? plain.getKerning(left, right)
+              : pairs.between(left, right);
+      if (more != 0) {
+        Element kern = element("hkern");
+        kern.setAttributeNS(null, "u1", Character.toString(first));
+        kern.setAttributeNS(null, "u2", Character.toString(second));
+        kern.setAttributeNS(null, "k", Integer.toString(-more));
+        font.appendChild(kern);
+      }
+    }
+  }
+
+  private Set<String> besideEachOther() {
+    Set<String> pairs = new TreeSet<>();
+    NodeList texts = document.getElementsByTagNameNS(SvgParser.SVG, "text");
+    for (int i = 0; i < texts.getLength(); i++) {
+      int[] all = texts.item(i).getTextContent().strip().codePoints().toArray();
+      for (int n = 1; n < all.length; n++) {
+        pairs.add(Character.toString(all[n - 1]) + Character.toString(all[n]));
+      }
+    }
+    return pairs;
   }
 
   private Element glyph(String name, TrueTypeFont font, int id) throws IOException {

@@ -25,9 +25,8 @@ import org.w3c.dom.NodeList;
 
 /** Finds a typeface for what a drawing asks for, and remembers what was not given. */
 final class GivenFonts implements FontFamilyResolver {
-  /** Words of CSS for a kind of typeface, which nobody can give. */
-  private static final Set<String> KINDS =
-      Set.of("serif", "sans-serif", "monospace", "cursive", "fantasy", "system-ui");
+  /** Words of CSS that the typeface that comes along answers; serifs and the like it does not. */
+  private static final Set<String> KINDS = Set.of("sans-serif", "system-ui");
 
   /** What Batik asks for where a drawing asks for nothing. */
   private static final Set<String> UNASKED = Set.of("arial", "helvetica");

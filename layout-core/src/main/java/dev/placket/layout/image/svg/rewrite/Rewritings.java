@@ -14,6 +14,7 @@ public final class Rewritings {
           new InheritedColour(),
           new Gradients(),
           new Markers(),
+          new SmoothCurves(),
           new Lettering(),
           new TextPaintOrder());
 
