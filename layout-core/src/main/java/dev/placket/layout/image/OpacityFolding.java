@@ -11,6 +11,7 @@ import org.apache.batik.bridge.TextNode;
 import org.apache.batik.ext.awt.LinearGradientPaint;
 import org.apache.batik.ext.awt.MultipleGradientPaint;
 import org.apache.batik.ext.awt.RadialGradientPaint;
+import org.apache.batik.ext.awt.image.renderable.Filter;
 import org.apache.batik.gvt.CompositeGraphicsNode;
 import org.apache.batik.gvt.CompositeShapePainter;
 import org.apache.batik.gvt.FillShapePainter;
@@ -125,9 +126,12 @@ final class OpacityFolding {
             ? marker.getMarkerNode()
             : holder instanceof PatternPaint pattern ? pattern.getGraphicsNode() : null;
     if (node != null && seen.add(node)) {
+      // The opacity of what is filled with a pattern stands in a filter of its content.
+      Filter fading = holder instanceof PatternPaint ? node.getFilter() : null;
       repeated++;
       fold(node, opacity);
       repeated--;
+      node.setFilter(fading);
     }
   }
 

@@ -91,4 +91,17 @@ class ClipRegionTest {
             VIEW,
             "<path fill='#060' d='M20 20h10v10h-10zM40 20h10v10h-10zM20 40h10v10h-10zM40 40h10v10h-10z'/>"));
   }
+
+  /** SVG 2, 13.4: a fill's opacity fades a pattern as it fades a colour. */
+  @Test
+  void aPatternIsFadedWithItsFill() throws Exception {
+    String pattern =
+        "<pattern id='p' patternUnits='userSpaceOnUse' width='20' height='20'>"
+            + "<rect width='10' height='10' fill='#060'/></pattern>";
+    SameDrawing.assertSame(
+        SameDrawing.svg(
+            VIEW, pattern + "<rect width='40' height='20' fill='url(#p)' fill-opacity='.5'/>"),
+        SameDrawing.svg(
+            VIEW, "<path fill='#060' opacity='.5' d='M0 0h10v10h-10zM20 0h10v10h-10z'/>"));
+  }
 }

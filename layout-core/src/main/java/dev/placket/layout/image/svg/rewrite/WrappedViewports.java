@@ -38,8 +38,9 @@ final class WrappedViewports implements Rewriting {
     for (String property : MOVED) {
       String value = Styles.own(svg, property);
       if (!value.isEmpty()) {
-        if (property.equals("transform") && Styles.declared(svg, property) != null) {
-          group.setAttributeNS(null, "style", "transform:" + value);
+        if (Styles.declared(svg, property) != null) {
+          String before = group.getAttributeNS(null, "style");
+          group.setAttributeNS(null, "style", before + property + ":" + value + ";");
         } else {
           group.setAttributeNS(null, property, value);
         }
