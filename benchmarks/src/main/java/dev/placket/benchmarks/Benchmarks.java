@@ -24,7 +24,8 @@ import picocli.CommandLine.Command;
       SuiteCommand.class,
       RastersCommand.class,
       WorkbooksCommand.class,
-      RowsCommand.class
+      RowsCommand.class,
+      DrawingsCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")
