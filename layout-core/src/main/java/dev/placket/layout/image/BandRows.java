@@ -42,7 +42,10 @@ final class BandRows implements RowReader {
     this.head = head;
     this.bandHeight = bandHeight;
     this.multiplied = multiplied;
-    reader.addIIOReadWarningListener((from, words) -> warning = guess(words) ? words : warning);
+    // The decoder of JPEGs says so of every picture in printing colours, which has a note already.
+    if (head.format().equals("TIFF")) {
+      reader.addIIOReadWarningListener((from, words) -> warning = guess(words) ? words : warning);
+    }
   }
 
   /** Whether a decoder says that it goes by a guess of its own, which may give other pixels. */
