@@ -54,6 +54,9 @@ class AuditTest {
           style='mix-blend-mode:normal'          |
           filter='url(#none)'                    | filter effects are left out
           filter='none'                          |
+          style='isolation:isolate'              |
+          isolation='isolate'                    | 'isolation' with the value 'isolate'
+          mask='url(#m)'                         |
           clip-path='circle(4)'                  | a clip that is no path
           clip-path='url(#c)'                    |
           vector-effect='non-scaling-stroke' stroke='red' | keep their width
@@ -83,6 +86,13 @@ class AuditTest {
       assertTrue(notes.get(0).contains(note), notes.toString());
       assertTrue(notes.get(0).endsWith("(in 'r')"), notes.toString());
     }
+  }
+
+  /** CSS Fonts 4, 2.2: any number from 1 to 1000, and two steps from the inherited weight. */
+  @ParameterizedTest
+  @CsvSource({"bold, 0", "700, 0", "650, 1", "lighter, 1"})
+  void weightsAreHundreds(String weight, int notes) {
+    assertEquals(notes, notes("<text font-weight='" + weight + "'>a</text>").size());
   }
 
   @Test
