@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Which face is set for which weight and style (CSS Fonts 4, 5.2), and what is said of others. */
+/** Which face is set for which weight and style (CSS Fonts 4, 5.2), and the note for others. */
 class FacesTest {
   /** The rules of 5.2 for font-weight, applied by hand. */
   @ParameterizedTest

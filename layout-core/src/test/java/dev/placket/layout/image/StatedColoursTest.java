@@ -6,7 +6,7 @@ import java.nio.ByteBuffer;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What a PNG states of its colours without a profile is told where it is seen. */
+/** What a PNG states of its colours without a profile is noted where it is visible. */
 class StatedColoursTest {
   /** The usual 45455 is within 8 levels of sRGB's curve, 1.0 is far off; sRGB goes before both. */
   @ParameterizedTest

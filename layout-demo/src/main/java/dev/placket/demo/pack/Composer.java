@@ -108,7 +108,7 @@ public final class Composer {
   /**
    * The sheets.
    *
-   * @param more how many further sheets the flats of a sheet go on over, by its identifier
+   * @param more the number of further sheets for the flats of a sheet, by its identifier
    * @throws Refusal with every slip of the description
    */
   public ComposedPack pack(Map<String, Integer> more) throws Refusal {
@@ -135,7 +135,7 @@ public final class Composer {
   /**
    * How many sheets there are.
    *
-   * @param more how many further sheets the flats of a sheet go on over, by its identifier
+   * @param more the number of further sheets for the flats of a sheet, by its identifier
    */
   public int sheets(Map<String, Integer> more) {
     return flowing(more).stream().mapToInt(SheetPlan::pages).sum();
