@@ -23,6 +23,7 @@ final class Styler {
   private final Values values;
   private final SeeThroughPaints paints;
   private final Steps steps;
+  private final UsedVariables used = new UsedVariables();
 
   Styler(
       Cascade cascade,
@@ -37,7 +38,13 @@ final class Styler {
     this.steps = steps;
   }
 
-  void style(Element e, Context around) throws TooManySteps {
+  /** Styles a document from its root on, and notes what a {@code use} would give other values. */
+  void style(Element root, Notes notes) throws TooManySteps {
+    style(root, Context.OUTERMOST);
+    used.note(notes);
+  }
+
+  private void style(Element e, Context around) throws TooManySteps {
     Map<String, String> stated = cascade.of(e);
     Map<String, String> own = new LinkedHashMap<>();
     stated.forEach(
@@ -47,8 +54,12 @@ final class Styler {
           }
         });
     Map<String, String> variables = Variables.resolved(around.variables(), own, steps);
+    used.element(e, variables);
     Styles styles = new Styles(e);
-    attributes(e, styles, variables);
+    if (stated.values().stream().anyMatch(Variables::uses)) {
+      used.reads(e, around);
+    }
+    attributes(e, styles, variables, around);
     for (Map.Entry<String, String> d : stated.entrySet()) {
       if (!d.getKey().startsWith("--")) {
         String value = computed(d.getKey(), d.getValue(), variables);
@@ -65,7 +76,7 @@ final class Styler {
   }
 
   /** Presentation attributes are styles of no weight (SVG 2, clause 6.6). */
-  private void attributes(Element e, Styles styles, Map<String, String> variables)
+  private void attributes(Element e, Styles styles, Map<String, String> variables, Context around)
       throws TooManySteps {
     for (String name : styles.attributes()) {
       String stated = e.getAttributeNS(null, name).strip();
@@ -73,6 +84,7 @@ final class Styler {
       if (Declarations.EVERYWHERE.contains(low)) {
         styles.attribute(name, computed(name, low, variables));
       } else if (Variables.uses(stated)) {
+        used.reads(e, around);
         styles.attribute(name, computed(name, stated, variables));
       } else {
         String value = values.canonical(name, Scan.withoutComments(stated));

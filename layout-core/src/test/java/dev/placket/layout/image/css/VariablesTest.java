@@ -34,6 +34,25 @@ class VariablesTest {
     assertEquals("red", s.value("t", "fill"));
   }
 
+  /** SVG 2, clause 5.6: a used element inherits from its {@code use}, which is not done here. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      value = {
+        "#u{--c:green} #r{fill:var(--c,blue)}       | true",
+        "#g{--c:green} #r{fill:var(--c,blue)}       | true",
+        "#d{--c:green} #r{fill:var(--c,blue)}       | true",
+        "#u{--c:green} #r{fill:blue}                | false",
+        ":root{--c:green;fill:var(--c)} #r{fill:var(--c,blue)} | false",
+        "#r{--c:green;fill:var(--c)}                | false",
+      })
+  void valuesThatAUseWouldChangeAreNoted(String css, boolean noted) throws Exception {
+    Styled s =
+        Styled.of(css, "<defs id='d'><rect id='r'/></defs><g id='g'><use id='u' href='#r'/></g>");
+    assertEquals(noted, s.notes().toString().contains("custom property"), s.notes()::toString);
+  }
+
   /** Clause 2.3: a circle, and what looks like one across three elements. */
   @Test
   void circlesStandForNothing() throws Exception {
