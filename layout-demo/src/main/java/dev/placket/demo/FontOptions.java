@@ -1,8 +1,8 @@
 package dev.placket.demo;
 
-import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.PictureSource;
-import dev.placket.layout.image.Typefaces;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.Typefaces;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Option;

@@ -1,7 +1,7 @@
 package dev.placket.demo;
 
-import dev.placket.layout.image.PrintLimits;
 import dev.placket.layout.units.Length;
+import dev.placket.pictures.PrintLimits;
 import picocli.CommandLine.Option;
 
 /** The options that say below what a printed line, lettering or gap is warned of. */

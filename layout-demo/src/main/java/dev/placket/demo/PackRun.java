@@ -14,7 +14,7 @@ import dev.placket.demo.result.SheetResult;
 import dev.placket.demo.result.Telling;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.image.Typefaces;
+import dev.placket.pictures.Typefaces;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;

@@ -9,10 +9,10 @@ import dev.placket.layout.fit.PlacedBoxes;
 import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.ScaleGroup;
-import dev.placket.layout.image.Drawing;
-import dev.placket.layout.image.FineDetail;
-import dev.placket.layout.image.PrintedDetail;
 import dev.placket.layout.units.Length;
+import dev.placket.pictures.Drawing;
+import dev.placket.pictures.FineDetail;
+import dev.placket.pictures.PrintedDetail;
 import org.jspecify.annotations.Nullable;
 
 /**

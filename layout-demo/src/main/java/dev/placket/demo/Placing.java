@@ -5,8 +5,8 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Targets;
-import dev.placket.layout.image.Raster;
 import dev.placket.layout.units.Length;
+import dev.placket.pictures.Raster;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -8,14 +8,14 @@ import dev.placket.layout.density.PrintState;
 import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.layout.image.FineDetail;
-import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.Raster;
-import dev.placket.layout.image.prepare.Clearing;
-import dev.placket.layout.image.prepare.FineLines;
-import dev.placket.layout.image.prepare.ResolvedShare;
-import dev.placket.layout.image.prepare.ToPrint;
 import dev.placket.layout.units.Length;
+import dev.placket.pictures.FineDetail;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.Raster;
+import dev.placket.pictures.prepare.Clearing;
+import dev.placket.pictures.prepare.FineLines;
+import dev.placket.pictures.prepare.ResolvedShare;
+import dev.placket.pictures.prepare.ToPrint;
 import java.awt.image.BufferedImage;
 
 /**

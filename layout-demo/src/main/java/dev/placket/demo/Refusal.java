@@ -3,7 +3,7 @@ package dev.placket.demo;
 import dev.placket.demo.result.FitJson;
 import dev.placket.demo.result.SheetResult;
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.image.PrintLimits;
+import dev.placket.pictures.PrintLimits;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;

@@ -1,8 +1,8 @@
 package dev.placket.demo;
 
 import dev.placket.demo.folder.FlatSet;
-import dev.placket.layout.image.Picture;
-import dev.placket.layout.image.PictureNote;
+import dev.placket.pictures.Picture;
+import dev.placket.pictures.PictureNote;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;

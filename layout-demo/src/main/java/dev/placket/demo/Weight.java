@@ -1,6 +1,6 @@
 package dev.placket.demo;
 
-import dev.placket.layout.image.prepare.WeightPlan;
+import dev.placket.pictures.prepare.WeightPlan;
 
 /** The option {@code --weight}, in million bytes. */
 public final class Weight {

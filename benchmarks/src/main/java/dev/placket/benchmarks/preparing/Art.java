@@ -1,13 +1,13 @@
 package dev.placket.benchmarks.preparing;
 
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.layout.image.Drawing;
-import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.PictureReader;
-import dev.placket.layout.image.PictureSource;
-import dev.placket.layout.image.ReadLimits;
-import dev.placket.layout.image.ViewBox;
-import dev.placket.layout.image.prepare.PixelGrid;
+import dev.placket.pictures.Drawing;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.PictureReader;
+import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.ViewBox;
+import dev.placket.pictures.prepare.PixelGrid;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

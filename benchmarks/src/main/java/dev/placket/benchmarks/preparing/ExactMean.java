@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.preparing;
 
-import dev.placket.layout.image.prepare.PixelGrid;
+import dev.placket.pictures.prepare.PixelGrid;
 
 /** The mean over whole blocks of pixels, not rounded, by the plainest of loops. */
 final class ExactMean {

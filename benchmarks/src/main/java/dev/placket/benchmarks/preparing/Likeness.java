@@ -1,8 +1,8 @@
 package dev.placket.benchmarks.preparing;
 
-import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.prepare.PixelGrid;
-import dev.placket.layout.image.prepare.PixelRows;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.prepare.PixelGrid;
+import dev.placket.pictures.prepare.PixelRows;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;

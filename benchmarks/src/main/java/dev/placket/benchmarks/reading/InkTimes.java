@@ -2,7 +2,7 @@ package dev.placket.benchmarks.reading;
 
 import dev.placket.benchmarks.outside.Row;
 import dev.placket.benchmarks.outside.Times;
-import dev.placket.layout.image.PictureReader;
+import dev.placket.pictures.PictureReader;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;

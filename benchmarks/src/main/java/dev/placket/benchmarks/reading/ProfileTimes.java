@@ -2,9 +2,9 @@ package dev.placket.benchmarks.reading;
 
 import dev.placket.benchmarks.outside.Row;
 import dev.placket.benchmarks.outside.Times;
-import dev.placket.layout.image.PictureReader;
-import dev.placket.layout.image.PictureSource;
-import dev.placket.layout.image.ReadLimits;
+import dev.placket.pictures.PictureReader;
+import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.ReadLimits;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;

@@ -1,14 +1,14 @@
 package dev.placket.benchmarks.suite;
 
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.layout.image.Drawing;
-import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.PictureNote;
-import dev.placket.layout.image.PictureReader;
-import dev.placket.layout.image.PictureSource;
-import dev.placket.layout.image.ReadLimits;
-import dev.placket.layout.image.Typefaces;
-import dev.placket.layout.image.ViewBox;
+import dev.placket.pictures.Drawing;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.PictureNote;
+import dev.placket.pictures.PictureReader;
+import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.Typefaces;
+import dev.placket.pictures.ViewBox;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,7 +1,7 @@
 package dev.placket.demo.folder;
 
 import dev.placket.layout.flat.Role;
-import dev.placket.layout.image.Picture;
+import dev.placket.pictures.Picture;
 import java.nio.file.Path;
 
 /**

@@ -8,7 +8,7 @@ import dev.placket.demo.description.PackWorksheet;
 import dev.placket.demo.folder.FlatSet;
 import dev.placket.demo.sheet.Lettering;
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.image.Typefaces;
+import dev.placket.pictures.Typefaces;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;

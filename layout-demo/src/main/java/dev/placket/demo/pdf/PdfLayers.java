@@ -2,8 +2,8 @@ package dev.placket.demo.pdf;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DPaintApplier;
-import dev.placket.layout.image.Blend;
-import dev.placket.layout.image.Layers;
+import dev.placket.pictures.Blend;
+import dev.placket.pictures.Layers;
 import java.awt.Graphics2D;
 import java.awt.Paint;
 import java.awt.geom.AffineTransform;

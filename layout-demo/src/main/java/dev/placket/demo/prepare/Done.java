@@ -5,9 +5,9 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
-import dev.placket.layout.image.PictureNote;
-import dev.placket.layout.image.PrintedDetail;
-import dev.placket.layout.image.prepare.ResolvedShare;
+import dev.placket.pictures.PictureNote;
+import dev.placket.pictures.PrintedDetail;
+import dev.placket.pictures.prepare.ResolvedShare;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

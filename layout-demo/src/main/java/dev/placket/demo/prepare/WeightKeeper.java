@@ -2,10 +2,10 @@ package dev.placket.demo.prepare;
 
 import dev.placket.demo.Refusal;
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.prepare.Weighing;
-import dev.placket.layout.image.prepare.WeightCurve;
-import dev.placket.layout.image.prepare.WeightPlan;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.prepare.Weighing;
+import dev.placket.pictures.prepare.WeightCurve;
+import dev.placket.pictures.prepare.WeightPlan;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -6,11 +6,11 @@ import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.layout.image.PictureNote;
-import dev.placket.layout.image.PictureProbe;
-import dev.placket.layout.image.ViewBox;
-import dev.placket.layout.image.prepare.ResolvedShare;
 import dev.placket.layout.units.Length;
+import dev.placket.pictures.PictureNote;
+import dev.placket.pictures.PictureProbe;
+import dev.placket.pictures.ViewBox;
+import dev.placket.pictures.prepare.ResolvedShare;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -1,10 +1,10 @@
 package dev.placket.demo.result;
 
 import dev.placket.layout.density.EffectiveDensity;
-import dev.placket.layout.image.PrintLimits;
-import dev.placket.layout.image.PrintedDetail;
-import dev.placket.layout.image.prepare.ResolvedShare;
 import dev.placket.layout.units.Length;
+import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.PrintedDetail;
+import dev.placket.pictures.prepare.ResolvedShare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

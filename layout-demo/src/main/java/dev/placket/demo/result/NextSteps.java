@@ -3,7 +3,7 @@ package dev.placket.demo.result;
 import dev.placket.demo.PackWeight;
 import dev.placket.demo.RasterPrint;
 import dev.placket.layout.density.PrintState;
-import dev.placket.layout.image.PrintedDetail;
+import dev.placket.pictures.PrintedDetail;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;

@@ -1,9 +1,9 @@
 package dev.placket.demo.result;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import dev.placket.layout.image.PrintLimits;
-import dev.placket.layout.image.PrintedDetail;
 import dev.placket.layout.units.Length;
+import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.PrintedDetail;
 import java.io.IOException;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;

@@ -1,6 +1,6 @@
 package dev.placket.demo.result;
 
-import dev.placket.layout.image.PrintedDetail;
+import dev.placket.pictures.PrintedDetail;
 
 /** What is wrong with pictures, what spoils a sample first. */
 enum StepKind {

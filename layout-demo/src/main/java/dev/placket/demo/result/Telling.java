@@ -1,6 +1,6 @@
 package dev.placket.demo.result;
 
-import dev.placket.layout.image.PrintLimits;
+import dev.placket.pictures.PrintLimits;
 
 /**
  * How a run is told.

@@ -1,6 +1,6 @@
 package dev.placket.demo.sheet;
 
-import dev.placket.layout.image.Shaping;
+import dev.placket.pictures.Shaping;
 import java.lang.Character.UnicodeScript;
 import org.jspecify.annotations.Nullable;
 

@@ -11,7 +11,7 @@ import dev.placket.demo.sheet.Lettering;
 import dev.placket.demo.workbook.place.Asked;
 import dev.placket.demo.workbook.read.Workbook;
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.image.Typefaces;
+import dev.placket.pictures.Typefaces;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

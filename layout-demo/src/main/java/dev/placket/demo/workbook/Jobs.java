@@ -2,7 +2,7 @@ package dev.placket.demo.workbook;
 
 import dev.placket.demo.Refusal;
 import dev.placket.demo.workbook.read.Workbook;
-import dev.placket.layout.image.PictureReader;
+import dev.placket.pictures.PictureReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

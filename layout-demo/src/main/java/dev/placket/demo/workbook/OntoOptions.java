@@ -7,7 +7,7 @@ import dev.placket.demo.result.Telling;
 import dev.placket.demo.workbook.parts.WorkbookLimits;
 import dev.placket.demo.workbook.place.Asked;
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.image.Typefaces;
+import dev.placket.pictures.Typefaces;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -28,9 +28,9 @@ import dev.placket.demo.workbook.show.Preview;
 import dev.placket.demo.workbook.show.WorksheetJson;
 import dev.placket.demo.workbook.write.WorkbookCopy;
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.prepare.ImageRows;
-import dev.placket.layout.image.prepare.PngWriter;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.prepare.ImageRows;
+import dev.placket.pictures.prepare.PngWriter;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -207,7 +207,7 @@ public record OntoRun(
 
   private static String alternative(Anchored picture) {
     var flat = picture.flat();
-    boolean drawing = flat.item().file().picture() instanceof dev.placket.layout.image.Drawing;
+    boolean drawing = flat.item().file().picture() instanceof dev.placket.pictures.Drawing;
     return flat.called(drawing ? "line drawing" : "picture");
   }
 

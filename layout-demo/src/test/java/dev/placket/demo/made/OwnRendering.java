@@ -2,10 +2,10 @@ package dev.placket.demo.made;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.layout.image.PictureException;
-import dev.placket.layout.image.PictureReader;
-import dev.placket.layout.image.PictureSource;
-import dev.placket.layout.image.ReadLimits;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.PictureReader;
+import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.ReadLimits;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;

@@ -7,7 +7,7 @@ import dev.placket.demo.Refusal;
 import dev.placket.demo.description.Described;
 import dev.placket.demo.description.PackReader;
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.image.Typefaces;
+import dev.placket.pictures.Typefaces;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

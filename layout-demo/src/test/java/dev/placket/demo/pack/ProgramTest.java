@@ -14,7 +14,7 @@ import dev.placket.demo.description.Places;
 import dev.placket.demo.description.Words;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.flat.Role;
-import dev.placket.layout.image.Typefaces;
+import dev.placket.pictures.Typefaces;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;

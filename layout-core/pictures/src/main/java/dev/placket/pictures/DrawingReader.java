@@ -1,0 +1,227 @@
+package dev.placket.pictures;
+
+import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.units.Point;
+import dev.placket.pictures.css.StyleSheets;
+import dev.placket.pictures.css.TooManySteps;
+import dev.placket.pictures.svg.Audit;
+import dev.placket.pictures.svg.bridge.PaintOrder;
+import dev.placket.pictures.svg.bridge.RightContext;
+import dev.placket.pictures.svg.bridge.TooManyCrossings;
+import dev.placket.pictures.svg.rewrite.Rewritings;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.batik.anim.dom.SVGOMDocument;
+import org.apache.batik.bridge.BridgeContext;
+import org.apache.batik.bridge.BridgeException;
+import org.apache.batik.bridge.FontFamilyResolver;
+import org.apache.batik.bridge.GVTBuilder;
+import org.apache.batik.bridge.StrokingTextPainter;
+import org.apache.batik.gvt.GraphicsNode;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** From the bytes of an SVG to a drawing: checked, sized, built, folded, measured. */
+final class DrawingReader {
+  private DrawingReader() {}
+
+  static Drawing read(
+      String name,
+      byte[] bytes,
+      String format,
+      String digest,
+      List<PictureNote> before,
+      ReadLimits limits,
+      Typefaces typefaces)
+      throws PictureException {
+    try {
+      return checked(name, bytes, format, digest, before, limits, typefaces);
+    } catch (OutOfMemoryError e) {
+      throw ReadLimits.outOfMemory(name, e);
+    }
+  }
+
+  private static Drawing checked(
+      String name,
+      byte[] bytes,
+      String format,
+      String digest,
+      List<PictureNote> before,
+      ReadLimits limits,
+      Typefaces typefaces)
+      throws PictureException {
+    SVGOMDocument document = SvgParser.parse(name, bytes, limits);
+    Element root = document.getDocumentElement();
+    List<PictureNote> notes = new ArrayList<>(before);
+    notes.addAll(styled(name, document, limits));
+    PlainReferences.adopt(root);
+    notes.addAll(References.mend(root));
+    SvgWeight.check(name, root, limits);
+    Audit.of(root).forEach(text -> notes.add(PictureNote.changed(text)));
+    Rewritings.apply(root).forEach(n -> notes.add(PictureNote.changed(n)));
+    SvgSize size = SvgSize.of(name, root);
+    FineDashes.check(name, root, size.viewBox(), limits);
+    showWhole(root, size.viewBox(), size.content());
+    try {
+      return build(name, format, digest, notes, document, size, limits, new GivenFonts(typefaces));
+    } catch (BridgeException e) {
+      throw new PictureException(
+          name + ": the drawing is faulty (" + lastLine(e) + "); mend it and save again", e);
+    } catch (TooManyCrossings e) {
+      throw new PictureException(
+          name + ": has " + e.getMessage() + ", over the limit; draw them with simpler paths", e);
+    } catch (RuntimeException | StackOverflowError e) {
+      throw new PictureException(
+          name + ": the drawing cannot be drawn (" + lastLine(e) + "); save it as plain SVG", e);
+    }
+  }
+
+  private static List<PictureNote> styled(String name, SVGOMDocument document, ReadLimits limits)
+      throws PictureException {
+    try {
+      Element root = document.getDocumentElement();
+      return StyleSheets.apply(document, SvgSize.page(name, root), limits.characters()).stream()
+          .map(note -> new PictureNote(note.text(), note.changesDrawing()))
+          .toList();
+    } catch (TooManySteps e) {
+      throw new PictureException(
+          name
+              + ": its style sheets take more than "
+              + limits.characters()
+              + " steps to apply; save it with presentation attributes",
+          e);
+    }
+  }
+
+  /** One unit of the viewport becomes one drawing unit, whatever size the file asks for. */
+  private static void showWhole(Element root, ViewBox box, ViewBox content) {
+    root.setAttributeNS(null, "width", Double.toString(box.width()));
+    root.setAttributeNS(null, "height", Double.toString(box.height()));
+    root.setAttributeNS(
+        null,
+        "viewBox",
+        content.x() + " " + content.y() + " " + content.width() + " " + content.height());
+    root.setAttributeNS(null, "preserveAspectRatio", "none");
+    root.removeAttributeNS(null, "x");
+    root.removeAttributeNS(null, "y");
+  }
+
+  private static Drawing build(
+      String name,
+      String format,
+      String digest,
+      List<PictureNote> before,
+      SVGOMDocument document,
+      SvgSize size,
+      ReadLimits limits,
+      GivenFonts fonts)
+      throws PictureException {
+    ViewBox view = size.viewBox();
+    QuietAgent agent = new QuietAgent(view, fonts);
+    BridgeContext context = new RightContext(agent, new QuietAgent.NoLoader(agent));
+    context.setTextPainter(
+        new StrokingTextPainter() {
+          @Override
+          protected FontFamilyResolver getFontFamilyResolver() {
+            return fonts;
+          }
+        });
+    fonts.adopt(name, document, context);
+    // Interactive only so that elements stay tied to what they became: points need it.
+    context.setDynamicState(BridgeContext.INTERACTIVE);
+    GraphicsNode node = new GVTBuilder().build(context, document);
+    PaintOrder.apply(node, context);
+    fonts.compare(document);
+    DashCount.check(name, node, limits);
+    Rectangle2D all = new Rectangle2D.Double(0, 0, view.width(), view.height());
+    DrawingWork.check(name, node, all, limits);
+    PaintMending mending = new PaintMending(Math.max(view.width(), view.height()));
+    mending.mend(node);
+    Blending blending = Blending.of(node, context);
+    OpacityFolding folding = new OpacityFolding(blending);
+    folding.fold(node, 1);
+    DrawnBounds bounds = new DrawnBounds();
+    AffineTransform toUnits = AffineTransform.getTranslateInstance(view.x(), view.y());
+    bounds.addRoot(
+        node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height()));
+    Rectangle2D ink = bounds.box();
+    if (ink == null) {
+      throw new PictureException(
+          name + ": draws nothing inside its viewBox; check the viewBox and the colours");
+    }
+    // What is placed is the ink, however small in the view.
+    DrawingWork.check(name, node, placed(ink, view), limits);
+    InkedBox inked = new InkedBox(ink.getMinX(), ink.getMinY(), ink.getMaxX(), ink.getMaxY());
+    return new Drawing(
+        name,
+        format,
+        digest,
+        bounds.ground(),
+        size,
+        inked,
+        points(document, context, toUnits),
+        FineParts.of(
+            node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
+        notes(before, mending, folding, fonts),
+        node,
+        folding.plan());
+  }
+
+  /** In the coordinates of the root, and never without width or height. */
+  private static Rectangle2D placed(Rectangle2D ink, ViewBox view) {
+    return new Rectangle2D.Double(
+        ink.getX() - view.x(), ink.getY() - view.y(), ink.getWidth(), ink.getHeight());
+  }
+
+  private static Map<String, Point> points(
+      SVGOMDocument document, BridgeContext context, AffineTransform toUnits) {
+    Map<String, Point> points = new TreeMap<>();
+    NodeList all = document.getElementsByTagNameNS("*", "*");
+    for (int i = 0; i < all.getLength(); i++) {
+      Element e = (Element) all.item(i);
+      String id = e.getAttribute("id");
+      GraphicsNode node = id.isEmpty() ? null : context.getGraphicsNode(e);
+      Point centre = node == null ? null : centre(node, toUnits);
+      if (centre != null) {
+        points.putIfAbsent(id, centre);
+      }
+    }
+    return points;
+  }
+
+  private static @Nullable Point centre(GraphicsNode node, AffineTransform toUnits) {
+    AffineTransform at = new AffineTransform(toUnits);
+    at.concatenate(node.getGlobalTransform());
+    Rectangle2D b = node.getGeometryBounds();
+    if (b == null || !Double.isFinite(b.getWidth() + b.getHeight())) {
+      return null;
+    }
+    Rectangle2D there = PathBounds.of(at.createTransformedShape(b));
+    return there == null ? null : new Point(there.getCenterX(), there.getCenterY());
+  }
+
+  private static List<PictureNote> notes(
+      List<PictureNote> before, PaintMending mending, OpacityFolding folding, GivenFonts fonts) {
+    List<PictureNote> notes = new ArrayList<>(before);
+    notes.addAll(mending.notes());
+    if (folding.showsOverlaps()) {
+      notes.add(
+          PictureNote.changed(
+              "parts of a faded marker or pattern are faded one by one, so overlaps show;"
+                  + " expand it before export"));
+    }
+    fonts.notes().forEach(notes::add);
+    return notes;
+  }
+
+  private static String lastLine(Throwable e) {
+    String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    String[] lines = message.strip().split("\\R");
+    return Said.line(lines[lines.length - 1]);
+  }
+}

@@ -1,0 +1,56 @@
+package dev.placket.pictures;
+
+import dev.placket.pictures.css.OwnStyle;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/**
+ * Refuses dashes so fine that one line across the drawing has more than the limit of them, before
+ * anything is built: Batik makes the dashes of patterns and markers while it builds them.
+ */
+final class FineDashes {
+  private FineDashes() {}
+
+  static void check(String name, Element root, ViewBox box, ReadLimits limits)
+      throws PictureException {
+    double finest = Math.hypot(box.width(), box.height()) / limits.dashes();
+    Element fine = find(root, finest);
+    if (fine != null) {
+      throw new PictureException(
+          name
+              + ": has dashes of "
+              + Said.line(String.valueOf(OwnStyle.get(fine, "stroke-dasharray")))
+              + ", of which a line comes to more than "
+              + limits.dashes()
+              + "; draw it with longer dashes");
+    }
+  }
+
+  private static @Nullable Element find(Element e, double finest) {
+    String dashes = OwnStyle.get(e, "stroke-dasharray");
+    if (dashes != null && !dashes.isEmpty() && period(dashes) < finest) {
+      return e;
+    }
+    for (Node n = e.getFirstChild(); n != null; n = n.getNextSibling()) {
+      Element found = n instanceof Element child ? find(child, finest) : null;
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  /** The sum of what is stated; infinite where that means a plain line or cannot be known. */
+  private static double period(String dashes) {
+    double sum = 0;
+    for (String part : dashes.split(",")) {
+      try {
+        sum += Double.parseDouble(part.replaceFirst("px$", ""));
+      } catch (NumberFormatException e) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
+    return sum > 0 ? sum : Double.POSITIVE_INFINITY;
+  }
+}

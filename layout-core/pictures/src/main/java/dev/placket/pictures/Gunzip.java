@@ -1,0 +1,41 @@
+package dev.placket.pictures;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.zip.GZIPInputStream;
+
+/** Unpacks a compressed drawing, stopping at the limit rather than at the end of memory. */
+final class Gunzip {
+  /** An unpacked drawing is parsed into a document some times its size. */
+  private static final int DOCUMENT = 8;
+
+  private Gunzip() {}
+
+  static byte[] all(String name, byte[] packed, ReadLimits limits) throws PictureException {
+    long most = Math.min(limits.bytes(), limits.memory() / DOCUMENT);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    byte[] part = new byte[1 << 14];
+    try (GZIPInputStream in = new GZIPInputStream(new ByteArrayInputStream(packed))) {
+      for (int n = in.read(part); n >= 0; n = in.read(part)) {
+        if (out.size() + n > most) {
+          throw new PictureException(
+              name
+                  + ": unpacks to more than "
+                  + most
+                  + " bytes, the limit; simplify the drawing, or save it as plain SVG");
+        }
+        out.write(part, 0, n);
+      }
+    } catch (IOException e) {
+      throw new PictureException(
+          name + ": the compressed drawing is damaged; save it as plain SVG", e);
+    }
+    byte[] plain = out.toByteArray();
+    if (!Format.looksLikeXml(plain)) {
+      throw new PictureException(
+          name + ": is compressed but holds no drawing; export it as " + Format.list());
+    }
+    return plain;
+  }
+}

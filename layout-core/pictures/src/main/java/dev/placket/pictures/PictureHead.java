@@ -1,0 +1,21 @@
+package dev.placket.pictures;
+
+import dev.placket.layout.density.PixelDensity;
+import dev.placket.layout.density.PixelSize;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the header of a raster states, before any pixel is looked at.
+ *
+ * @param format what its bytes are, as {@link Picture#format()} has it
+ * @param pixels its size turned as it is to be seen
+ * @param alpha whether its pixels may be clear
+ * @param density as the file states it, turned likewise, or null if it states none
+ */
+public record PictureHead(
+    String format, PixelSize pixels, boolean alpha, @Nullable PixelDensity density) {
+  static PictureHead of(RasterHead h) {
+    return new PictureHead(
+        h.format(), new PixelSize(h.seenWidth(), h.seenHeight()), h.alpha(), h.seenDensity());
+  }
+}

@@ -1,0 +1,223 @@
+package dev.placket.pictures;
+
+import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.flat.InkedBox;
+import java.io.IOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Reads pictures, deciding by their bytes what they are, whatever their names end with. */
+public final class PictureReader {
+  private PictureReader() {}
+
+  /**
+   * Whether a file's name ends as those of the formats that are read do, in capitals or not: what
+   * to pick from a folder. What a picked file really is, its bytes tell.
+   */
+  public static boolean isNamedAsPicture(String fileName) {
+    return Format.isUsualName(fileName);
+  }
+
+  /** The words of all formats that are read, for messages: "SVG, PNG, ... or WebP". */
+  public static String formats() {
+    return Format.list();
+  }
+
+  /**
+   * Reads a picture, to be placed and prepared; its packed bytes are held.
+   *
+   * @throws PictureException if it cannot be read, is no picture, is blank or damaged, reaches
+   *     outside itself, or asks for more than the limits; its message is for the designer
+   */
+  public static Picture read(PictureSource source, ReadLimits limits) throws PictureException {
+    return read(source, limits, Typefaces.SHIPPED);
+  }
+
+  /**
+   * The same, with typefaces for the text of drawings.
+   *
+   * @throws PictureException likewise
+   */
+  public static Picture read(PictureSource source, ReadLimits limits, Typefaces typefaces)
+      throws PictureException {
+    return read(source, limits, typefaces, false);
+  }
+
+  /**
+   * Reads a swatch: the same, but white all over is white cloth, not blank.
+   *
+   * @throws PictureException as {@link #read}, also where it is clear all over
+   */
+  public static Picture readSwatch(PictureSource source, ReadLimits limits, Typefaces typefaces)
+      throws PictureException {
+    return read(source, limits, typefaces, true);
+  }
+
+  private static Picture read(
+      PictureSource source, ReadLimits limits, Typefaces typefaces, boolean swatch)
+      throws PictureException {
+    String name = source.name();
+    byte[] bytes = RasterFile.bytes(source, limits);
+    Format format = known(name, bytes);
+    List<PictureNote> notes = ending(format, name);
+    if (format == Format.SVG || format == Format.SVGZ) {
+      return drawing(name, bytes, format, notes, limits, typefaces);
+    }
+    RasterFile file = open(format, new MemorySource(name, bytes), limits, true);
+    return Raster.read(digest(bytes), file, notes, swatch);
+  }
+
+  /**
+   * Tells what is known of a picture; a PNG that is not interlaced streams, whatever its size.
+   *
+   * @throws PictureException as {@link #read}, but a blank picture is probed
+   */
+  public static PictureProbe probe(PictureSource source, ReadLimits limits)
+      throws PictureException {
+    return probe(source, limits, Typefaces.SHIPPED);
+  }
+
+  /**
+   * The same, with typefaces for the text of drawings.
+   *
+   * @throws PictureException likewise
+   */
+  public static PictureProbe probe(PictureSource source, ReadLimits limits, Typefaces typefaces)
+      throws PictureException {
+    String name = source.name();
+    Format format = known(name, first(source));
+    List<PictureNote> notes = ending(format, name);
+    if (format == Format.SVG || format == Format.SVGZ) {
+      byte[] bytes = RasterFile.bytes(source, limits);
+      Drawing d = drawing(name, bytes, format, notes, limits, typefaces);
+      return new PictureProbe(
+          name, d.format(), null, d.viewBox(), null, 1, d.ground(), d.inkedBox(), null, d.notes());
+    }
+    RasterFile file = open(format, source, limits, true);
+    RasterHead head = file.head();
+    InkFinder found = file.ink();
+    notes.addAll(file.notes(found));
+    if (found.box() == null) {
+      notes.add(PictureNote.plain("is blank: there is no ink on its ground"));
+    }
+    return new PictureProbe(
+        name,
+        head.format(),
+        new PixelSize(head.seenWidth(), head.seenHeight()),
+        null,
+        head.seenDensity(),
+        head.seenAspect(),
+        found.look().ground(),
+        seen(found.box(), head),
+        seen(found.insideFrame(), head),
+        notes);
+  }
+
+  /**
+   * Reads the header of a raster and nothing else.
+   *
+   * @throws PictureException if it is no raster, or its header is damaged or beyond the limits
+   */
+  public static PictureHead head(PictureSource source, ReadLimits limits) throws PictureException {
+    try (SourceBytes bytes = new SourceBytes(source)) {
+      Format format = known(source.name(), bytes.first(Format.ENOUGH));
+      if (format == Format.SVG || format == Format.SVGZ) {
+        throw new PictureException(
+            source.name() + ": is a drawing, which has no pixels; read it as a whole");
+      }
+      return PictureHead.of(RasterFile.open(format, source, bytes, limits, false).head());
+    } catch (IOException e) {
+      throw RasterFile.cannotOpen(source.name(), e);
+    }
+  }
+
+  /**
+   * Where the ink is in pixels that are in memory already, found from the edges inward; null if
+   * there is none, all of them where the ground is neither clear nor white. O(pixels) at worst.
+   *
+   * @param argb row by row, {@code 0xAARRGGBB}, 8-bit sRGB with alpha not multiplied in; not
+   *     changed
+   * @throws IllegalArgumentException if these are not so many pixels
+   */
+  public static @Nullable InkedBox inkedBox(int width, int height, int[] argb) {
+    if (width < 1 || height < 1 || argb.length != (long) width * height) {
+      throw new IllegalArgumentException(
+          argb.length + " pixels are not " + width + " by " + height);
+    }
+    return new GroundFinder(new Pixels(width, height, argb), RasterFile.CLEAN).box();
+  }
+
+  private static @Nullable InkedBox seen(@Nullable InkedBox stored, RasterHead head) {
+    return stored == null
+        ? null
+        : SeenBox.turned(stored, head.width(), head.height(), head.orientation());
+  }
+
+  private static RasterFile open(
+      Format format, PictureSource source, ReadLimits limits, boolean whole)
+      throws PictureException {
+    try (SourceBytes bytes = new SourceBytes(source)) {
+      return RasterFile.open(format, source, bytes, limits, whole);
+    } catch (IOException e) {
+      throw RasterFile.cannotOpen(source.name(), e);
+    }
+  }
+
+  private static byte[] first(PictureSource source) throws PictureException {
+    try (SourceBytes bytes = new SourceBytes(source)) {
+      return bytes.first(Format.ENOUGH);
+    } catch (IOException e) {
+      throw RasterFile.cannotOpen(source.name(), e);
+    }
+  }
+
+  private static Format known(String name, byte[] first) throws PictureException {
+    Format format = Format.of(first);
+    if (format == null) {
+      throw new PictureException(
+          name
+              + ": "
+              + (first.length == 0
+                  ? "is empty"
+                  : Format.isBigTiff(first)
+                      ? "is a BigTIFF, a kind for files over 4 GB that is not read"
+                      : "is no picture that can be read here")
+              + "; export it as "
+              + Format.list());
+    }
+    return format;
+  }
+
+  private static List<PictureNote> ending(Format format, String name) {
+    List<PictureNote> notes = new ArrayList<>();
+    String wrong = format.wrongEnding(name);
+    if (wrong != null) {
+      notes.add(PictureNote.plain(wrong));
+    }
+    return notes;
+  }
+
+  private static Drawing drawing(
+      String name,
+      byte[] bytes,
+      Format format,
+      List<PictureNote> notes,
+      ReadLimits limits,
+      Typefaces typefaces)
+      throws PictureException {
+    byte[] plain = format == Format.SVGZ ? Gunzip.all(name, bytes, limits) : bytes;
+    return DrawingReader.read(name, plain, format.word, digest(bytes), notes, limits, typefaces);
+  }
+
+  private static String digest(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}

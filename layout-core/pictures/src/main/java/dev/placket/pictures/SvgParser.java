@@ -1,0 +1,236 @@
+package dev.placket.pictures;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParserFactory;
+import org.apache.batik.anim.dom.SVGDOMImplementation;
+import org.apache.batik.anim.dom.SVGOMDocument;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+import org.xml.sax.Attributes;
+import org.xml.sax.InputSource;
+import org.xml.sax.Locator;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+import org.xml.sax.XMLReader;
+import org.xml.sax.ext.DefaultHandler2;
+
+/**
+ * Reads a drawing into a document, refusing what is not safe while it reads, so that nothing
+ * unchecked ever stands in the document.
+ */
+final class SvgParser extends DefaultHandler2 {
+  static final String SVG = "http://www.w3.org/2000/svg";
+  private static final String HERE = "file:/drawing.svg";
+
+  /** Bytes that each takes until it is drawn, as measured: text is laid out sign by sign. */
+  private static final int ELEMENT = 800;
+
+  private static final int ATTRIBUTE = 300;
+  private static final int CHARACTER = 8;
+  private static final int SIGN = 1_000;
+
+  private final String name;
+  private final ReadLimits limits;
+  private @Nullable Locator locator;
+  private @Nullable SVGOMDocument document;
+  private @Nullable Element open;
+  private int elements;
+  private int depth;
+  private int skipping;
+  private long memory;
+
+  private SvgParser(String name, ReadLimits limits) {
+    this.name = name;
+    this.limits = limits;
+  }
+
+  static SVGOMDocument parse(String name, byte[] bytes, ReadLimits limits) throws PictureException {
+    SvgParser parser = new SvgParser(name, limits);
+    try {
+      XMLReader reader = reader();
+      reader.setContentHandler(parser);
+      reader.setErrorHandler(parser);
+      reader.setEntityResolver(parser);
+      reader.setProperty("http://xml.org/sax/properties/declaration-handler", parser);
+      reader.parse(new InputSource(new ByteArrayInputStream(bytes)));
+    } catch (Refusal e) {
+      throw new PictureException(String.valueOf(e.getMessage()), e);
+    } catch (SAXParseException e) {
+      throw new PictureException(
+          name
+              + ", line "
+              + e.getLineNumber()
+              + ": the XML is broken ("
+              + Said.by(e)
+              + "); export the drawing again",
+          e);
+    } catch (SAXException | IOException | RuntimeException e) {
+      throw new PictureException(
+          name + ": the XML cannot be read (" + Said.by(e) + "); export the drawing again", e);
+    }
+    SVGOMDocument read = parser.document;
+    if (read == null) {
+      throw new PictureException(name + ": holds no drawing; export it as SVG again");
+    }
+    return read;
+  }
+
+  private static XMLReader reader() throws SAXException {
+    try {
+      // The JDK's own parser: another one on the class path might not know these features.
+      SAXParserFactory factory = SAXParserFactory.newDefaultNSInstance();
+      factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+      factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
+      factory.setFeature("http://xml.org/sax/features/external-parameter-entities", false);
+      factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
+      return factory.newSAXParser().getXMLReader();
+    } catch (ParserConfigurationException e) {
+      throw new SAXException(e);
+    }
+  }
+
+  @Override
+  public void setDocumentLocator(Locator where) {
+    locator = where;
+  }
+
+  @Override
+  public void internalEntityDecl(String entity, String value) throws SAXException {
+    refuse("declares the entity '" + entity + "'", "save it as plain SVG, without entities");
+  }
+
+  @Override
+  public void externalEntityDecl(
+      String entity, @Nullable String publicId, @Nullable String systemId) throws SAXException {
+    refuse(
+        "declares the entity '" + entity + "', which points outside the drawing",
+        "save it as plain SVG, without entities");
+  }
+
+  @Override
+  public InputSource resolveEntity(
+      String entity, @Nullable String publicId, @Nullable String base, String systemId)
+      throws SAXException {
+    refuse("points to '" + systemId + "', outside the drawing", "save it as plain SVG");
+    return new InputSource();
+  }
+
+  @Override
+  public void startElement(String uri, String local, String qName, Attributes attributes)
+      throws SAXException {
+    if (++elements > limits.elements()) {
+      refuse("has more than " + limits.elements() + " elements", "simplify the drawing");
+    }
+    if (++depth > limits.depth()) {
+      refuse("has elements more than " + limits.depth() + " deep", "ungroup the drawing");
+    }
+    boolean effect = open != null && open.getLocalName().equals("filter");
+    if (skipping > 0 || effect || (document != null && SvgGuard.leavesOut(uri, local))) {
+      skipping++;
+      return;
+    }
+    String fault = SvgGuard.element(uri, local);
+    if (fault != null) {
+      refuse(fault, "take it out and save again");
+    }
+    add(uri, local, qName, attributes);
+  }
+
+  private void add(String uri, String local, String qName, Attributes attributes)
+      throws SAXException {
+    spend(ELEMENT);
+    Element parent = open;
+    Element element;
+    if (parent == null) {
+      if (!uri.equals(SVG) || !local.equals("svg")) {
+        refuse("begins with <" + qName + ">, which is no SVG", "export the drawing as SVG");
+      }
+      SVGOMDocument made =
+          (SVGOMDocument)
+              SVGDOMImplementation.getDOMImplementation().createDocument(uri, qName, null);
+      made.setDocumentURI(HERE);
+      document = made;
+      element = made.getDocumentElement();
+    } else {
+      element = parent.getOwnerDocument().createElementNS(uri, qName);
+      parent.appendChild(element);
+    }
+    for (int i = 0; i < attributes.getLength(); i++) {
+      String value = attributes.getValue(i);
+      if (SvgGuard.leavesOutAttribute(local, attributes.getURI(i), attributes.getLocalName(i))) {
+        continue;
+      }
+      String fault = SvgGuard.attribute(attributes.getLocalName(i), value);
+      if (fault != null) {
+        refuse("<" + qName + "> " + fault, "take it out and save again");
+      }
+      spend(ATTRIBUTE + (long) CHARACTER * value.length());
+      String space = attributes.getURI(i);
+      element.setAttributeNS(space.isEmpty() ? null : space, attributes.getQName(i), value);
+    }
+    open = element;
+  }
+
+  private void spend(long bytes) throws SAXException {
+    memory += bytes;
+    if (memory > limits.memory()) {
+      refuse(
+          "needs more memory than the limit of " + (limits.memory() >> 20) + " MiB",
+          "simplify the drawing, and turn long text into paths");
+    }
+  }
+
+  @Override
+  public void endElement(String uri, String local, String qName) throws SAXException {
+    depth--;
+    if (skipping > 0) {
+      skipping--;
+      return;
+    }
+    Element closing = open;
+    if (closing == null) {
+      return;
+    }
+    if (local.equals("style")) {
+      String fault = SvgGuard.css(closing.getTextContent());
+      if (fault != null) {
+        refuse("<style> " + fault, "take it out and save again");
+      }
+    }
+    open = closing.getParentNode() instanceof Element parent ? parent : null;
+  }
+
+  @Override
+  public void characters(char[] text, int start, int length) throws SAXException {
+    Element parent = open;
+    if (skipping == 0 && parent != null) {
+      boolean set =
+          parent.getLocalName().startsWith("t") && !new String(text, start, length).isBlank();
+      spend((long) length * (set ? SIGN : CHARACTER));
+      parent.appendChild(parent.getOwnerDocument().createTextNode(new String(text, start, length)));
+    }
+  }
+
+  @Override
+  public void error(SAXParseException e) throws SAXException {
+    throw e;
+  }
+
+  private void refuse(String found, String todo) throws SAXException {
+    Locator where = locator;
+    String line = where == null ? "" : ", line " + where.getLineNumber();
+    throw new Refusal(name + line + ": " + found + "; " + todo);
+  }
+
+  /** A refusal with its whole message. */
+  private static final class Refusal extends SAXException {
+    private static final long serialVersionUID = 1;
+
+    Refusal(String message) {
+      super(message);
+    }
+  }
+}

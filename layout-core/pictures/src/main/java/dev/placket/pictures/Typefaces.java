@@ -1,0 +1,72 @@
+package dev.placket.pictures;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The typefaces in which a drawing's own text is set: those that are given, each under the family
+ * name that it states, and Liberation Sans, which comes along, where none of them is asked for. No
+ * font of the machine is used, so that a drawing looks the same on any.
+ */
+public final class Typefaces {
+  /** Liberation Sans for all text. */
+  public static final Typefaces SHIPPED = new Typefaces(List.of());
+
+  private static final String FILE = "LiberationSans-Regular.ttf";
+
+  private final List<Typeface> given;
+
+  private Typefaces(List<Typeface> given) {
+    this.given = List.copyOf(given);
+  }
+
+  /**
+   * Reads typefaces; of two of one family the first is used.
+   *
+   * @param files TrueType, one typeface each
+   * @throws PictureException naming the file, if one cannot be read or is no typeface
+   */
+  public static Typefaces of(List<PictureSource> files) throws PictureException {
+    return SHIPPED.with(files);
+  }
+
+  /**
+   * These and, after them, those of files.
+   *
+   * @throws PictureException likewise
+   */
+  public Typefaces with(List<PictureSource> files) throws PictureException {
+    List<Typeface> all = new ArrayList<>(given);
+    for (PictureSource file : files) {
+      try (InputStream in = file.open()) {
+        all.add(Typeface.of(file.name(), in.readAllBytes()));
+      } catch (IOException e) {
+        throw RasterFile.cannotOpen(file.name(), e);
+      }
+    }
+    return new Typefaces(all);
+  }
+
+  /** The family names of the typefaces that are given. */
+  public List<String> families() {
+    return given.stream().map(Typeface::family).toList();
+  }
+
+  List<Typeface> given() {
+    return given;
+  }
+
+  /** Read anew by each drawing with text. */
+  static Typeface shipped() {
+    try (InputStream in = Typefaces.class.getResourceAsStream(FILE)) {
+      if (in == null) {
+        throw new IllegalStateException(FILE + " is missing from the library");
+      }
+      return Typeface.of(FILE, in.readAllBytes());
+    } catch (IOException | PictureException e) {
+      throw new IllegalStateException(FILE + ": cannot be read", e);
+    }
+  }
+}

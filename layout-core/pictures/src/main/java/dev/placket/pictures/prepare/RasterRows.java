@@ -1,0 +1,40 @@
+package dev.placket.pictures.prepare;
+
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.Raster;
+import dev.placket.pictures.RowReader;
+
+/** The pixels of a raster that was read. */
+final class RasterRows implements PixelRows {
+  private final Raster raster;
+
+  RasterRows(Raster raster) {
+    this.raster = raster;
+  }
+
+  @Override
+  public int width() {
+    return raster.width();
+  }
+
+  @Override
+  public int height() {
+    return raster.height();
+  }
+
+  @Override
+  public Cursor open() {
+    RowReader in = raster.rows();
+    return new Cursor() {
+      @Override
+      public void next(int[] row) throws PictureException {
+        in.next(row);
+      }
+
+      @Override
+      public void close() {
+        in.close();
+      }
+    };
+  }
+}

@@ -1,0 +1,140 @@
+package dev.placket.pictures.svg;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Attr;
+import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
+import org.w3c.dom.Node;
+
+/**
+ * Holds a drawing against the list of what is drawn right. It follows what is drawn: children, and
+ * what references lead to, each such target once; so its work is linear in the file.
+ */
+public final class Audit {
+  private static final String SVG = "http://www.w3.org/2000/svg";
+  private static final Pattern LOCAL =
+      Pattern.compile("url\\(\\s*[\"']?\\s*#([^\"')\\s]+)", Pattern.CASE_INSENSITIVE);
+
+  private final DrawnList list = DrawnList.read();
+  private final Map<String, Element> byId = new HashMap<>();
+  private final Set<Element> led = new HashSet<>();
+  private final Noted noted = new Noted();
+
+  private Audit() {}
+
+  /**
+   * What of a drawing is not known to be drawn right, one note for each kind, in the order in which
+   * they are met.
+   *
+   * @param root style sheets are resolved into style attributes
+   */
+  public static List<String> of(Element root) {
+    Audit audit = new Audit();
+    audit.collect(root);
+    audit.visit(root, Given.NOTHING);
+    return audit.noted.texts();
+  }
+
+  private void collect(Element e) {
+    String id = e.getAttribute("id");
+    if (!id.isEmpty()) {
+      byId.putIfAbsent(id, e);
+    }
+    for (Node n = e.getFirstChild(); n != null; n = n.getNextSibling()) {
+      if (n instanceof Element child) {
+        collect(child);
+      }
+    }
+  }
+
+  private void visit(Element e, Given above) {
+    String element = e.getLocalName();
+    if (!SVG.equals(e.getNamespaceURI()) || list.group("quiet").contains(element)) {
+      return;
+    }
+    if (!list.group("known").contains(element)) {
+      noted.add(list.note("element").replace("{name}", Noted.shortened(element)), e);
+      return;
+    }
+    Given given = Given.of(e, above, list.group("inherited"));
+    boolean none = "none".equalsIgnoreCase(given.own().get("display"));
+    if (none && list.group("undisplayed").contains(element)) {
+      return;
+    }
+    if (seen(e, element, given)) {
+      new Lines(list, noted).check(e, given);
+    }
+    given.references().forEach(value -> lead(value, given));
+    if (!none) {
+      children(e, given);
+    }
+  }
+
+  /** Text without words of its own and hidden shapes show nothing themselves. */
+  private boolean seen(Element e, String element, Given given) {
+    String visibility = given.computed().getOrDefault("visibility", "visible");
+    if (list.group("text").contains(element)) {
+      return words(e) && !visibility.equalsIgnoreCase("hidden");
+    }
+    return !list.group("shape").contains(element) || visibility.equalsIgnoreCase("visible");
+  }
+
+  private static boolean words(Element e) {
+    for (Node n = e.getFirstChild(); n != null; n = n.getNextSibling()) {
+      if (n.getNodeType() == Node.TEXT_NODE && !n.getNodeValue().isBlank()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void children(Element e, Given given) {
+    Set<String> apart = list.group("apart");
+    for (Node n = e.getFirstChild(); n != null; n = n.getNextSibling()) {
+      if (n instanceof Element child && !apart.contains(child.getLocalName())) {
+        visit(child, given);
+      }
+    }
+    Element target = target(e);
+    if (target != null && led.add(target)) {
+      visit(target, given);
+    }
+  }
+
+  private @Nullable Element target(Element e) {
+    String href = e.getAttributeNS(null, "href");
+    String to = href.isEmpty() ? e.getAttributeNS("http://www.w3.org/1999/xlink", "href") : href;
+    return to.startsWith("#") ? byId.get(to.substring(1)) : null;
+  }
+
+  private void lead(String value, Given above) {
+    Matcher m = LOCAL.matcher(value);
+    while (m.find()) {
+      Element target = byId.get(m.group(1));
+      if (target != null && led.add(target)) {
+        visit(target, above);
+      }
+    }
+  }
+
+  /** The attributes of an element as names and values, foreign ones left out. */
+  static Map<String, String> attributes(Element e) {
+    Map<String, String> found = new HashMap<>();
+    NamedNodeMap all = e.getAttributes();
+    for (int i = 0; i < all.getLength(); i++) {
+      Attr a = (Attr) all.item(i);
+      String name = a.getLocalName() == null ? a.getName() : a.getLocalName();
+      if (a.getNamespaceURI() == null || name.equals("href")) {
+        found.put(name, a.getValue().strip());
+      }
+    }
+    return found;
+  }
+}

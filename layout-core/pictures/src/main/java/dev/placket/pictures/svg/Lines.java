@@ -1,0 +1,76 @@
+package dev.placket.pictures.svg;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+
+/** Finds the line of the list that decides for each thing set on an element. */
+final class Lines {
+  private final DrawnList list;
+  private final Noted noted;
+
+  Lines(DrawnList list, Noted noted) {
+    this.list = list;
+    this.noted = noted;
+  }
+
+  /** Notes whatever is set on an element, or inherited by it, and not drawn right. */
+  void check(Element e, Given given) {
+    given
+        .all()
+        .forEach(
+            (name, value) -> {
+              if (!quiet(name)) {
+                check(e, given, name, value);
+              }
+            });
+  }
+
+  /** Names that no renderer draws by: of programs, of scripts, of readers. */
+  private static boolean quiet(String name) {
+    return name.startsWith("-") || name.startsWith("data-") || name.startsWith("aria-");
+  }
+
+  private void check(Element e, Given given, String name, String value) {
+    String element = e.getLocalName();
+    List<Entry> lines = given.styled().contains(name) ? list.of("style:" + name) : List.<Entry>of();
+    if (!applies(lines, element)) {
+      lines = list.of(name);
+    }
+    if (!lines.isEmpty() && !applies(lines, element)) {
+      return;
+    }
+    Entry found = decides(lines, element, value, given);
+    if (found == null) {
+      noted.add(text(lines.isEmpty() ? "name" : "value", name, value), e);
+    } else if (!found.right()) {
+      noted.add(text(found.verdict(), name, value), e);
+    }
+  }
+
+  private static boolean applies(List<Entry> lines, String element) {
+    return lines.stream().anyMatch(l -> l.elements().contains(element));
+  }
+
+  private static @Nullable Entry decides(
+      List<Entry> lines, String element, String value, Given given) {
+    for (Entry line : lines) {
+      if (line.elements().contains(element)
+          && line.values().matches(value)
+          && (line.besides() == null || set(given.value(line.besides())))) {
+        return line;
+      }
+    }
+    return null;
+  }
+
+  private static boolean set(String value) {
+    return !value.isEmpty() && !value.equalsIgnoreCase("none");
+  }
+
+  private String text(String key, String name, String value) {
+    return list.note(key)
+        .replace("{name}", Noted.shortened(name))
+        .replace("{value}", Noted.shortened(value));
+  }
+}

@@ -1,5 +1,0 @@
-/** Style sheets of drawings: reads them and writes what they say onto each element. */
-@NullMarked
-package dev.placket.layout.image.css;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** What Batik makes of an element, where its own way is not that of the standard. */
-@NullMarked
-package dev.placket.layout.image.svg.bridge;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** Which parts of SVG are drawn right, as data, and the audit of a drawing against it. */
-@NullMarked
-package dev.placket.layout.image.svg;
-
-import org.jspecify.annotations.NullMarked;
