@@ -167,8 +167,8 @@ final class PaintMending {
 
   private @Nullable Paint flat(String kind) {
     notes.add(
-        PictureNote.plain(
-            "a " + kind + " whose transform flattens it paints nothing, as SVG asks for"));
+        PictureNote.changed(
+            "a " + kind + " whose transform flattens it paints nothing; check the drawing"));
     return null;
   }
 

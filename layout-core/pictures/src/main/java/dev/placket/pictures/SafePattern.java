@@ -49,7 +49,7 @@ final class SafePattern {
   /** Named as Batik's, since the writer of PDF knows patterns by the simple name of their class. */
   static final class PatternPaint extends org.apache.batik.gvt.PatternPaint {
     PatternPaint(org.apache.batik.gvt.PatternPaint p) {
-      super(p.getGraphicsNode(), p.getPatternRect(), !p.getOverflow(), p.getPatternTransform());
+      super(p.getGraphicsNode(), p.getPatternRect(), false, p.getPatternTransform());
     }
 
     @Override

@@ -92,6 +92,21 @@ class ClipRegionTest {
             "<path fill='#060' d='M20 20h10v10h-10zM40 20h10v10h-10zM20 40h10v10h-10zM40 40h10v10h-10z'/>"));
   }
 
+  /** SVG 2, 14.3: the tile cuts its content off. */
+  @Test
+  void aPatternIsCutOffAtItsTile() throws Exception {
+    for (String overflow : new String[] {"", " overflow='visible'"}) {
+      SameDrawing.assertSame(
+          SameDrawing.svg(
+              VIEW,
+              "<pattern id='p' patternUnits='userSpaceOnUse' width='20' height='20'"
+                  + overflow
+                  + "><rect x='15' width='15' height='30' fill='#060'/></pattern>"
+                  + "<rect width='40' height='40' fill='url(#p)'/>"),
+          SameDrawing.svg(VIEW, "<path fill='#060' d='M15 0h5v40h-5zM35 0h5v40h-5z'/>"));
+    }
+  }
+
   /** SVG 2, 13.4: a fill's opacity fades a pattern as it fades a colour. */
   @Test
   void aPatternIsFadedWithItsFill() throws Exception {

@@ -165,6 +165,46 @@ class RewrittenTest {
     assertTrue(d.notes().toString().contains("inner circle"), d.notes().toString());
   }
 
+  /** What is drawn otherwise and no renderer agrees on. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      value = {
+        "<radialGradient id='g' fx='1.5'>STOPS</radialGradient> | url(#g) | focus outside",
+        "<radialGradient id='g' fx='.7'>STOPS</radialGradient> | url(#g) | ",
+        "<linearGradient id='g' gradientTransform='scale(0)'>STOPS</linearGradient>"
+            + " | url(#g) | flattens it",
+        "<g/> | red icc-color(a, 0.1, 0.2, 0.3, 0) | printing colour",
+        "<g/> | #a00 device-cmyk(0 1 1 0) | printing colour",
+        "<g/> | red | ",
+      })
+  void aPaintDrawnOtherwiseIsNamed(String defs, String fill, String note) throws Exception {
+    String stops = "<stop stop-color='#fff'/><stop offset='1'/>";
+    for (String as : new String[] {"fill='%s'", "style='fill:%s'"}) {
+      Drawing d =
+          SameDrawing.read(
+              SameDrawing.svg(
+                  VIEW,
+                  defs.replace("STOPS", stops)
+                      + "<path d='M0 0h9'  stroke='#000'/><rect width='9' height='9' "
+                      + String.format(as, fill)
+                      + "/>"));
+      assertEquals(note == null ? 0 : 1, d.notes().size(), d.notes().toString());
+      assertTrue(note == null || d.notes().get(0).changesPicture());
+      assertTrue(note == null || d.notes().toString().contains(note), d.notes().toString());
+    }
+  }
+
+  /** Unicode, annex 15: e and U+0301 are canonically U+00E9; q has no composed form. */
+  @Test
+  void anAccentAndItsLetterAreOneSign() throws Exception {
+    String text = "<text x='5' y='60' font-size='40'>";
+    same(text + "e\u0301</text>", text + "\u00e9</text>");
+    Drawing d = SameDrawing.read(SameDrawing.svg(VIEW, text + "q\u0301</text>"));
+    assertTrue(d.notes().toString().contains("accent U+0301"), d.notes().toString());
+  }
+
   /** SVG 2, 13.7.1: the first marker of the line is turned by half a turn. */
   @Test
   void aMarkerTurnsRoundAtTheStart() throws Exception {

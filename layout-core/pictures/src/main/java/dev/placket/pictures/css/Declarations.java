@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Declarations whose values their properties take; the others drop out one by one. */
 final class Declarations {
@@ -62,13 +63,22 @@ final class Declarations {
     } else if (Variables.uses(d.value())) {
       accepted.add(d);
     } else {
-      String value = values.canonical(d.name(), d.value());
+      String value = canonical(d.name(), d.value());
       if (value == null) {
         left(d.name(), d.value());
       } else {
         accepted.add(new Declaration(d.name(), value, d.important()));
       }
     }
+  }
+
+  /** The value in its plain form, or null; notes a colour for print that is passed over. */
+  @Nullable String canonical(String name, String stated) {
+    String value = values.canonical(name, stated);
+    if (value != null && Values.printsOtherwise(name, stated)) {
+      notes.add("a printing colour is drawn in the screen colour beside it; check the colour");
+    }
+    return value;
   }
 
   /** Notes that a value is left out. */

@@ -46,7 +46,7 @@ public final class StyleSheets {
     }
     SeeThroughPaints paints = new SeeThroughPaints(root);
     Cascade cascade = new Cascade(sheets.rules(), sheets.layers().ranks(), declarations, budget);
-    new Styler(cascade, declarations, values, paints, budget).style(root, notes);
+    new Styler(cascade, declarations, paints, budget).style(root, notes);
     elements.forEach(sheet -> sheet.getParentNode().removeChild(sheet));
     paints.add();
     return notes.all();

@@ -20,20 +20,13 @@ final class Styler {
 
   private final Cascade cascade;
   private final Declarations declarations;
-  private final Values values;
   private final SeeThroughPaints paints;
   private final Steps steps;
   private final UsedVariables used = new UsedVariables();
 
-  Styler(
-      Cascade cascade,
-      Declarations declarations,
-      Values values,
-      SeeThroughPaints paints,
-      Steps steps) {
+  Styler(Cascade cascade, Declarations declarations, SeeThroughPaints paints, Steps steps) {
     this.cascade = cascade;
     this.declarations = declarations;
-    this.values = values;
     this.paints = paints;
     this.steps = steps;
   }
@@ -87,7 +80,7 @@ final class Styler {
         used.reads(e, around);
         styles.attribute(name, computed(name, stated, variables));
       } else {
-        String value = values.canonical(name, Scan.withoutComments(stated));
+        String value = declarations.canonical(name, Scan.withoutComments(stated));
         if (value == null) {
           declarations.left(name, stated);
         }
@@ -107,7 +100,7 @@ final class Styler {
         value = low;
       } else {
         String canonical =
-            values.canonical(name, low.equals("unset") ? low : String.valueOf(plain));
+            declarations.canonical(name, low.equals("unset") ? low : String.valueOf(plain));
         value = canonical == null ? "unset" : canonical;
       }
       if (value.equals("unset")) {

@@ -24,6 +24,11 @@ final class Values {
           "(?:[\\w\\s.,%()/+\\-\\x{80}-\\x{10ffff}]|#[0-9a-fA-F]{6}\\b|#[0-9a-fA-F]{3}\\b"
               + "|url\\(#[^)'\"]*\\)|'[^'\\\\\n]*'|\"[^\"\\\\\n]*\")*");
 
+  private static final Pattern PROCESS =
+      Pattern.compile(
+          "\\b(?:icc-color|icc-named-color|device-cmyk|device-gray|device-rgb|device-nchannel)\\(",
+          Pattern.CASE_INSENSITIVE);
+
   private static final Set<String> UNITS =
       Set.of("", "px", "pt", "pc", "mm", "cm", "in", "em", "ex", "%");
 
@@ -82,16 +87,25 @@ final class Values {
     };
   }
 
-  /** A colour; one of a printing process beside it is left to it (SVG 1.1, 11.2). */
+  /** A colour; one of a printing process beside it is passed over (SVG 1.1, 11.2). */
   private static @Nullable String colour(String value) {
-    String low = value.toLowerCase(Locale.ROOT);
-    for (String process : List.of("icc-color(", "device-cmyk(", "device-gray(", "device-rgb(")) {
-      int at = low.indexOf(process);
-      if (at > 0) {
-        return Colours.canonical(value.substring(0, at).strip());
-      }
-    }
-    return Colours.canonical(value);
+    int at = process(value);
+    return Colours.canonical(at > 0 ? value.substring(0, at).strip() : value);
+  }
+
+  /** Where the colour of a printing process begins in a value, or -1. */
+  private static int process(String value) {
+    Matcher m = PROCESS.matcher(value);
+    return m.find() ? m.start() : -1;
+  }
+
+  /** Whether a value that is taken names a colour of a printing process besides. */
+  static boolean printsOtherwise(String name, String value) {
+    Property property = Property.of(name);
+    boolean colour =
+        property != null
+            && (property.kind() == Property.Kind.PAINT || property.kind() == Property.Kind.COLOUR);
+    return colour && process(value) > 0;
   }
 
   private static @Nullable String opacity(String value) {

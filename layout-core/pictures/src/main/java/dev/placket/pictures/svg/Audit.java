@@ -71,6 +71,9 @@ public final class Audit {
     if (seen(e, element, given)) {
       new Lines(list, noted).check(e, given);
     }
+    if (list.group("text").contains(element) && !hidden(given)) {
+      new TextChecks(byId).of(e, given, words(e)).forEach(key -> noted.add(list.note(key), e));
+    }
     given.references().forEach(value -> lead(value, given));
     if (!none) {
       children(e, given);
@@ -81,9 +84,13 @@ public final class Audit {
   private boolean seen(Element e, String element, Given given) {
     String visibility = given.computed().getOrDefault("visibility", "visible");
     if (list.group("text").contains(element)) {
-      return words(e) && !visibility.equalsIgnoreCase("hidden");
+      return words(e) && !hidden(given);
     }
     return !list.group("shape").contains(element) || visibility.equalsIgnoreCase("visible");
+  }
+
+  private static boolean hidden(Given given) {
+    return "hidden".equalsIgnoreCase(given.value("visibility"));
   }
 
   private static boolean words(Element e) {

@@ -88,6 +88,54 @@ class AuditTest {
     }
   }
 
+  /** SVG 2, 8.10 (boxes of text), 11.4 (rotate) and 11.8 (textPath). */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          <text fill='url(#g)'>a</text>                            | measured by the box of lettering
+          <text fill='url(#g)'><tspan fill='#000'>a</tspan></text> |
+          <text fill='url(#o)'>a</text>                            |
+          <text fill='url(#u)'>a</text>                            |
+          <text fill='url(#p)'>a</text>                            | measured by the box of lettering
+          <text clip-path='url(#c)'>a</text>                       | measured by the box of lettering
+          <text mask='url(#k)'>a</text>                            |
+          <rect fill='url(#g)'/>                                   |
+          <text rotate='9'>ab</text>                               |
+          <text rotate='9 8'>ab</text>                             |
+          <text rotate='9 8'>a<tspan>b</tspan></text>              | turned one by one
+          <text rotate='9'>a<tspan rotate='3'>b</tspan></text>     | turned one by one
+          <text rotate='9'><textPath href='#l'>b</textPath></text> | turned one by one
+          <text><textPath href='#l'>b</textPath></text>            |
+          <text>a<textPath href='#l'>b</textPath></text>           | after other lettering
+          """)
+  void partsOfTextThatDoNotGoTogetherAreNoted(String text, String note) {
+    String stops = "<stop/><stop offset='1'/>";
+    List<String> notes =
+        notes(
+            "<linearGradient id='g'>"
+                + stops
+                + "</linearGradient><linearGradient id='o'><stop/></linearGradient>"
+                + "<linearGradient id='u' gradientUnits='userSpaceOnUse'>"
+                + stops
+                + "</linearGradient><pattern id='p'/><mask id='k'/><path id='l'/>"
+                + "<clipPath id='c' clipPathUnits='objectBoundingBox'/>"
+                + text);
+    assertEquals(note == null ? 0 : 1, notes.size(), notes.toString());
+    assertTrue(note == null || notes.get(0).contains(note), notes.toString());
+  }
+
+  @Test
+  void everyLineOfTheListEndsInRightOrInANote() {
+    DrawnList list = DrawnList.read();
+    for (Entry entry : list.entries()) {
+      assertTrue(
+          entry.right() || !list.note(entry.verdict()).isBlank(), () -> "line " + entry.line());
+    }
+  }
+
   /** CSS Fonts 4, 2.2: any number from 1 to 1000, and two steps from the inherited weight. */
   @ParameterizedTest
   @CsvSource({"bold, 0", "700, 0", "650, 1", "lighter, 1"})

@@ -70,6 +70,11 @@ final class Gradients implements Rewriting {
       if (away < r * INSIDE || r <= 0) {
         return null;
       }
+      if (away > r) {
+        notes.add(
+            "a radial gradient with its focus outside of its circle is drawn with the focus on the"
+                + " circle; move the focus inside before export");
+      }
       double share = r * INSIDE / away;
       return () -> focus(e, cx + (fx - cx) * share, cy + (fy - cy) * share);
     }

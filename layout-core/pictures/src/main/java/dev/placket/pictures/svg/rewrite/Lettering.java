@@ -1,5 +1,6 @@
 package dev.placket.pictures.svg.rewrite;
 
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -14,11 +15,16 @@ final class Lettering implements Rewriting {
   private static final Set<String> SPANS = Set.of("tspan", "textPath", "tref", "a");
   private static final String XML = "http://www.w3.org/XML/1998/namespace";
 
+  private static final List<String> LISTS = List.of("x", "y", "dx", "dy", "rotate");
+
   @Override
   public void rewrite(Element root, List<String> notes) {
     for (Element e : Styles.all(root)) {
       if (!inText(e)) {
         continue;
+      }
+      if ("text".equals(e.getLocalName())) {
+        accents(e, notes);
       }
       if (SPANS.contains(e.getLocalName()) && Styles.own(e, "display").equals("none")) {
         e.getParentNode().removeChild(e);
@@ -26,6 +32,41 @@ final class Lettering implements Rewriting {
         breaksToSpaces(e);
       }
     }
+  }
+
+  /** An accent and its letter become one sign, unless places are given sign by sign. */
+  private static void accents(Element text, List<String> notes) {
+    boolean listed =
+        Styles.all(text).stream()
+            .anyMatch(
+                e ->
+                    LISTS.stream()
+                        .anyMatch(
+                            l -> e.getAttributeNS(null, l).strip().matches("\\S+[\\s,]+\\S.*")));
+    for (Element e : Styles.all(text)) {
+      for (Node n = e.getFirstChild(); n != null; n = n.getNextSibling()) {
+        if (n.getNodeType() == Node.TEXT_NODE && !listed) {
+          n.setNodeValue(Normalizer.normalize(n.getNodeValue(), Normalizer.Form.NFC));
+        }
+      }
+    }
+    text.getTextContent()
+        .codePoints()
+        .filter(Lettering::isAccent)
+        .findFirst()
+        .ifPresent(
+            c ->
+                notes.add(
+                    String.format(
+                        Locale.ROOT,
+                        "the accent U+%04X of lettering may stand beside its letter; convert text"
+                            + " to outlines before export",
+                        c)));
+  }
+
+  private static boolean isAccent(int c) {
+    int type = Character.getType(c);
+    return type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK;
   }
 
   private static boolean inText(Element e) {
