@@ -121,7 +121,9 @@ final class TextChecks {
       turning += rotate.isEmpty() ? 0 : 1;
       lists += rotate.matches(".*\\S[\\s,]+\\S.*") ? 1 : 0;
       for (Node n = all.get(i).getFirstChild(); n != null; n = n.getNextSibling()) {
-        if (n instanceof Element child && !child.getTextContent().isBlank()) {
+        if (n instanceof Element child
+            && !child.getTextContent().isBlank()
+            && !"none".equals(Given.of(child, Given.NOTHING, Set.of()).value("display"))) {
           all.add(child);
         }
       }
