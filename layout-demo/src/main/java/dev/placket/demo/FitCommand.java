@@ -1,13 +1,27 @@
 package dev.placket.demo;
 
-import dev.placket.demo.description.Described;
-import dev.placket.demo.description.PackReader;
-import dev.placket.demo.result.Report;
-import dev.placket.demo.result.RunResult;
-import dev.placket.demo.result.Telling;
-import dev.placket.demo.result.Units;
-import dev.placket.demo.workbook.OntoOptions;
+import dev.placket.demo.console.ExitCodes;
+import dev.placket.demo.console.Messages;
+import dev.placket.demo.console.Terminal;
+import dev.placket.demo.options.FontOptions;
+import dev.placket.demo.options.LimitOptions;
+import dev.placket.demo.options.OntoOptions;
+import dev.placket.demo.options.PackOptions;
+import dev.placket.demo.options.StrictOption;
 import dev.placket.layout.sheet.Paper;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackReader;
+import dev.placket.packs.description.PaperOption;
+import dev.placket.packs.folder.Missing;
+import dev.placket.packs.json.NoRoomRefusal;
+import dev.placket.packs.placed.Weight;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.report.Report;
+import dev.placket.packs.report.RunResult;
+import dev.placket.packs.report.Telling;
+import dev.placket.packs.report.Units;
+import dev.placket.packs.run.FitRun;
+import dev.placket.packs.run.PackRun;
 import dev.placket.pictures.Typefaces;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -49,9 +63,6 @@ import picocli.CommandLine.Parameters;
       ""
     })
 final class FitCommand implements Callable<Integer> {
-  /** Exit code for a picture that is soft, or a weight that does not hold. */
-  private static final int SHORT = 3;
-
   @Parameters(
       paramLabel = "WHAT",
       description = "A description (.yaml), or a folder of drawings and pictures.")
@@ -119,7 +130,7 @@ final class FitCommand implements Callable<Integer> {
 
   @Mixin private LimitOptions limits = new LimitOptions();
 
-  @Mixin private Strict strict = new Strict();
+  @Mixin private StrictOption strict = new StrictOption();
 
   @Mixin private OntoOptions ontoOptions = new OntoOptions();
 
@@ -147,11 +158,11 @@ final class FitCommand implements Callable<Integer> {
       return run();
     } catch (Refusal refusal) {
       Messages.print(messages, refusal.messages());
-      if (json) {
-        report.write(refusal.json(), 0, refusal.json().length);
+      if (json && refusal instanceof NoRoomRefusal noRoom) {
+        report.write(noRoom.json(), 0, noRoom.json().length);
         report.flush();
       }
-      return refusal.exitCode();
+      return ExitCodes.of(refusal);
     }
   }
 
@@ -166,7 +177,7 @@ final class FitCommand implements Callable<Integer> {
     } else {
       report.print(said);
     }
-    return result.account().falls() ? SHORT : 0;
+    return result.account().falls() ? ExitCodes.SHORT : 0;
   }
 
   private RunResult result(Telling in) throws Refusal {

@@ -1,8 +1,11 @@
 package dev.placket.demo;
 
-import dev.placket.demo.output.Visible;
+import dev.placket.demo.console.ExitCodes;
+import dev.placket.demo.console.Messages;
+import dev.placket.demo.console.PlainSigns;
 import dev.placket.demo.prepare.PrepareCommand;
 import dev.placket.demo.probe.ProbeCommand;
+import dev.placket.packs.output.Visible;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -59,12 +62,12 @@ public final class Main {
                   + foreign.get(0)
                   + "': has letters that this locale does not have; set another, as in"
                   + " LC_ALL=C.UTF-8."));
-      return Refusal.INPUT;
+      return ExitCodes.INPUT;
     }
     CommandLine line = line(args, out, err, terminal);
     try {
       int code = line.execute(args);
-      return reported(out, err) ? code : Math.max(code, Refusal.INPUT);
+      return reported(out, err) ? code : Math.max(code, ExitCodes.INPUT);
     } catch (OutOfMemoryError e) {
       return outOfMemory(err);
     } catch (StackOverflowError e) {
@@ -123,7 +126,7 @@ public final class Main {
     if (!CommandLine.UnmatchedArgumentException.printSuggestions(problem, at.getErr())) {
       at.usage(at.getErr());
     }
-    return Refusal.INPUT;
+    return ExitCodes.INPUT;
   }
 
   /** The command without a subcommand: says what there is. */
@@ -142,7 +145,7 @@ public final class Main {
             + (Runtime.getRuntime().maxMemory() >> 20)
             + " MiB that Java may use; give it more, as in java -Xmx2g -jar …, or fewer or smaller"
             + " pictures");
-    return Refusal.INPUT;
+    return ExitCodes.INPUT;
   }
 
   /** Memory that ran out in another thread, or while a file was closed, comes as a cause. */

@@ -1,7 +1,10 @@
 package dev.placket.demo;
 
-import dev.placket.demo.output.Outputs;
-import dev.placket.demo.output.Visible;
+import dev.placket.demo.console.ExitCodes;
+import dev.placket.demo.console.Messages;
+import dev.placket.packs.output.Outputs;
+import dev.placket.packs.output.Visible;
+import dev.placket.packs.refusal.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -60,7 +63,7 @@ final class StarterCommand implements Callable<Integer> {
       return 0;
     } catch (Refusal refusal) {
       Messages.print(messages, refusal.messages());
-      return refusal.exitCode();
+      return ExitCodes.of(refusal);
     }
   }
 
@@ -71,7 +74,7 @@ final class StarterCommand implements Callable<Integer> {
     Outputs outputs = new Outputs(folder, replace);
     List<String> obstacles = outputs.obstacles(new ArrayList<>(files.keySet()));
     if (!obstacles.isEmpty()) {
-      throw new Refusal(Refusal.INPUT, obstacles);
+      throw Refusal.input(obstacles);
     }
     outputs.write(files);
     files

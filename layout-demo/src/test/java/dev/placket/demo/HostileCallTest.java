@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.placket.demo.console.Messages;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;

@@ -1,6 +1,6 @@
 package dev.placket.demo.jar;
 
-import dev.placket.demo.ZipPart;
+import dev.placket.workbooks.parts.ZipPart;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

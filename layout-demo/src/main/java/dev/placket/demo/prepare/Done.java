@@ -1,10 +1,10 @@
 package dev.placket.demo.prepare;
 
-import dev.placket.demo.Strict;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
+import dev.placket.packs.flats.Differences;
 import dev.placket.pictures.PictureNote;
 import dev.placket.pictures.PrintedDetail;
 import dev.placket.pictures.prepare.ResolvedShare;
@@ -51,7 +51,7 @@ record Done(
   List<String> differences() {
     return notes.stream()
         .filter(PictureNote::changesPicture)
-        .map(note -> Strict.message(job.file().toString(), note))
+        .map(note -> Differences.message(job.file().toString(), note))
         .toList();
   }
 

@@ -1,7 +1,7 @@
 package dev.placket.demo.prepare;
 
-import dev.placket.demo.output.OutputName;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.output.OutputName;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureException;
 import dev.placket.pictures.PictureReader;

@@ -1,19 +1,20 @@
 package dev.placket.demo.prepare;
 
-import dev.placket.demo.FontOptions;
-import dev.placket.demo.LimitOptions;
-import dev.placket.demo.Messages;
-import dev.placket.demo.Missing;
-import dev.placket.demo.Refusal;
-import dev.placket.demo.Strict;
-import dev.placket.demo.Weight;
-import dev.placket.demo.folder.FlatSet;
-import dev.placket.demo.folder.NamedRole;
-import dev.placket.demo.output.Visible;
+import dev.placket.demo.console.ExitCodes;
+import dev.placket.demo.console.Messages;
+import dev.placket.demo.options.FontOptions;
+import dev.placket.demo.options.LimitOptions;
+import dev.placket.demo.options.StrictOption;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.NamedRole;
+import dev.placket.packs.folder.Missing;
+import dev.placket.packs.output.Visible;
+import dev.placket.packs.placed.Weight;
+import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.PrintLimits;
 import dev.placket.pictures.Typefaces;
 import dev.placket.pictures.prepare.Clearing;
@@ -120,7 +121,7 @@ public final class PrepareCommand implements Callable<Integer> {
 
   @Mixin private LimitOptions limits = new LimitOptions();
 
-  @Mixin private Strict strict = new Strict();
+  @Mixin private StrictOption strict = new StrictOption();
 
   @Option(
       names = "--out",
@@ -171,7 +172,7 @@ public final class PrepareCommand implements Callable<Integer> {
       return soft || ready.weight() > most ? 3 : 0;
     } catch (Refusal refusal) {
       Messages.print(messages, refusal.messages());
-      return refusal.exitCode();
+      return ExitCodes.of(refusal);
     }
   }
 
@@ -202,7 +203,7 @@ public final class PrepareCommand implements Callable<Integer> {
     List<String> missing =
         files.stream().filter(f -> !Files.exists(f)).map(Missing::message).toList();
     if (!missing.isEmpty()) {
-      throw new Refusal(Refusal.INPUT, missing);
+      throw Refusal.input(missing);
     }
     return files.stream().map(f -> job(f, longest, NamedRole.of(f), null)).toList();
   }
@@ -229,7 +230,7 @@ public final class PrepareCommand implements Callable<Integer> {
       }
     }
     if (!missing.isEmpty()) {
-      throw new Refusal(Refusal.INPUT, missing);
+      throw Refusal.input(missing);
     }
     return jobs;
   }

@@ -1,11 +1,11 @@
 package dev.placket.demo.prepare;
 
-import dev.placket.demo.Refusal;
-import dev.placket.demo.Strict;
-import dev.placket.demo.output.Outputs;
-import dev.placket.demo.output.Staging;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.Differences;
+import dev.placket.packs.output.Outputs;
+import dev.placket.packs.output.Staging;
+import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.FineDetail;
 import dev.placket.pictures.Ground;
@@ -69,13 +69,13 @@ record PrepareRun(
     List<String> obstacles =
         new Outputs(out, replace).obstacles(jobs.stream().map(Job::output).toList());
     if (!obstacles.isEmpty()) {
-      throw new Refusal(Refusal.INPUT, obstacles);
+      throw Refusal.input(obstacles);
     }
     try {
       try (Staging parts = Staging.open(out, replace)) {
         Ready ready = new Ready(all(jobs, parts, progress), null);
         if (strict) {
-          Strict.refuse(ready.done().stream().flatMap(d -> d.differences().stream()).toList());
+          Differences.refuse(ready.done().stream().flatMap(d -> d.differences().stream()).toList());
         }
         if (ready.weight() > limit) {
           WeightKeeper keeper = WeightKeeper.of(jobs);
@@ -139,7 +139,7 @@ record PrepareRun(
         }
       }
       if (!wrong.isEmpty()) {
-        throw new Refusal(Refusal.INPUT, wrong);
+        throw Refusal.input(wrong);
       }
       return done;
     } finally {

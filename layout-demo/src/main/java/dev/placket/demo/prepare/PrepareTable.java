@@ -1,11 +1,11 @@
 package dev.placket.demo.prepare;
 
-import dev.placket.demo.result.FineWords;
-import dev.placket.demo.result.FlatRow;
-import dev.placket.demo.result.TextLines;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
+import dev.placket.packs.report.FineWords;
+import dev.placket.packs.report.FlatRow;
+import dev.placket.packs.report.TextLines;
 import dev.placket.pictures.PictureNote;
 import dev.placket.pictures.PrintLimits;
 import dev.placket.pictures.prepare.ResolvedShare;

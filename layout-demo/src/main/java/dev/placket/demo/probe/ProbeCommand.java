@@ -1,11 +1,12 @@
 package dev.placket.demo.probe;
 
-import dev.placket.demo.FontOptions;
-import dev.placket.demo.LimitOptions;
-import dev.placket.demo.Messages;
-import dev.placket.demo.Refusal;
-import dev.placket.demo.Strict;
+import dev.placket.demo.console.ExitCodes;
+import dev.placket.demo.console.Messages;
+import dev.placket.demo.options.FontOptions;
+import dev.placket.demo.options.LimitOptions;
+import dev.placket.demo.options.StrictOption;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.PrintLimits;
 import dev.placket.pictures.ReadLimits;
 import java.io.PrintStream;
@@ -71,7 +72,7 @@ public final class ProbeCommand implements Callable<Integer> {
 
   @Mixin private LimitOptions warnings = new LimitOptions();
 
-  @Mixin private Strict strict = new Strict();
+  @Mixin private StrictOption strict = new StrictOption();
 
   private final PrintStream report;
   private final PrintStream messages;
@@ -93,7 +94,7 @@ public final class ProbeCommand implements Callable<Integer> {
       return run();
     } catch (Refusal refusal) {
       Messages.print(messages, refusal.messages());
-      return refusal.exitCode();
+      return ExitCodes.of(refusal);
     }
   }
 
@@ -118,7 +119,7 @@ public final class ProbeCommand implements Callable<Integer> {
       run.probed.forEach(p -> refused.addAll(p.differences()));
     }
     Messages.print(messages, refused);
-    return refused.isEmpty() ? 0 : Refusal.INPUT;
+    return refused.isEmpty() ? 0 : ExitCodes.INPUT;
   }
 
   private @Nullable Length length() throws Refusal {

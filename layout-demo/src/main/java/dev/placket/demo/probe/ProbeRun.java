@@ -1,13 +1,13 @@
 package dev.placket.demo.probe;
 
-import dev.placket.demo.Missing;
-import dev.placket.demo.folder.FlatSet;
-import dev.placket.demo.folder.NamedRole;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.NamedRole;
+import dev.placket.packs.folder.Missing;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureException;

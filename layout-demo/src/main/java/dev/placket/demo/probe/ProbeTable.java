@@ -1,13 +1,13 @@
 package dev.placket.demo.probe;
 
-import dev.placket.demo.output.Visible;
-import dev.placket.demo.result.FineWords;
-import dev.placket.demo.result.FlatRow;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.packs.output.Visible;
+import dev.placket.packs.report.FineWords;
+import dev.placket.packs.report.FlatRow;
 import dev.placket.pictures.PictureNote;
 import dev.placket.pictures.PictureProbe;
 import dev.placket.pictures.PrintLimits;

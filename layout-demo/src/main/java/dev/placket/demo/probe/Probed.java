@@ -1,12 +1,12 @@
 package dev.placket.demo.probe;
 
-import dev.placket.demo.Strict;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.Differences;
 import dev.placket.pictures.PictureNote;
 import dev.placket.pictures.PictureProbe;
 import dev.placket.pictures.ViewBox;
@@ -54,7 +54,7 @@ record Probed(
   List<String> differences() {
     return notes.stream()
         .filter(PictureNote::changesPicture)
-        .map(note -> Strict.message(probe.name(), note))
+        .map(note -> Differences.message(probe.name(), note))
         .toList();
   }
 

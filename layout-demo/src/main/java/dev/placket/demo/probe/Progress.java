@@ -1,6 +1,6 @@
 package dev.placket.demo.probe;
 
-import dev.placket.demo.output.Visible;
+import dev.placket.packs.output.Visible;
 import java.io.PrintStream;
 import java.nio.file.Path;
 

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import dev.placket.demo.Refusal;
 import dev.placket.demo.Run;
+import dev.placket.packs.output.Outputs;
+import dev.placket.packs.output.Staging;
+import dev.placket.packs.refusal.Refusal;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
@@ -198,7 +200,7 @@ class OutputsTest {
           assertThrows(
               Refusal.class,
               () -> new Outputs(out, replace).write(files("a.pdf", "b.png", "c.json")));
-      assertEquals(2, refusal.exitCode());
+      assertEquals(Refusal.Kind.INPUT, refusal.kind());
       List<String> left = new ArrayList<>();
       try (Stream<Path> files = Files.list(out)) {
         files.forEach(f -> left.add(f.getFileName().toString()));

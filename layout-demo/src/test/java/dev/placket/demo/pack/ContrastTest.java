@@ -2,6 +2,7 @@ package dev.placket.demo.pack;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.placket.packs.compose.Contrast;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

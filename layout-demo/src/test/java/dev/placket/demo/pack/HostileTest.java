@@ -3,10 +3,12 @@ package dev.placket.demo.pack;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.placket.demo.Refusal;
-import dev.placket.demo.description.Described;
-import dev.placket.demo.description.PackReader;
 import dev.placket.layout.density.DensityTargets;
+import dev.placket.packs.compose.Composer;
+import dev.placket.packs.compose.PackLimits;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackReader;
+import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.Typefaces;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -242,7 +242,7 @@ class OddWorksheetsTest {
   }
 
   private static String letters(int row) {
-    return dev.placket.demo.workbook.geometry.CellRange.letters(row * 37 % 8000);
+    return dev.placket.workbooks.geometry.CellRange.letters(row * 37 % 8000);
   }
 
   private static RawPackage named(String name, String formula) {

@@ -1,0 +1,112 @@
+package dev.placket.packs.compose;
+
+import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.Mark;
+import dev.placket.packs.description.PackCell;
+import dev.placket.packs.text.Cell;
+import dev.placket.packs.text.Lettering;
+import dev.placket.packs.text.TextBlock;
+import dev.placket.packs.text.TextBlock.Stand;
+import dev.placket.packs.text.TextRun;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Sets the cells of a description; what does not go in is a slip at its place. */
+final class CellSetter {
+  /** From a caption's last baseline to the room of the text. */
+  private static final Length UNDER = Length.mm(0.6);
+
+  private final Described described;
+  private final Lettering lettering;
+  private final PackText text;
+  private final Set<String> shrunk;
+
+  /**
+   * For one sheet.
+   *
+   * @param shrunk takes a line for every text that had to shrink
+   */
+  CellSetter(Described described, Lettering lettering, PackText text, Set<String> shrunk) {
+    this.described = described;
+    this.lettering = lettering;
+    this.text = text;
+    this.shrunk = shrunk;
+  }
+
+  Cell set(PackCell cell, String name, Box box, String path, Stand usual) {
+    String caption = text.beside(cell.caption(), path + "/caption");
+    String value = text.lines(cell.text(), path + "/text");
+    List<TextRun> runs = new ArrayList<>();
+    double top = box.top();
+    if (!caption.isBlank() && settable(caption, path + "/caption")) {
+      double room = box.width() - 2 * TextBlock.INSET.pt();
+      Length height = Lettering.steps(caption, Lettering.CAPTION, Lettering.CAPTION).get(0);
+      double base = box.top() + TextBlock.INSET.pt() + height.pt();
+      for (String line : lettering.wrap(caption, height, room)) {
+        if (lettering.width(line, height) > room) {
+          tooLong(
+              path + "/caption", "the caption '" + line + "'", "fewer letters, or a wider cell");
+        }
+        runs.addAll(lettering.line(line, box.left() + TextBlock.INSET.pt(), base, height, false));
+        top = base + UNDER.pt();
+        base += lettering.leading(height).pt();
+      }
+    }
+    if (!value.isBlank() && settable(value, path + "/text")) {
+      Stand stand = cell.stand() == null ? usual : cell.stand();
+      Box below = new Box(box.left(), Math.min(top, box.bottom()), box.right(), box.bottom());
+      runs.addAll(block(cell, value, below, stand, path));
+    }
+    return new Cell(name, box, runs);
+  }
+
+  private List<TextRun> block(PackCell cell, String value, Box box, Stand stand, String path) {
+    List<Length> steps = Lettering.steps(value, cell.size(), cell.least());
+    TextBlock block = TextBlock.fit(value, box, steps, cell.align(), stand, lettering);
+    if (block == null) {
+      String least = mm(steps.get(steps.size() - 1));
+      tooLong(
+          path + "/text",
+          "text too long for its cell at the least lettering of "
+              + least
+              + ": '"
+              + cut(value)
+              + "'",
+          "shorter text, or a larger cell");
+      return List.of();
+    }
+    if (block.step().compareTo(cell.size()) < 0) {
+      Mark at = described.places().of(path + "/text");
+      shrunk.add(
+          "line " + at.line() + ": set at " + mm(block.step()) + " to go in: '" + cut(value) + "'");
+    }
+    return block.runs();
+  }
+
+  private boolean settable(String value, String path) {
+    String fault = lettering.fault(value);
+    if (fault != null) {
+      described
+          .faults()
+          .add(described.places().of(path), fault, "letters that one of the fonts has");
+    }
+    return fault == null;
+  }
+
+  private void tooLong(String path, String found, String expected) {
+    described.faults().add(described.places().of(path), found, expected);
+  }
+
+  static String mm(Length height) {
+    return String.format(Locale.ROOT, "%.1f mm", height.mm());
+  }
+
+  static String cut(String value) {
+    String line = value.lines().findFirst().orElse("");
+    return line.length() <= 40 ? line : line.substring(0, 39) + "…";
+  }
+}

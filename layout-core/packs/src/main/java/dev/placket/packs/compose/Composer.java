@@ -1,0 +1,193 @@
+package dev.placket.packs.compose;
+
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackSheet;
+import dev.placket.packs.description.Words;
+import dev.placket.packs.flats.FlatSpots;
+import dev.placket.packs.output.OutputName;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.text.Lettering;
+import dev.placket.packs.text.Typeface;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.Typefaces;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Makes ruled and lettered sheets of a description. */
+public final class Composer {
+  private final Described described;
+  private final Lettering lettering;
+  private final PackText text;
+  private final FlatSetter flats;
+  private final List<SheetPlan> plans = new ArrayList<>();
+  private final Set<String> shrunk = new LinkedHashSet<>();
+
+  /**
+   * Reads the pictures of a description and lays its grids and tables; slips are noted.
+   *
+   * @param described what was read
+   * @param targets when a raster is soft
+   * @param allowSoft whether rasters may grow until they are soft
+   * @param lettering takes the typefaces that the description names
+   * @param given typefaces for the text of drawings, before those of the description
+   * @param mostRows a table of more rows is a slip
+   */
+  public Composer(
+      Described described,
+      DensityTargets targets,
+      boolean allowSoft,
+      Lettering lettering,
+      Typefaces given,
+      int mostRows) {
+    this.described = described;
+    this.lettering = lettering;
+    this.text = PackText.of(described);
+    FlatFiles files = new FlatFiles(described, typefaces(described, given));
+    Contents.check(described, files, text);
+    this.flats = new FlatSetter(described, files, lettering, targets, allowSoft);
+    for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
+      Frame frame = Frame.of(e.getKey(), e.getValue(), described);
+      if (frame != null) {
+        SheetTables tables = new SheetTables(described, files, lettering, text, shrunk, mostRows);
+        plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables));
+      }
+    }
+  }
+
+  /** The lettering of a pack: the built-in typeface and those that the description names. */
+  public static Lettering lettering(Described described) {
+    FlatFiles files = new FlatFiles(described, Typefaces.SHIPPED);
+    List<Typeface> faces = new ArrayList<>();
+    List<String> fonts = described.pack().fonts();
+    for (int i = 0; i < fonts.size(); i++) {
+      String path = "fonts/" + i;
+      Path file = files.file(fonts.get(i), path);
+      if (file == null) {
+        continue;
+      }
+      try {
+        faces.add(Typeface.of(fonts.get(i), Files.readAllBytes(file)));
+      } catch (IllegalArgumentException e) {
+        String found = fonts.get(i) + ", " + e.getMessage();
+        described.faults().add(described.places().of(path), found, "a TrueType font (.ttf)");
+      } catch (IOException e) {
+        String found = fonts.get(i) + ", which cannot be read";
+        described.faults().add(described.places().of(path), found, "a file that may be read");
+      }
+    }
+    return Lettering.load().with(faces);
+  }
+
+  /** Those given with the command, then those of the description; its slips were noted before. */
+  static Typefaces typefaces(Described described, Typefaces given) {
+    FlatFiles files = new FlatFiles(described, given);
+    Typefaces all = given;
+    List<String> fonts = described.pack().fonts();
+    for (int i = 0; i < fonts.size() && !described.faults().any(); i++) {
+      String path = "fonts/" + i;
+      Path file = files.file(fonts.get(i), path);
+      try {
+        all = file == null ? all : all.with(List.of(PictureSource.of(file)));
+      } catch (PictureException e) {
+        String found = String.valueOf(e.getMessage());
+        described.faults().add(described.places().of(path), found, "a TrueType font (.ttf)");
+      }
+    }
+    return all;
+  }
+
+  /**
+   * The sheets.
+   *
+   * @param more the number of further sheets for the flats of a sheet, by its identifier
+   * @throws Refusal with every slip of the description
+   */
+  public ComposedPack pack(Map<String, Integer> more) throws Refusal {
+    List<SheetPlan> all = flowing(more);
+    int count = sheets(more);
+    List<ComposedSheet> sheets = new ArrayList<>();
+    for (SheetPlan plan : all) {
+      for (int page = 0; page < plan.pages(); page++) {
+        PackText own = text.onSheet(ofSheet(plan, sheets.size() + 1, count));
+        CellSetter cells = new CellSetter(described, lettering, own, shrunk);
+        sheets.add(new SheetMaker(described, plan, page, cells, flats, own).make());
+      }
+    }
+    described.faults().refuse();
+    List<String> notes = new ArrayList<>(text.missing());
+    notes.addAll(shrunk);
+    if (sheets.stream().flatMap(s -> s.items().stream()).anyMatch(i -> pointedAt(i.spots()))) {
+      notes.add("callouts: fit.json says where each points; the sheets do not draw them.");
+    }
+    return new ComposedPack(
+        title(), fileName(), fields(), sheets, described.pack().oneScale(), notes);
+  }
+
+  /**
+   * How many sheets there are.
+   *
+   * @param more the number of further sheets for the flats of a sheet, by its identifier
+   */
+  public int sheets(Map<String, Integer> more) {
+    return flowing(more).stream().mapToInt(SheetPlan::pages).sum();
+  }
+
+  private List<SheetPlan> flowing(Map<String, Integer> more) {
+    return plans.stream().map(p -> p.flowing(more.getOrDefault(p.id(), 0))).toList();
+  }
+
+  private static boolean pointedAt(FlatSpots spots) {
+    return !spots.callouts().isEmpty();
+  }
+
+  private static Map<String, Words> ofSheet(SheetPlan plan, int number, int count) {
+    Map<String, Words> fields = new LinkedHashMap<>();
+    fields.put("sheet", Words.of("" + number));
+    fields.put("sheets", Words.of("" + count));
+    fields.put("sheet-name", plan.sheet().name());
+    fields.put("paper", Words.of(plan.frame().paper().name()));
+    return fields;
+  }
+
+  private Map<String, String> fields() {
+    Map<String, String> fields = new LinkedHashMap<>();
+    described.pack().fields().forEach((name, w) -> fields.put(name, leading(w)));
+    return fields;
+  }
+
+  private String leading(Words words) {
+    List<String> texts = words.in(described.pack().languages());
+    return texts.isEmpty() ? "" : texts.get(0);
+  }
+
+  private String title() {
+    List<String> parts = new ArrayList<>();
+    for (String field : List.of("label", "style-number", "style-name")) {
+      String value = leading(described.pack().fields().getOrDefault(field, Words.NONE));
+      if (!value.isBlank()) {
+        parts.add(value);
+      }
+    }
+    return parts.isEmpty() ? stem() : String.join(" ", parts);
+  }
+
+  private String fileName() {
+    String number = leading(described.pack().fields().getOrDefault("style-number", Words.NONE));
+    return OutputName.stem(number.isBlank() ? stem() : number, "pack");
+  }
+
+  private String stem() {
+    Path last = described.file().getFileName();
+    String name = last == null ? "pack" : last.toString();
+    return name.replaceAll("\\.[^.]*$", "");
+  }
+}

@@ -1,0 +1,67 @@
+package dev.placket.packs.compose;
+
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.Pack;
+import dev.placket.packs.description.PackWorkbook;
+import dev.placket.packs.description.PackWorksheet;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.text.Lettering;
+import dev.placket.pictures.Typefaces;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What a description says of a workbook, with the pictures read.
+ *
+ * @param description the description
+ * @param file the workbook
+ * @param worksheets what goes onto each worksheet, by identifier
+ * @param flats the flats of each, likewise
+ * @param fields the values of the description's fields
+ * @param notes texts that lack a language
+ */
+public record DescribedWorkbook(
+    Path description,
+    Path file,
+    Map<String, PackWorksheet> worksheets,
+    Map<String, FlatSet> flats,
+    Map<String, String> fields,
+    List<String> notes) {
+  /**
+   * Reads the pictures of a description that has a workbook.
+   *
+   * @param targets when a raster is soft
+   * @param allowSoft whether rasters may grow until they are soft
+   * @param given typefaces for the text of drawings, before those of the description
+   * @throws Refusal with every slip of the description
+   */
+  public static DescribedWorkbook of(
+      Described described, DensityTargets targets, boolean allowSoft, Typefaces given)
+      throws Refusal {
+    Pack pack = described.pack();
+    PackWorkbook workbook = pack.workbook();
+    if (workbook == null) {
+      throw new IllegalArgumentException("a description without workbook");
+    }
+    Lettering lettering = Composer.lettering(described);
+    PackText text = PackText.of(described);
+    FlatFiles files = new FlatFiles(described, Composer.typefaces(described, given));
+    Contents.check(described, files, text);
+    Path file = files.file(workbook.file(), "workbook/file");
+    FlatSetter setter = new FlatSetter(described, files, lettering, targets, allowSoft);
+    Map<String, FlatSet> flats = new LinkedHashMap<>();
+    workbook.worksheets().forEach((id, w) -> flats.put(id, WorksheetFlats.of(id, w, setter, text)));
+    Map<String, String> fields = new LinkedHashMap<>();
+    pack.fields().forEach((k, v) -> fields.put(k, text.beside(v, "fields/" + k)));
+    described.faults().refuse();
+    if (file == null) {
+      throw new IllegalStateException("no workbook and no slip");
+    }
+    return new DescribedWorkbook(
+        described.file(), file, workbook.worksheets(), flats, fields, text.missing());
+  }
+}

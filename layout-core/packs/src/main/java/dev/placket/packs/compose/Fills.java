@@ -1,0 +1,207 @@
+package dev.placket.packs.compose;
+
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackFlat;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.OutputKeys;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.SAXException;
+
+/**
+ * Fills named areas of a drawing with colours, and keeps the lines on them apart from them by 3:1.
+ *
+ * <p>An area is an element with that id: what is filled in it takes the colour, open lines stay
+ * open. Lines on filled areas stay black where black keeps 3:1 to every fill (WCAG 2, 1.4.11), else
+ * they become white.
+ */
+final class Fills {
+  private static final String LIGHT = "#FFFFFF";
+  private static final String DARK = "#000000";
+  private static final Pattern FILL = Pattern.compile("(?:^|;)\\s*fill\\s*:\\s*([^;]+)");
+  private static final Pattern STROKE = Pattern.compile("(?:^|;)\\s*stroke\\s*:\\s*([^;]+)");
+
+  private final Described described;
+  private final String path;
+
+  Fills(Described described, String path) {
+    this.described = described;
+    this.path = path;
+  }
+
+  /** The drawing with its areas filled; slips in names and colours are noted. */
+  byte[] apply(byte[] svg, PackFlat flat) throws IOException {
+    try {
+      Document document = parse(svg);
+      Map<String, Element> named = named(document);
+      flat.fills()
+          .forEach(
+              (name, colour) -> {
+                Element area = find(named, name, "fills/" + name);
+                if (area != null && !paint(area, colour)) {
+                  add(
+                      "fills/" + name,
+                      "the area '" + name + "' without a fill",
+                      "a closed path with a fill");
+                }
+              });
+      String line = lineColour(flat);
+      List<String> lines = flat.lines();
+      for (int i = 0; i < lines.size(); i++) {
+        Element group = find(named, lines.get(i), "lines/" + i);
+        if (group != null && line.equals(LIGHT)) {
+          stroke(group, line, true);
+        }
+      }
+      return bytes(document);
+    } catch (SAXException | ParserConfigurationException | TransformerException e) {
+      throw new IOException(flat.file() + ": cannot be filled, it is no SVG", e);
+    }
+  }
+
+  /** Black where it keeps 3:1 to all fills, else white where that does. */
+  private String lineColour(PackFlat flat) {
+    String taken = DARK;
+    for (Map.Entry<String, String> fill : flat.fills().entrySet()) {
+      double dark = Contrast.ratio(DARK, fill.getValue());
+      if (dark < Contrast.LINES) {
+        taken = LIGHT;
+        if (flat.lines().isEmpty()) {
+          add(
+              "fills/" + fill.getKey(),
+              String.format(
+                  Locale.ROOT, "%s, on which black lines keep only %.1f:1", fill.getValue(), dark),
+              "the groups of lines on it under lines, so that they can be made light");
+        }
+      }
+    }
+    for (Map.Entry<String, String> fill : flat.fills().entrySet()) {
+      double kept = Contrast.ratio(taken, fill.getValue());
+      if (taken.equals(LIGHT) && !flat.lines().isEmpty() && kept < Contrast.LINES) {
+        add(
+            "fills/" + fill.getKey(),
+            String.format(
+                Locale.ROOT, "%s, on which light lines keep only %.1f:1", fill.getValue(), kept),
+            "colours of one flat that are all dark or all light");
+      }
+    }
+    return taken;
+  }
+
+  private static boolean paint(Element area, String colour) {
+    boolean painted = false;
+    List<Element> all = new ArrayList<>();
+    all.add(area);
+    NodeList below = area.getElementsByTagName("*");
+    for (int i = 0; i < below.getLength(); i++) {
+      all.add((Element) below.item(i));
+    }
+    for (Element e : all) {
+      String stated = stated(e, "fill", FILL);
+      if (stated != null && !stated.equals("none")) {
+        set(e, "fill", colour);
+        painted = true;
+      }
+    }
+    boolean shape = !area.getLocalName().equals("g");
+    if (!painted && shape && stated(area, "fill", FILL) == null) {
+      set(area, "fill", colour);
+      painted = true;
+    }
+    return painted;
+  }
+
+  private static void stroke(Element e, String colour, boolean top) {
+    String stated = stated(e, "stroke", STROKE);
+    if (top ? !"none".equals(stated) : stated != null && !stated.equals("none")) {
+      set(e, "stroke", colour);
+    }
+    NodeList below = e.getChildNodes();
+    for (int i = 0; i < below.getLength(); i++) {
+      if (below.item(i) instanceof Element child) {
+        stroke(child, colour, false);
+      }
+    }
+  }
+
+  private static @Nullable String stated(Element e, String property, Pattern inStyle) {
+    Matcher m = inStyle.matcher(e.getAttribute("style"));
+    if (m.find()) {
+      return m.group(1).strip();
+    }
+    return e.hasAttribute(property) ? e.getAttribute(property).strip() : null;
+  }
+
+  private static void set(Element e, String property, String value) {
+    String style = e.getAttribute("style").strip();
+    String ended = style.isEmpty() || style.endsWith(";") ? style : style + ";";
+    e.setAttribute("style", ended + property + ":" + value);
+  }
+
+  private @Nullable Element find(Map<String, Element> named, String name, String key) {
+    Element element = named.get(name);
+    if (element == null) {
+      described
+          .faults()
+          .unknown(
+              described.places().of(path + "/" + key),
+              "no part of the drawing named",
+              name,
+              named.keySet());
+    }
+    return element;
+  }
+
+  private void add(String key, String found, String expected) {
+    described.faults().add(described.places().of(path + "/" + key), found, expected);
+  }
+
+  private static Map<String, Element> named(Document document) {
+    Map<String, Element> named = new LinkedHashMap<>();
+    NodeList all = document.getElementsByTagName("*");
+    for (int i = 0; i < all.getLength(); i++) {
+      Element e = (Element) all.item(i);
+      if (e.hasAttribute("id")) {
+        named.putIfAbsent(e.getAttribute("id"), e);
+      }
+    }
+    return named;
+  }
+
+  /** The bytes were read by the library before, which refuses entities and outside references. */
+  private static Document parse(byte[] svg)
+      throws ParserConfigurationException, SAXException, IOException {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
+    factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+    factory.setAttribute(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+    factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
+    return factory.newDocumentBuilder().parse(new ByteArrayInputStream(svg));
+  }
+
+  private static byte[] bytes(Document document) throws TransformerException {
+    Transformer transformer = TransformerFactory.newDefaultInstance().newTransformer();
+    transformer.setOutputProperty(OutputKeys.ENCODING, "UTF-8");
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    transformer.transform(new DOMSource(document), new StreamResult(out));
+    return out.toByteArray();
+  }
+}

@@ -1,0 +1,124 @@
+package dev.placket.packs.compose;
+
+import dev.placket.layout.flat.Role;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.Mark;
+import dev.placket.packs.description.PackFlat;
+import dev.placket.packs.folder.OwnOutputs;
+import dev.placket.pictures.Picture;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.PictureReader;
+import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.Typefaces;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** The files that a description names: beside it or in folders below, each picture read once. */
+final class FlatFiles {
+  /** More files are not looked through for the nearest name. */
+  private static final int MOST = 2000;
+
+  private final Described described;
+  private final Typefaces typefaces;
+  private final Map<List<Object>, Picture> read = new HashMap<>();
+
+  FlatFiles(Described described, Typefaces typefaces) {
+    this.described = described;
+    this.typefaces = typefaces;
+  }
+
+  /** The path of a file that is there and inside the folder; null with the slip noted. */
+  @Nullable Path file(String name, String path) {
+    Mark place = described.places().of(path);
+    Path folder = described.folder();
+    try {
+      Path file = folder.resolve(name).normalize();
+      if (name.isBlank() || !file.startsWith(folder) || (Files.exists(file) && outside(file))) {
+        described
+            .faults()
+            .add(
+                place, "'" + name + "', outside the folder of the description", "a file inside it");
+        return null;
+      }
+      if (Files.isRegularFile(file)) {
+        return file;
+      }
+    } catch (InvalidPathException | IOException e) {
+      described.faults().add(place, "'" + name + "', which is no file name", "a file name");
+      return null;
+    }
+    described.faults().unknown(place, "no file", name, known());
+    return null;
+  }
+
+  private boolean outside(Path file) throws IOException {
+    return !file.toRealPath().startsWith(described.folder().toRealPath());
+  }
+
+  private List<String> known() {
+    Path folder = described.folder();
+    Map<Path, OwnOutputs> earlier = new HashMap<>();
+    try (Stream<Path> all = Files.walk(folder, 3)) {
+      return all.limit(MOST)
+          .filter(Files::isRegularFile)
+          .map(f -> folder.relativize(f).toString().replace('\\', '/'))
+          .filter(f -> f.matches("(?i).*\\.(svg|png|jpe?g|csv|ttf)"))
+          .filter(f -> !isOwn(folder.resolve(f), earlier))
+          .sorted()
+          .limit(40)
+          .toList();
+    } catch (IOException | java.io.UncheckedIOException e) {
+      return List.of();
+    }
+  }
+
+  private static boolean isOwn(Path file, Map<Path, OwnOutputs> earlier) {
+    Path in = file.getParent();
+    return in != null
+        && earlier.computeIfAbsent(in, OwnOutputs::in).has(String.valueOf(file.getFileName()));
+  }
+
+  /** The picture of a flat; null with the slip noted. */
+  @Nullable Picture picture(PackFlat flat, String path) {
+    Path file = file(flat.file(), path + "/file");
+    if (file == null) {
+      return null;
+    }
+    boolean swatch = flat.role() == Role.SWATCH;
+    List<Object> key = List.of(file, flat.fills(), flat.lines(), swatch);
+    Picture known = read.get(key);
+    if (known != null) {
+      return known;
+    }
+    try {
+      PictureSource source = PictureSource.of(file);
+      if (!flat.fills().isEmpty()) {
+        PictureReader.read(source, ReadLimits.DEFAULT);
+        byte[] filled = new Fills(described, path).apply(Files.readAllBytes(file), flat);
+        source = PictureSource.of(file.toString(), filled);
+      }
+      Picture picture =
+          swatch
+              ? PictureReader.readSwatch(source, ReadLimits.DEFAULT, typefaces)
+              : PictureReader.read(source, ReadLimits.DEFAULT, typefaces);
+      read.put(key, picture);
+      return picture;
+    } catch (PictureException | IOException e) {
+      described
+          .faults()
+          .add(
+              described.places().of(path + "/file"),
+              "a picture that cannot be used: " + e.getMessage(),
+              "a sound " + PictureReader.formats());
+      return null;
+    }
+  }
+}

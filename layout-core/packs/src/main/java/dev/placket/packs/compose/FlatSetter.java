@@ -1,0 +1,265 @@
+package dev.placket.packs.compose;
+
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Grouping;
+import dev.placket.layout.flat.Held;
+import dev.placket.layout.flat.Limits;
+import dev.placket.layout.flat.Surround;
+import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Point;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackFlat;
+import dev.placket.packs.description.Words;
+import dev.placket.packs.flats.CaptionRoom;
+import dev.placket.packs.flats.FlatCaption;
+import dev.placket.packs.flats.FlatFile;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.ScaleLine;
+import dev.placket.packs.flats.ScaleLines;
+import dev.placket.packs.text.Lettering;
+import dev.placket.pictures.Picture;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Turns the flats of a sheet into what the solver sees. */
+final class FlatSetter {
+  /** A picture in a row of a table is looked at, not measured. */
+  private static final Length LEAST_IN_ROW = Length.mm(5);
+
+  private final Described described;
+  private final FlatFiles files;
+  private final Lettering lettering;
+  private final DensityTargets targets;
+  private final boolean allowSoft;
+  private final SpotSetter spots;
+
+  FlatSetter(
+      Described described,
+      FlatFiles files,
+      Lettering lettering,
+      DensityTargets targets,
+      boolean allowSoft) {
+    this.described = described;
+    this.files = files;
+    this.lettering = lettering;
+    this.targets = targets;
+    this.allowSoft = allowSoft;
+    this.spots = new SpotSetter(described);
+  }
+
+  /**
+   * The picture that belongs to a flat of a description.
+   *
+   * @param id the flat
+   * @param flat what is said of it
+   * @param path where it is said
+   */
+  record Read(String id, PackFlat flat, String path, Picture picture) {}
+
+  /** All pictures at a place of the description that can be read; slips are noted. */
+  List<Read> read(String at, Map<String, PackFlat> flats) {
+    List<Read> read = new ArrayList<>();
+    flats.forEach(
+        (id, flat) -> {
+          String path = at + "/flats/" + id;
+          Picture picture = files.picture(flat, path);
+          if (picture != null) {
+            read.add(new Read(id, flat, path, picture));
+          }
+        });
+    return read;
+  }
+
+  /**
+   * One flat.
+   *
+   * @param windows where it may lie
+   * @param inRow whether its window is in a row of a table
+   * @param grouped the ratio in the group of views formed unasked, or null
+   * @param even whether its longest side aims at that of the first flat, for want of a view
+   * @param scale the line on its scale; null for none
+   */
+  FlatSet.@Nullable Item item(
+      Read read,
+      List<String> windows,
+      boolean inRow,
+      @Nullable Double grouped,
+      boolean even,
+      @Nullable ScaleLine scale,
+      PackText text) {
+    PackFlat said = read.flat();
+    PackFlat.Scaling scaling = said.scaling();
+    Map<String, Point> points = spots.points(read);
+    String level = level(read, points);
+    if (said.trueSize() && scaling.unit() == null) {
+      add(read, "true-size", "true-size without unit", "unit, the real length of one drawing unit");
+      return null;
+    }
+    Double ratio = scaling.group() == null ? grouped : Double.valueOf(ratio(said));
+    FlatCaption caption = caption(read, inRow, scale, text);
+    Limits limits = limits(read, inRow);
+    if (caption == null || limits == null) {
+      return null;
+    }
+    Flat flat =
+        Flat.of(read.id(), said.role(), read.picture().inkedBox())
+            .withWindows(windows)
+            .withLimits(limits)
+            .withHeld(held(said))
+            .withShare(share(scaling, said, even))
+            .withSurround(surround(caption, said.trueSize()));
+    flat = flat.withPoints(points, level);
+    Length unit = scaling.unit();
+    flat = unit == null ? flat : flat.withUnitLength(unit);
+    if (ratio != null) {
+      String group = scaling.group();
+      flat = flat.withGroup(group == null ? Grouping.VIEWS : group, ratio);
+    }
+    java.nio.file.Path file = described.folder().resolve(said.file());
+    // Without a caption of their own several would be called alike.
+    String uncaptioned = title(said) + " " + read.id();
+    boolean alike = caption.name().isEmpty() || said.caption() == null && !said.role().isView();
+    String title = alike ? uncaptioned : String.join(" ", caption.name());
+    FlatFile source = new FlatFile(file, read.id(), said.role(), true, title, read.picture());
+    return new FlatSet.Item(source, flat, caption, spots.of(read, points, text));
+  }
+
+  private static double ratio(PackFlat said) {
+    Double stated = said.scaling().ratio();
+    if (stated != null) {
+      return stated;
+    }
+    return said.role().isView() ? said.role().share() : 1;
+  }
+
+  /**
+   * What is said of the scale of each flat, by its id; units of one group that differ are a slip.
+   *
+   * @param grouped the ratio of each flat in the group of views formed unasked
+   */
+  Map<String, ScaleLine> scales(List<Read> all, Map<String, Double> grouped, PackText text) {
+    List<ScaleLines.Member> members = new ArrayList<>();
+    Map<String, Read> byId = new LinkedHashMap<>();
+    for (Read read : all) {
+      PackFlat said = read.flat();
+      PackFlat.Scaling scaling = said.scaling();
+      Double formed = grouped.get(read.id());
+      String group = formed == null ? scaling.group() : Grouping.VIEWS;
+      double ratio = formed == null ? ratio(said) : formed;
+      Words caption = said.caption();
+      String name =
+          caption == null || caption.blank() ? "" : text.beside(caption, read.path() + "/caption");
+      boolean stated = scaling.ratio() != null || said.trueSize();
+      members.add(
+          new ScaleLines.Member(
+              read.id(), said.role(), name, group, ratio, stated, scaling.unit()));
+      byId.put(read.id(), read);
+    }
+    for (ScaleLines.Unlike unlike : ScaleLines.unlike(members)) {
+      add(
+          Objects.requireNonNull(byId.get(unlike.other().id())),
+          "unit",
+          "a unit unlike that of " + unlike.lead().id() + ": " + unlike.question(),
+          "one unit for both, a ratio that is meant so, or a group of its own");
+    }
+    return ScaleLines.of(members);
+  }
+
+  private static double share(PackFlat.Scaling scaling, PackFlat said, boolean even) {
+    Double stated = scaling.share();
+    if (stated != null) {
+      return stated;
+    }
+    return even ? 1 : said.role().share();
+  }
+
+  private static Held held(PackFlat said) {
+    Length unit = said.scaling().unit();
+    return said.trueSize() && unit != null
+        ? new Held(said.held().left(), said.held().top(), unit.pt())
+        : said.held();
+  }
+
+  private Surround surround(FlatCaption caption, boolean trueSize) {
+    Surround below = caption.surround(lettering);
+    return trueSize ? CheckBar.under(below) : below;
+  }
+
+  private @Nullable String level(Read read, Map<String, Point> points) {
+    String level = read.flat().level();
+    if (level == null || points.containsKey(level)) {
+      return level;
+    }
+    if (points.isEmpty()) {
+      add(read, "level", "a level in a picture of pixels", "a drawing with named parts");
+    } else {
+      described
+          .faults()
+          .unknown(
+              described.places().of(read.path() + "/level"),
+              "no part of the drawing named",
+              level,
+              points.keySet());
+    }
+    return null;
+  }
+
+  private @Nullable Limits limits(Read read, boolean inRow) {
+    PackFlat said = read.flat();
+    if (said.trueSize()) {
+      return Limits.NONE;
+    }
+    Limits usual = FlatSet.limits(said.role(), read.picture(), targets, allowSoft);
+    Length floor =
+        inRow && usual.least().compareTo(LEAST_IN_ROW) > 0 ? LEAST_IN_ROW : usual.least();
+    Length stated = said.greatest();
+    Length most = usual.greatest();
+    if (stated != null && (most == null || stated.compareTo(most) < 0)) {
+      most = stated;
+    }
+    Length least = said.least();
+    if (least == null) {
+      return new Limits(most != null && most.compareTo(floor) < 0 ? most : floor, most);
+    }
+    if (stated != null && stated.compareTo(least) < 0) {
+      add(read, "greatest", "a greatest size under the least", "one that is not under it");
+      return null;
+    }
+    return new Limits(least, most != null && most.compareTo(least) < 0 ? least : most);
+  }
+
+  private @Nullable FlatCaption caption(
+      Read read, boolean inRow, @Nullable ScaleLine scale, PackText text) {
+    PackFlat said = read.flat();
+    boolean none = said.caption() == null ? inRow : said.caption().blank();
+    if (none) {
+      return FlatCaption.NONE;
+    }
+    String name =
+        said.caption() == null
+            ? title(said)
+            : text.beside(said.caption(), read.path() + "/caption");
+    String note = text.lines(said.note(), read.path() + "/note");
+    String fault = lettering.fault(name + "\n" + note);
+    if (fault != null) {
+      add(read, "caption", fault, "letters that one of the fonts has");
+      return null;
+    }
+    return FlatCaption.of(name, note, scale, CaptionRoom.USUAL.of(said.role()), lettering);
+  }
+
+  private static String title(PackFlat said) {
+    String word = said.role().name().toLowerCase(java.util.Locale.ROOT);
+    String capital = word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1);
+    return said.role().isView() ? capital + " view" : capital;
+  }
+
+  private void add(Read read, String key, String found, String expected) {
+    described.faults().add(described.places().of(read.path() + "/" + key), found, expected);
+  }
+}

@@ -1,0 +1,160 @@
+package dev.placket.packs.compose;
+
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Grouping;
+import dev.placket.layout.units.Box;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackFlat;
+import dev.placket.packs.description.PackSheet;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.ScaleLine;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * The flats of one page.
+ *
+ * @param items what the solver sees and where it came from
+ * @param ratios the ratio of each that has one
+ * @param trueSize those that print at their real size
+ */
+record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<String> trueSize) {
+
+  /**
+   * The flats of a page, each with its windows.
+   *
+   * @param windows all windows of the page
+   * @param rowWindows the window of each flat that has one in a row of a table
+   */
+  static SheetFlats of(
+      Described described,
+      SheetPlan plan,
+      int page,
+      Map<String, Box> windows,
+      Map<String, String> rowWindows,
+      FlatSetter setter,
+      PackText text) {
+    PackSheet sheet = plan.sheet();
+    String path = "sheets/" + plan.id() + "/flats";
+    Map<String, PackFlat> here = new LinkedHashMap<>();
+    Map<String, List<String>> allowed = new LinkedHashMap<>();
+    sheet
+        .flats()
+        .forEach(
+            (id, flat) -> {
+              List<String> own = windows(flat, id, sheet, plan, rowWindows, page);
+              if (own == null) {
+                described
+                    .faults()
+                    .unknown(
+                        described.places().of(path + "/" + id),
+                        "a flat without window, the flat",
+                        id,
+                        List.of("window: " + String.join(" or ", sheet.windows().keySet())));
+              } else if (!own.isEmpty() && windows.keySet().containsAll(own)) {
+                here.put(id, flat);
+                allowed.put(id, own);
+              }
+            });
+    unknownRows(described, plan, rowWindows);
+    List<FlatSetter.Read> read = setter.read("sheets/" + plan.id(), here);
+    Map<String, Double> grouped = grouped(read);
+    Map<String, ScaleLine> scales = setter.scales(read, grouped, text);
+    boolean even = read.stream().noneMatch(r -> r.flat().role().isView());
+    List<FlatSet.Item> items = new ArrayList<>();
+    Map<String, Double> ratios = new LinkedHashMap<>();
+    Set<String> trueSize = new LinkedHashSet<>();
+    for (FlatSetter.Read r : read) {
+      boolean inRow = rowWindows.containsKey(r.id());
+      FlatSet.Item item =
+          setter.item(
+              r,
+              allowed.getOrDefault(r.id(), List.of()),
+              inRow,
+              grouped.get(r.id()),
+              even || inRow,
+              scales.get(r.id()),
+              text);
+      if (item != null) {
+        items.add(sheet.further() && !inRow ? mayGoOn(item) : item);
+        if (item.flat().group() != null) {
+          ratios.put(r.id(), item.flat().group().ratio());
+        }
+        if (r.flat().trueSize()) {
+          trueSize.add(r.id());
+        }
+      }
+    }
+    List<FlatSet.Item> all =
+        FlatSet.besideFront(items, id -> Objects.requireNonNull(here.get(id)).least() == null);
+    return new SheetFlats(all, ratios, trueSize);
+  }
+
+  /** Views stay where they are; so does what is held. */
+  private static FlatSet.Item mayGoOn(FlatSet.Item item) {
+    Flat flat = item.flat();
+    boolean may = !flat.role().isView() && !flat.held().any();
+    return new FlatSet.Item(item.file(), flat.withMayFlow(may), item.caption(), item.spots());
+  }
+
+  /** The windows a flat may use on this page; none where it lies on another; null without one. */
+  private static @org.jspecify.annotations.Nullable List<String> windows(
+      PackFlat flat,
+      String id,
+      PackSheet sheet,
+      SheetPlan plan,
+      Map<String, String> rowWindows,
+      int page) {
+    String inRow = rowWindows.get(id);
+    if (inRow != null) {
+      return List.of(inRow);
+    }
+    if (plan.hasRowFor(id)) {
+      return List.of();
+    }
+    if (!flat.windows().isEmpty()) {
+      return page == 0 ? flat.windows() : List.of();
+    }
+    if (sheet.windows().size() == 1) {
+      return page == 0 ? List.copyOf(sheet.windows().keySet()) : List.of();
+    }
+    return null;
+  }
+
+  private static void unknownRows(
+      Described described, SheetPlan plan, Map<String, String> rowWindows) {
+    Set<String> known = plan.sheet().flats().keySet();
+    rowWindows.forEach(
+        (flat, window) -> {
+          if (!known.contains(flat)) {
+            String table = window.substring(0, window.length() - flat.length() - 1);
+            String at = "sheets/" + plan.id() + "/tables/" + table;
+            described
+                .faults()
+                .unknown(described.places().of(at), "a row for the flat", flat, known);
+          }
+        });
+  }
+
+  /** Views that say nothing of their scale share one where their drawn heights agree. */
+  static Map<String, Double> grouped(List<FlatSetter.Read> read) {
+    List<Grouping.Candidate> candidates =
+        read.stream()
+            .filter(r -> r.flat().scaling().group() == null && r.flat().scaling().share() == null)
+            .filter(r -> !r.flat().trueSize())
+            .map(
+                r ->
+                    new Grouping.Candidate(
+                        r.id(),
+                        r.flat().role(),
+                        r.picture().inkedBox().height(),
+                        FlatSet.unit(r.picture())))
+            .toList();
+    return Grouping.views(candidates);
+  }
+}

@@ -1,0 +1,211 @@
+package dev.placket.packs.compose;
+
+import dev.placket.layout.flat.Role;
+import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.sheet.GridArea;
+import dev.placket.layout.sheet.GridLines;
+import dev.placket.layout.sheet.LabelledCell;
+import dev.placket.layout.sheet.Rule;
+import dev.placket.layout.sheet.Sheet;
+import dev.placket.layout.sheet.Window;
+import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackBand;
+import dev.placket.packs.description.PackCell;
+import dev.placket.packs.description.PackWindow;
+import dev.placket.packs.folder.Ruling;
+import dev.placket.packs.page.Page;
+import dev.placket.packs.table.TablePiece;
+import dev.placket.packs.text.Cell;
+import dev.placket.packs.text.TextBlock.Stand;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** Makes one page of a plan: its cells, rules, windows and flats. */
+final class SheetMaker {
+  private static final Length GAP = Length.mm(5);
+  private static final Length CLEARANCE = Length.mm(3);
+  private static final Length VIEWS_GAP = Length.mm(8);
+
+  private final Described described;
+  private final SheetPlan plan;
+  private final int page;
+  private final CellSetter setter;
+  private final FlatSetter flats;
+  private final PackText text;
+  private final List<Cell> cells = new ArrayList<>();
+  private final List<Box> edges = new ArrayList<>();
+  private final List<Rule> rules = new ArrayList<>();
+  private final List<Box> tints = new ArrayList<>();
+  private final Map<String, Box> windows = new LinkedHashMap<>();
+  private final Map<String, String> rowWindows = new LinkedHashMap<>();
+
+  SheetMaker(
+      Described described,
+      SheetPlan plan,
+      int page,
+      CellSetter setter,
+      FlatSetter flats,
+      PackText text) {
+    this.described = described;
+    this.plan = plan;
+    this.page = page;
+    this.setter = setter;
+    this.flats = flats;
+    this.text = text;
+  }
+
+  ComposedSheet make() {
+    Frame frame = plan.frame();
+    band(described.pack().header(), frame.header(), "header");
+    if (plan.likeFirst(page)) {
+      body();
+    } else {
+      Map.Entry<String, TablePiece> entry = plan.further().get(page - 1);
+      table(entry.getKey(), entry.getValue(), frame.between());
+    }
+    band(described.pack().foot(), frame.foot(), "foot");
+    String id = page == 0 ? plan.id() : plan.id() + "-" + (page + 1);
+    String name = text.beside(plan.sheet().name(), "sheets/" + plan.id() + "/name");
+    SheetFlats placed = SheetFlats.of(described, plan, page, windows, rowWindows, flats, text);
+    return new ComposedSheet(
+        id,
+        name,
+        new Page(sheet(name), cells, tints),
+        placed.items(),
+        placed.ratios(),
+        placed.trueSize(),
+        spacing(),
+        plan.sheet().rules(),
+        plan.sheet().further() && page == 0);
+  }
+
+  private void band(@Nullable PackBand band, @Nullable LaidGrid grid, String path) {
+    if (band == null || grid == null) {
+      return;
+    }
+    band.cells()
+        .forEach(
+            (name, cell) -> {
+              Box box = grid.areas().get(name);
+              if (box != null) {
+                add(cell, path + " " + name, box, path + "/cells/" + name, Stand.FOOT);
+              }
+            });
+  }
+
+  private void body() {
+    String path = "sheets/" + plan.id();
+    plan.frame()
+        .body()
+        .areas()
+        .forEach(
+            (name, box) -> {
+              PackCell cell = plan.sheet().cells().get(name);
+              PackWindow window = plan.sheet().windows().get(name);
+              TablePiece piece = plan.first().get(name);
+              if (cell != null) {
+                add(cell, name, box, path + "/cells/" + name, Stand.TOP);
+              } else if (window != null) {
+                window(name, window, box, path + "/windows/" + name);
+              } else if (piece != null) {
+                table(name, piece, box);
+              }
+            });
+  }
+
+  private void add(PackCell cell, String name, Box box, String path, Stand stand) {
+    cells.add(setter.set(cell, name, box, path, stand));
+    edges.add(box);
+  }
+
+  private void window(String name, PackWindow window, Box box, String path) {
+    windows.put(name, box);
+    edges.add(box);
+    for (int i = 0; i < window.corners().size(); i++) {
+      PackWindow.Corner corner = window.corners().get(i);
+      String at = path + "/corners/" + i;
+      if (corner.width().pt() > box.width() || corner.height().pt() > box.height()) {
+        described
+            .faults()
+            .add(described.places().of(at), "a corner larger than its window", "a smaller one");
+        continue;
+      }
+      String word = corner.at().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+      add(corner.cell(), name + " " + word, in(corner, box), at, Stand.FOOT);
+    }
+  }
+
+  private Box in(PackWindow.Corner corner, Box b) {
+    Snap x = plan.frame().lines().across();
+    Snap y = plan.frame().lines().down();
+    double w = corner.width().pt();
+    double h = corner.height().pt();
+    return switch (corner.at()) {
+      case TOP_LEFT -> new Box(b.left(), b.top(), x.line(b.left() + w), y.line(b.top() + h));
+      case TOP_RIGHT -> new Box(x.line(b.right() - w), b.top(), b.right(), y.line(b.top() + h));
+      case BOTTOM_LEFT ->
+          new Box(b.left(), y.line(b.bottom() - h), x.line(b.left() + w), b.bottom());
+      case BOTTOM_RIGHT ->
+          new Box(x.line(b.right() - w), y.line(b.bottom() - h), b.right(), b.bottom());
+    };
+  }
+
+  private void table(String name, TablePiece piece, Box area) {
+    cells.addAll(piece.cells());
+    edges.add(area);
+    rules.addAll(piece.rules());
+    tints.addAll(piece.tints());
+    for (TablePiece.RowWindow row : piece.windows()) {
+      String window = name + " " + row.flat();
+      windows.put(window, row.box());
+      rowWindows.put(row.flat(), window);
+    }
+  }
+
+  private Sheet sheet(String name) {
+    Frame frame = plan.frame();
+    TreeSet<Double> x = new TreeSet<>(frame.body().columns());
+    TreeSet<Double> y = new TreeSet<>(frame.body().rows());
+    windows
+        .values()
+        .forEach(
+            b -> {
+              x.addAll(List.of(b.left(), b.right()));
+              y.addAll(List.of(b.top(), b.bottom()));
+            });
+    List<Double> columns = List.copyOf(x);
+    List<Double> rows = List.copyOf(y);
+    List<Window> named = new ArrayList<>();
+    windows.forEach(
+        (window, b) ->
+            named.add(
+                new Window(
+                    window,
+                    new GridArea(
+                        columns.indexOf(b.left()),
+                        rows.indexOf(b.top()),
+                        columns.indexOf(b.right()),
+                        rows.indexOf(b.bottom())))));
+    List<Rule> all = new ArrayList<>(Ruling.of(frame.inside(), edges));
+    all.addAll(rules);
+    List<LabelledCell> labelled =
+        cells.stream().map(c -> new LabelledCell(c.name(), c.box())).toList();
+    GridLines lines = new GridLines(columns, rows);
+    return new Sheet(name, frame.paper(), frame.margins(), lines, named, labelled, all);
+  }
+
+  private Spacing spacing() {
+    Length gap = plan.sheet().gap();
+    Length clearance = plan.sheet().clearance();
+    List<Spacing.PairGap> pairs =
+        gap == null ? List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, VIEWS_GAP)) : List.of();
+    return new Spacing(
+        gap == null ? GAP : gap, clearance == null ? CLEARANCE : clearance, pairs, List.of());
+  }
+}

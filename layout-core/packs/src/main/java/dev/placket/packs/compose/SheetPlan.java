@@ -1,0 +1,86 @@
+package dev.placket.packs.compose;
+
+import dev.placket.layout.units.Box;
+import dev.placket.packs.description.PackSheet;
+import dev.placket.packs.description.PackTable;
+import dev.placket.packs.table.TablePiece;
+import dev.placket.packs.table.TableText;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * A sheet of the description with its tables in pieces, so that it is known how many sheets it
+ * becomes.
+ *
+ * @param id its identifier
+ * @param sheet what is said of it
+ * @param frame its rectangles
+ * @param first the pieces that lie in its areas, by area
+ * @param further pieces that each need a sheet of their own, with their area's name
+ * @param rowFlats flats for which a row of a table, on whatever page, has a window
+ * @param flowing sheets beyond those onto which flats go on
+ */
+record SheetPlan(
+    String id,
+    PackSheet sheet,
+    Frame frame,
+    Map<String, TablePiece> first,
+    List<Map.Entry<String, TablePiece>> further,
+    Set<String> rowFlats,
+    int flowing) {
+
+  static SheetPlan of(String id, PackSheet sheet, Frame frame, SheetTables tables) {
+    Map<String, TablePiece> first = new LinkedHashMap<>();
+    List<Map.Entry<String, TablePiece>> further = new ArrayList<>();
+    sheet
+        .tables()
+        .forEach(
+            (name, said) -> {
+              String path = "sheets/" + id + "/tables/" + name;
+              Box area = frame.body().areas().get(name);
+              PackTable filled = tables.filled(said, path);
+              TableText text = filled == null ? null : tables.text(filled, path);
+              if (area == null || filled == null || text == null) {
+                return;
+              }
+              List<TablePiece> pieces =
+                  tables.pieces(text, filled, name, area, frame.between(), path);
+              for (int i = 0; i < pieces.size(); i++) {
+                if (i == 0) {
+                  first.put(name, pieces.get(0));
+                } else {
+                  further.add(Map.entry(name, pieces.get(i)));
+                }
+              }
+            });
+    Set<String> rowFlats = new HashSet<>();
+    Stream.concat(first.values().stream(), further.stream().map(Map.Entry::getValue))
+        .forEach(p -> p.windows().forEach(w -> rowFlats.add(w.flat())));
+    return new SheetPlan(id, sheet, frame, first, further, rowFlats, 0);
+  }
+
+  /** How many sheets it becomes. */
+  int pages() {
+    return 1 + further.size() + flowing;
+  }
+
+  /** The same with sheets onto which flats go on. */
+  SheetPlan flowing(int more) {
+    return new SheetPlan(id, sheet, frame, first, further, rowFlats, more);
+  }
+
+  /** Whether a page is ruled as the first is. */
+  boolean likeFirst(int page) {
+    return page == 0 || page > further.size();
+  }
+
+  /** Whether a row of a table, on whatever page, has a window for a flat. */
+  boolean hasRowFor(String flat) {
+    return rowFlats.contains(flat);
+  }
+}

@@ -1,0 +1,226 @@
+package dev.placket.packs.compose;
+
+import dev.placket.layout.units.Box;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.Mark;
+import dev.placket.packs.description.PackColumn;
+import dev.placket.packs.description.PackTable;
+import dev.placket.packs.description.Words;
+import dev.placket.packs.table.Csv;
+import dev.placket.packs.table.TableLayout;
+import dev.placket.packs.table.TablePiece;
+import dev.placket.packs.table.TableText;
+import dev.placket.packs.text.Lettering;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Reads and lays the tables of a sheet, and parts what is too long for its area. */
+final class SheetTables {
+  private static final int MOST_BYTES = 5_000_000;
+
+  private final Described described;
+  private final FlatFiles files;
+  private final Lettering lettering;
+  private final PackText text;
+  private final Set<String> shrunk;
+  private final int mostRows;
+
+  SheetTables(
+      Described described,
+      FlatFiles files,
+      Lettering lettering,
+      PackText text,
+      Set<String> shrunk,
+      int mostRows) {
+    this.described = described;
+    this.files = files;
+    this.lettering = lettering;
+    this.text = text;
+    this.shrunk = shrunk;
+    this.mostRows = mostRows;
+  }
+
+  /** The table with the values of its file; null where the file cannot be read. */
+  @Nullable PackTable filled(PackTable table, String path) {
+    String csv = table.csv();
+    if (csv == null) {
+      return few(table.rows().size(), described.places().of(path)) ? table : null;
+    }
+    Mark place = described.places().of(path + "/csv");
+    Path file = files.file(csv, path + "/csv");
+    if (file == null) {
+      return null;
+    }
+    try {
+      byte[] bytes = Files.readAllBytes(file);
+      if (bytes.length > MOST_BYTES) {
+        described.faults().add(place, csv + " of more than " + MOST_BYTES + " bytes", "fewer");
+        return null;
+      }
+      String read = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      List<Csv.Row> records = Csv.read(read);
+      return few(records.size() - 1, place) ? filled(table, records, csv, place) : null;
+    } catch (Csv.CsvException e) {
+      String found = csv + ", " + e.getMessage();
+      described.faults().add(place, found, "comma-separated values (RFC 4180)");
+    } catch (CharacterCodingException e) {
+      described.faults().add(place, csv + ", which is not UTF-8", "a file saved in UTF-8");
+    } catch (IOException e) {
+      described.faults().add(place, csv + ", which cannot be read", "a file that may be read");
+    }
+    return null;
+  }
+
+  private boolean few(int rows, Mark place) {
+    if (rows > mostRows) {
+      described
+          .faults()
+          .add(
+              place,
+              "a table of " + rows + " rows",
+              mostRows + " at most; split it, or raise the limit with --most-rows");
+    }
+    return rows <= mostRows;
+  }
+
+  private @Nullable PackTable filled(
+      PackTable table, List<Csv.Row> records, String csv, Mark place) {
+    if (records.isEmpty()) {
+      described.faults().add(place, csv + " without a line", "headings in its first line");
+      return null;
+    }
+    List<PackColumn> columns = table.columns();
+    List<String> headings = records.get(0).fields();
+    if (columns.isEmpty()) {
+      columns = headings.stream().map(PackColumn::of).toList();
+    } else if (columns.size() != headings.size()) {
+      described
+          .faults()
+          .add(
+              place,
+              csv + " with " + headings.size() + " values a line",
+              columns.size() + ", one for each column");
+      return null;
+    }
+    List<List<Words>> rows = new ArrayList<>();
+    for (Csv.Row record : records.subList(1, records.size())) {
+      rows.add(record.fields().stream().map(Words::of).toList());
+    }
+    return table.with(columns, rows);
+  }
+
+  /** A table with its text; null where a value cannot be set. */
+  @Nullable TableText text(PackTable table, String path) {
+    List<TableText.Column> columns = new ArrayList<>();
+    String sample = text.beside(Words.of(table.sample()), path + "/sample");
+    boolean found = sample.isBlank();
+    boolean settable = true;
+    for (int c = 0; c < table.columns().size(); c++) {
+      PackColumn column = table.columns().get(c);
+      String at = path + "/columns/" + c;
+      String heading = text.lines(column.heading(), at + "/heading");
+      settable &= settable(heading, at);
+      boolean strong = !sample.isBlank() && heading.lines().toList().contains(sample);
+      found |= strong;
+      columns.add(
+          new TableText.Column(heading, column.width(), column.align(), column.windows(), strong));
+    }
+    if (!found) {
+      List<String> known = columns.stream().map(TableText.Column::heading).toList();
+      described
+          .faults()
+          .unknown(described.places().of(path + "/sample"), "no column headed", sample, known);
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (int r = 0; r < table.rows().size(); r++) {
+      List<String> row = new ArrayList<>();
+      for (int c = 0; c < table.rows().get(r).size(); c++) {
+        String at = path + "/rows/" + r + "/" + c;
+        // A file's values stand as they are: braces there are no fields.
+        Words value = table.rows().get(r).get(c);
+        String set =
+            table.csv() == null ? text.lines(value, at) : value.byLanguage().getOrDefault("", "");
+        settable &= settable(set, table.csv() == null ? at : path + "/csv");
+        row.add(set);
+      }
+      rows.add(row);
+    }
+    boolean even = rows.stream().allMatch(r -> r.size() == columns.size());
+    return settable && even && !columns.isEmpty()
+        ? new TableText(
+            columns,
+            rows,
+            Lettering.steps(rows.toString(), table.size(), table.least()),
+            table.windowRow())
+        : null;
+  }
+
+  private boolean settable(String value, String path) {
+    String fault = lettering.fault(value);
+    if (fault != null) {
+      described
+          .faults()
+          .add(described.places().of(path), fault, "letters that one of the fonts has");
+    }
+    return fault == null;
+  }
+
+  /**
+   * The pieces of a table: the first in its area, further ones in all that a sheet has.
+   *
+   * @param between what header and foot leave of a sheet
+   */
+  List<TablePiece> pieces(
+      TableText table, PackTable said, String name, Box area, Box between, String path) {
+    List<TablePiece> pieces = new ArrayList<>();
+    Map<Double, TableLayout> byWidth = new HashMap<>();
+    try {
+      Box room = area;
+      int from = 0;
+      do {
+        double width = room.width();
+        TableLayout known = byWidth.get(width);
+        TableLayout laid = known == null ? TableLayout.of(table, width, lettering) : known;
+        byWidth.put(width, laid);
+        report(laid, said, path);
+        int n = laid.rowsWithin(from, room.height());
+        if (n == 0 && laid.rows() > 0 && room.equals(between)) {
+          add(path, "row " + (from + 1) + ", which is higher than a sheet", "fewer words in it");
+          return List.of();
+        }
+        if (n > 0 || laid.rows() == 0) {
+          pieces.add(TablePiece.of(laid, from, from + n, name, room));
+        } else {
+          pieces.add(new TablePiece(List.of(), List.of(), List.of(), List.of()));
+        }
+        from += n;
+        room = between;
+      } while (from < table.rows().size());
+    } catch (IllegalArgumentException e) {
+      add(path, String.valueOf(e.getMessage()), "columns that hold their values in " + name);
+    }
+    return pieces;
+  }
+
+  private void report(TableLayout laid, PackTable said, String path) {
+    if (laid.step().compareTo(said.size()) < 0) {
+      int line = described.places().of(path).line();
+      shrunk.add(
+          "line " + line + ": the table is set at " + CellSetter.mm(laid.step()) + " to go in");
+    }
+  }
+
+  private void add(String path, String found, String expected) {
+    described.faults().add(described.places().of(path), found, expected);
+  }
+}

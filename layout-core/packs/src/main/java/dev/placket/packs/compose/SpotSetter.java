@@ -1,0 +1,110 @@
+package dev.placket.packs.compose;
+
+import dev.placket.layout.flat.InkedBox;
+import dev.placket.layout.units.Point;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackPoint;
+import dev.placket.packs.flats.FlatSpots;
+import dev.placket.pictures.Drawing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** Finds the spots of a flat that are pointed at; slips are noted. */
+final class SpotSetter {
+  private final Described described;
+
+  SpotSetter(Described described) {
+    this.described = described;
+  }
+
+  /** The elements of the drawing and, before them, the points that the description names. */
+  Map<String, Point> points(FlatSetter.Read read) {
+    Map<String, Point> drawn =
+        read.picture() instanceof Drawing drawing ? drawing.points() : Map.of();
+    Map<String, Point> all = new TreeMap<>(drawn);
+    read.flat()
+        .spots()
+        .points()
+        .forEach(
+            (id, point) -> {
+              String path = read.path() + "/points/" + id;
+              Point at = at(point, drawn, path);
+              if (at != null && inside(at, read.picture().inkedBox(), path)) {
+                all.put(id, at);
+              }
+            });
+    return all;
+  }
+
+  private @Nullable Point at(PackPoint point, Map<String, Point> drawn, String path) {
+    String element = point.element();
+    if (element == null) {
+      return point.at();
+    }
+    Point found = drawn.get(element);
+    if (found == null && drawn.isEmpty()) {
+      add(path, "an element of a picture of pixels", "x and y in its pixels");
+    } else if (found == null) {
+      described
+          .faults()
+          .unknown(
+              described.places().of(path + "/element"),
+              "no part of the drawing named",
+              element,
+              drawn.keySet());
+    }
+    return found;
+  }
+
+  private boolean inside(Point at, InkedBox ink, String path) {
+    boolean inside =
+        at.x() >= ink.left()
+            && at.x() <= ink.right()
+            && at.y() >= ink.top()
+            && at.y() <= ink.bottom();
+    if (!inside) {
+      String box =
+          String.format(
+              java.util.Locale.ROOT,
+              "one within it: %.4g to %.4g across, %.4g to %.4g down",
+              ink.left(),
+              ink.right(),
+              ink.top(),
+              ink.bottom());
+      add(path, "a point beside what is drawn", box);
+    }
+    return inside;
+  }
+
+  /** The spots as the sheet carries them. */
+  FlatSpots of(FlatSetter.Read read, Map<String, Point> points, PackText text) {
+    List<FlatSpots.Callout> callouts = new ArrayList<>();
+    read.flat()
+        .spots()
+        .callouts()
+        .forEach(
+            (id, callout) -> {
+              String path = read.path() + "/callouts/" + id;
+              if (!points.containsKey(callout.point())) {
+                described
+                    .faults()
+                    .unknown(
+                        described.places().of(path + "/point"),
+                        "the point",
+                        callout.point(),
+                        points.keySet());
+              }
+              String said = text.beside(callout.text(), path + "/text");
+              callouts.add(new FlatSpots.Callout(id, callout.point(), said));
+            });
+    List<String> named = new ArrayList<>(read.flat().spots().points().keySet());
+    return new FlatSpots(named, callouts);
+  }
+
+  private void add(String path, String found, String expected) {
+    described.faults().add(described.places().of(path), found, expected);
+  }
+}

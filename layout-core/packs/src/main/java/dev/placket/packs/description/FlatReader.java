@@ -1,0 +1,76 @@
+package dev.placket.packs.description;
+
+import dev.placket.layout.flat.Held;
+import dev.placket.layout.flat.Role;
+import dev.placket.layout.units.Length;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a flat. */
+final class FlatReader {
+  private static final List<String> KEYS =
+      List.of(
+          "file",
+          "role",
+          "window",
+          "group",
+          "ratio",
+          "share",
+          "unit",
+          "level",
+          "least",
+          "greatest",
+          "true-size",
+          "caption",
+          "note",
+          "held",
+          "fills",
+          "lines",
+          "points",
+          "callouts");
+  private static final List<String> HELD = List.of("left", "top", "scale");
+  private static final Map<String, Role> ROLES = Spelled.words(Role.values());
+
+  private final Values values;
+
+  FlatReader(Values values) {
+    this.values = values;
+  }
+
+  PackFlat flat(String id, Node node) {
+    Entries e = new Entries(node, "flat " + id, KEYS, values.faults());
+    Role role = values.choice(e.need("role"), ROLES, "the role");
+    String level = values.text(e.get("level"), "");
+    String group = values.text(e.get("group"), "");
+    return new PackFlat(
+        values.text(e.need("file"), ""),
+        role == null ? Role.DETAIL : role,
+        values.oneOrMore(e.get("window"), "windows"),
+        new PackFlat.Scaling(
+            group.isEmpty() ? null : group,
+            values.number(e.get("ratio")),
+            values.number(e.get("share")),
+            values.length(e.get("unit"), 1e-9)),
+        values.length(e.get("least"), 0),
+        values.length(e.get("greatest"), 0.001),
+        values.flag(e.get("true-size"), false),
+        values.words(e.get("caption")),
+        values.words(e.get("note"), Words.NONE),
+        level.isEmpty() ? null : level,
+        held(e.get("held")),
+        values.named(e.get("fills"), "a colour", (name, n) -> values.colour(n)),
+        values.oneOrMore(e.get("lines"), "names of groups of lines"),
+        new SpotReader(values).spots(e.get("points"), e.get("callouts")));
+  }
+
+  private Held held(@Nullable Node node) {
+    if (node == null) {
+      return Held.NOTHING;
+    }
+    Entries e = new Entries(node, "held", HELD, values.faults());
+    Length left = values.length(e.get("left"), 0);
+    Length top = values.length(e.get("top"), 0);
+    return new Held(left, top, values.number(e.get("scale")));
+  }
+}

@@ -1,0 +1,12 @@
+package dev.placket.packs.description;
+
+/**
+ * A place in a description.
+ *
+ * @param line from 1
+ * @param column from 1
+ */
+public record Mark(int line, int column) {
+  /** Where a file begins. */
+  public static final Mark START = new Mark(1, 1);
+}

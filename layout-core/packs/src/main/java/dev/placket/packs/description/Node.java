@@ -1,0 +1,58 @@
+package dev.placket.packs.description;
+
+import java.util.List;
+import java.util.Map;
+
+/** A part of a description as it is written, with its place. */
+sealed interface Node permits Node.Text, Node.Items, Node.Keys {
+  /** Where it begins. */
+  Mark mark();
+
+  /** What messages call it. */
+  String what();
+
+  /**
+   * A single value, as typed.
+   *
+   * @param mark where it begins
+   * @param value its text without quotes
+   */
+  record Text(Mark mark, String value) implements Node {
+    @Override
+    public String what() {
+      return value.isEmpty() ? "nothing" : "'" + shortened(value) + "'";
+    }
+
+    private static String shortened(String text) {
+      String line = text.lines().findFirst().orElse("");
+      return line.length() <= 40 ? line : line.substring(0, 39) + "…";
+    }
+  }
+
+  /**
+   * A list.
+   *
+   * @param mark where it begins
+   * @param items its items in order
+   */
+  record Items(Mark mark, List<Node> items) implements Node {
+    @Override
+    public String what() {
+      return "a list";
+    }
+  }
+
+  /**
+   * Keys with values.
+   *
+   * @param mark where it begins
+   * @param values each value by its key, in the order written
+   * @param places where each key stands
+   */
+  record Keys(Mark mark, Map<String, Node> values, Map<String, Mark> places) implements Node {
+    @Override
+    public String what() {
+      return "keys with values";
+    }
+  }
+}

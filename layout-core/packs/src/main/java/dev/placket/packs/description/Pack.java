@@ -1,0 +1,106 @@
+package dev.placket.packs.description;
+
+import dev.placket.layout.sheet.Margins;
+import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.units.Length;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A whole pack as its description says it: what all sheets share, and the sheets in their order.
+ *
+ * <p>The order of its maps is the order on paper: a program hands over maps that keep theirs.
+ *
+ * @param languages short names of the languages that text is set in, the first leading
+ * @param fields values that text may name in braces, as in {@code {style-number}}
+ * @param paper the paper of all sheets that state none, the way up it is used
+ * @param margins the margins likewise
+ * @param fonts TrueType files beside the description, asked in their order for characters that the
+ *     built-in typeface lacks
+ * @param header cells along the top of every sheet; null for none
+ * @param foot cells along the bottom of every sheet; null for none
+ * @param sheets the sheets by identifier; none where there is a workbook
+ * @param workbook what goes onto a workbook that is ruled already; null for sheets of our own
+ * @param oneScale scale groups that have one scale on all sheets, not on each its own
+ * @param retired identifiers of earlier revisions that must not come back
+ */
+public record Pack(
+    List<String> languages,
+    Map<String, Words> fields,
+    Paper paper,
+    Margins margins,
+    List<String> fonts,
+    @Nullable PackBand header,
+    @Nullable PackBand foot,
+    Map<String, PackSheet> sheets,
+    @Nullable PackWorkbook workbook,
+    List<String> oneScale,
+    List<String> retired) {
+  /** What the first line of a description states. */
+  public static final String FORMAT = "placket-pack/1";
+
+  /** The paper where none is stated. */
+  public static final Paper USUAL_PAPER = Paper.A4.landscape();
+
+  /** The margins where none are stated. */
+  public static final Margins USUAL_MARGINS = Margins.all(Length.mm(10));
+
+  /** Copies collections. */
+  public Pack {
+    languages = List.copyOf(languages);
+    fields = ordered(fields);
+    fonts = List.copyOf(fonts);
+    sheets = ordered(sheets);
+    oneScale = List.copyOf(oneScale);
+    retired = List.copyOf(retired);
+  }
+
+  /** A pack in English on A4 landscape, without header and foot. */
+  public static Pack of(Map<String, Words> fields, Map<String, PackSheet> sheets) {
+    return new Pack(
+        List.of("en"),
+        fields,
+        USUAL_PAPER,
+        USUAL_MARGINS,
+        List.of(),
+        null,
+        null,
+        sheets,
+        null,
+        List.of(),
+        List.of());
+  }
+
+  /** This pack with cells along the top and bottom of every sheet. */
+  public Pack withBands(@Nullable PackBand top, @Nullable PackBand bottom) {
+    return new Pack(
+        languages, fields, paper, margins, fonts, top, bottom, sheets, workbook, oneScale, retired);
+  }
+
+  /**
+   * This pack with every sheet on another paper.
+   *
+   * @param asIs whether all are to be the way up that the paper is, not each the way up that it was
+   */
+  public Pack on(Paper other, boolean asIs) {
+    Map<String, PackSheet> moved = new LinkedHashMap<>();
+    sheets.forEach(
+        (id, s) ->
+            moved.put(
+                id, s.on(s.paper() == null ? null : asIs ? other : turned(other, s.paper()))));
+    Paper all = asIs ? other : turned(other, paper);
+    return new Pack(
+        languages, fields, all, margins, fonts, header, foot, moved, workbook, oneScale, retired);
+  }
+
+  private static Paper turned(Paper other, Paper like) {
+    return like.width().compareTo(like.height()) > 0 ? other.landscape() : other.portrait();
+  }
+
+  static <V> Map<String, V> ordered(Map<String, V> map) {
+    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+  }
+}

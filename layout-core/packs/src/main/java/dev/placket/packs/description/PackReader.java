@@ -1,0 +1,179 @@
+package dev.placket.packs.description;
+
+import dev.placket.layout.sheet.Margins;
+import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.refusal.Refusal;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a description: YAML in UTF-8, whose form is {@code placket-pack-1.schema.json}. */
+public final class PackReader {
+  /** Larger files are refused. */
+  private static final int MOST_BYTES = 5_000_000;
+
+  private static final List<String> KEYS =
+      List.of(
+          "format",
+          "languages",
+          "fields",
+          "paper",
+          "margins",
+          "fonts",
+          "header",
+          "foot",
+          "sheets",
+          "workbook",
+          "one-scale",
+          "retired");
+  private static final List<String> SIDES = List.of("top", "right", "bottom", "left");
+  private static final List<String> SIZES = List.of("width", "height");
+
+  private final Faults faults;
+  private final Values values;
+
+  private PackReader(Faults faults) {
+    this.faults = faults;
+    this.values = new Values(faults);
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @return what it says, with the slips noted
+   * @throws Refusal if it cannot be read or its YAML is broken
+   */
+  public static Described read(Path file) throws Refusal {
+    byte[] bytes;
+    try (InputStream in = Files.newInputStream(file)) {
+      bytes = in.readNBytes(MOST_BYTES + 1);
+    } catch (IOException e) {
+      throw Refusal.input(file + ": cannot be opened; check that it is there and may be read.");
+    }
+    return read(file, bytes);
+  }
+
+  /** Reads the bytes of a file; see {@link #read(Path)}. */
+  public static Described read(Path file, byte[] bytes) throws Refusal {
+    if (bytes.length > MOST_BYTES) {
+      throw Refusal.input(
+          file + ": has more than " + MOST_BYTES + " bytes; a description has fewer, split it.");
+    }
+    Faults faults = new Faults(file.toString());
+    String text = text(file, bytes);
+    Node root = YamlTree.read(text, faults);
+    if (root == null) {
+      faults.refuse();
+      throw new IllegalStateException("no description and no slip");
+    }
+    Pack pack = new PackReader(faults).pack(root);
+    return new Described(file, pack, Places.of(root), faults);
+  }
+
+  private static String text(Path file, byte[] bytes) throws Refusal {
+    ByteBuffer buffer = ByteBuffer.wrap(bytes);
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(buffer).toString();
+      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      int line = 1;
+      for (int i = 0; i < buffer.position(); i++) {
+        line += bytes[i] == '\n' ? 1 : 0;
+      }
+      throw Refusal.input(
+          file + ", line " + line + ": is not written in UTF-8 from here on; save it so.");
+    }
+  }
+
+  private Pack pack(Node root) {
+    Entries e = new Entries(root, "the description", KEYS, faults);
+    format(e.need("format"));
+    List<String> languages = values.oneOrMore(e.get("languages"), "languages, as in en");
+    values.setLanguages(languages.isEmpty() ? List.of("en") : languages);
+    SheetReader sheets = new SheetReader(values, this);
+    PackWorkbook workbook = new WorksheetReader(values).workbook(e.get("workbook"));
+    return new Pack(
+        languages.isEmpty() ? List.of("en") : languages,
+        values.named(e.get("fields"), "a value", (name, n) -> values.words(n)),
+        paper(e.get("paper"), Pack.USUAL_PAPER),
+        margins(e.get("margins"), Pack.USUAL_MARGINS),
+        values.oneOrMore(e.get("fonts"), "TrueType files"),
+        sheets.band(e.get("header"), "the header"),
+        sheets.band(e.get("foot"), "the foot"),
+        values.named(
+            workbook == null ? e.need("sheets") : e.get("sheets"), "a sheet", sheets::sheet),
+        workbook,
+        values.oneOrMore(e.get("one-scale"), "scale groups"),
+        values.oneOrMore(e.get("retired"), "identifiers"));
+  }
+
+  private void format(@Nullable Node node) {
+    String stated = values.text(node, Pack.FORMAT);
+    if (!stated.equals(Pack.FORMAT) && node instanceof Node.Text) {
+      faults.add(node.mark(), "the format '" + stated + "'", Pack.FORMAT);
+    }
+  }
+
+  /** A paper as {@code A4}, {@code Letter portrait} or by its width and height. */
+  Paper paper(@Nullable Node node, Paper otherwise) {
+    if (node == null) {
+      return otherwise;
+    }
+    if (node instanceof Node.Keys) {
+      Entries e = new Entries(node, "paper", SIZES, faults);
+      Length width = values.length(e.need("width"), 10);
+      Length height = values.length(e.need("height"), 10);
+      if (width == null || height == null) {
+        return otherwise;
+      }
+      Paper custom = new Paper("custom", width, height);
+      String over = PaperOption.over(custom);
+      if (over != null) {
+        faults.add(node.mark(), "paper of which " + over, "smaller paper");
+      }
+      return custom;
+    }
+    String[] words = values.text(node, "").strip().split("\\s+");
+    Paper named = Paper.named(words[0]).orElse(null);
+    List<String> known = new ArrayList<>();
+    Paper.NAMED.forEach(p -> known.add(p.name()));
+    if (named == null) {
+      faults.unknown(node.mark(), "the paper", words[0], known);
+      return otherwise;
+    }
+    String way = words.length == 1 ? "landscape" : words[1].toLowerCase(Locale.ROOT);
+    if (words.length > 2 || !List.of("landscape", "portrait").contains(way)) {
+      faults.unknown(node.mark(), "the way up", way, List.of("landscape", "portrait"));
+    }
+    return way.equals("portrait") ? named.portrait() : named.landscape();
+  }
+
+  Margins margins(@Nullable Node node, Margins otherwise) {
+    if (node == null) {
+      return otherwise;
+    }
+    if (node instanceof Node.Keys) {
+      Entries e = new Entries(node, "margins", SIDES, faults);
+      Map<String, Length> sides = new LinkedHashMap<>();
+      for (String side : SIDES) {
+        Length read = values.length(e.need(side), 0);
+        sides.put(side, read == null ? Length.mm(10) : read);
+      }
+      List<Length> l = List.copyOf(sides.values());
+      return new Margins(l.get(0), l.get(1), l.get(2), l.get(3));
+    }
+    Length each = values.length(node, 0);
+    return each == null ? otherwise : Margins.all(each);
+  }
+}

@@ -1,0 +1,46 @@
+package dev.placket.packs.description;
+
+import dev.placket.layout.units.Length;
+import dev.placket.packs.text.Lettering;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A table.
+ *
+ * @param columns its columns; none where a CSV file's first record says them
+ * @param rows its values, as many in each row as there are columns; none where a CSV file has them
+ * @param csv a file of comma-separated values beside the description, or null
+ * @param sample the heading of the column of the sample size, which is set strong; blank for none
+ * @param size the height of capitals of its values
+ * @param least the height of capitals down to which they may shrink
+ * @param windowRow the height of rows that hold a window
+ */
+public record PackTable(
+    List<PackColumn> columns,
+    List<List<Words>> rows,
+    @Nullable String csv,
+    String sample,
+    Length size,
+    Length least,
+    Length windowRow) {
+  /** The height of rows with a window where none is stated. */
+  public static final Length USUAL_WINDOW_ROW = Length.mm(20);
+
+  /** Copies the lists. */
+  public PackTable {
+    columns = List.copyOf(columns);
+    rows = rows.stream().map(List::copyOf).toList();
+  }
+
+  /** A table of usual lettering. */
+  public static PackTable of(List<PackColumn> columns, List<List<Words>> rows) {
+    return new PackTable(
+        columns, rows, null, "", Lettering.VALUE, Lettering.CAPTION, USUAL_WINDOW_ROW);
+  }
+
+  /** This table with columns and rows that were read from its file. */
+  public PackTable with(List<PackColumn> read, List<List<Words>> values) {
+    return new PackTable(read, values, csv, sample, size, least, windowRow);
+  }
+}

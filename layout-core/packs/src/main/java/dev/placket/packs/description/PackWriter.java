@@ -1,0 +1,256 @@
+package dev.placket.packs.description;
+
+import dev.placket.layout.fit.Rules;
+import dev.placket.layout.flat.Held;
+import dev.placket.layout.sheet.Margins;
+import dev.placket.layout.sheet.Paper;
+import dev.placket.packs.text.Lettering;
+import dev.placket.packs.text.TextBlock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.yaml.snakeyaml.DumperOptions;
+import org.yaml.snakeyaml.Yaml;
+
+/** Writes a pack as a description that reads back to the same pack. */
+public final class PackWriter {
+  private final Pack pack;
+
+  private PackWriter(Pack pack) {
+    this.pack = pack;
+  }
+
+  /** The description of a pack, in YAML. */
+  public static String write(Pack pack) {
+    DumperOptions options = new DumperOptions();
+    options.setDefaultFlowStyle(DumperOptions.FlowStyle.BLOCK);
+    options.setAllowUnicode(true);
+    options.setSplitLines(false);
+    // The same value in two places is written out twice.
+    options.setDereferenceAliases(true);
+    return new Yaml(options).dump(new PackWriter(pack).root());
+  }
+
+  private Map<String, Object> root() {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("format", Pack.FORMAT);
+    m.put("languages", pack.languages());
+    m.put("fields", each(pack.fields(), PackWriter::words));
+    m.put("paper", paper(pack.paper()));
+    m.put("margins", margins(pack.margins()));
+    m.put("fonts", pack.fonts());
+    put(m, "header", pack.header(), PackWriter::band);
+    put(m, "foot", pack.foot(), PackWriter::band);
+    if (!pack.sheets().isEmpty()) {
+      m.put("sheets", each(pack.sheets(), PackWriter::sheet));
+    }
+    put(m, "workbook", pack.workbook(), PackWriter::workbook);
+    m.put("one-scale", pack.oneScale());
+    m.put("retired", pack.retired());
+    return m;
+  }
+
+  private static Map<String, Object> workbook(PackWorkbook workbook) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("file", workbook.file());
+    m.put("worksheets", each(workbook.worksheets(), PackWriter::worksheet));
+    return m;
+  }
+
+  private static Map<String, Object> worksheet(PackWorksheet w) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("worksheet", w.name());
+    m.put("windows", w.windows());
+    m.put("labelled", w.labelled());
+    m.put("flats", each(w.flats(), PackWriter::flat));
+    return m;
+  }
+
+  private static Map<String, Object> band(PackBand band) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    grid(m, band.grid());
+    m.put("cells", each(band.cells(), PackWriter::cell));
+    return m;
+  }
+
+  private static void grid(Map<String, Object> m, PackGrid grid) {
+    m.put("columns", grid.columns().stream().map(Spelled::track).toList());
+    m.put("rows", grid.rows().stream().map(Spelled::track).toList());
+    m.put("areas", grid.areas());
+  }
+
+  private static Map<String, Object> sheet(PackSheet s) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("name", words(s.name()));
+    put(m, "paper", s.paper(), PackWriter::paper);
+    put(m, "margins", s.margins(), PackWriter::margins);
+    grid(m, s.grid());
+    m.put("cells", each(s.cells(), PackWriter::cell));
+    m.put("tables", each(s.tables(), PackWriter::table));
+    m.put("windows", each(s.windows(), PackWriter::window));
+    m.put("flats", each(s.flats(), PackWriter::flat));
+    if (s.further()) {
+      m.put("further", true);
+    }
+    m.put("rules", rules(s.rules()));
+    put(m, "gap", s.gap(), Spelled::length);
+    put(m, "clearance", s.clearance(), Spelled::length);
+    return m;
+  }
+
+  private static Map<String, Object> rules(Rules rules) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("front-largest", rules.frontLargest());
+    m.put("details-under-views", rules.detailsUnderViews());
+    m.put("front-before-back", rules.frontBeforeBack());
+    return m;
+  }
+
+  private static Map<String, Object> cell(PackCell c) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("caption", words(c.caption()));
+    m.put("text", words(c.text()));
+    if (!c.size().equals(Lettering.VALUE)) {
+      m.put("size", Spelled.length(c.size()));
+    }
+    if (!c.least().equals(Lettering.CAPTION)) {
+      m.put("least", Spelled.length(c.least()));
+    }
+    if (c.align() != TextBlock.Align.LEFT) {
+      m.put("align", Spelled.word(c.align()));
+    }
+    put(m, "stand", c.stand(), Spelled::word);
+    return m;
+  }
+
+  private static Map<String, Object> window(PackWindow window) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    List<Object> corners = new ArrayList<>();
+    for (PackWindow.Corner corner : window.corners()) {
+      Map<String, Object> c = new LinkedHashMap<>();
+      c.put("at", Spelled.word(corner.at()));
+      c.put("width", Spelled.length(corner.width()));
+      c.put("height", Spelled.length(corner.height()));
+      c.putAll(cell(corner.cell()));
+      corners.add(c);
+    }
+    m.put("corners", corners);
+    return m;
+  }
+
+  private static Map<String, Object> table(PackTable t) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("columns", t.columns().stream().map(PackWriter::column).toList());
+    if (t.csv() == null) {
+      m.put(
+          "rows", t.rows().stream().map(r -> r.stream().map(PackWriter::words).toList()).toList());
+    } else {
+      m.put("csv", t.csv());
+    }
+    m.put("sample", t.sample());
+    m.put("size", Spelled.length(t.size()));
+    m.put("least", Spelled.length(t.least()));
+    m.put("window-row", Spelled.length(t.windowRow()));
+    return m;
+  }
+
+  private static Map<String, Object> column(PackColumn c) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("heading", words(c.heading()));
+    put(m, "width", c.width(), Spelled::track);
+    put(m, "align", c.align(), Spelled::word);
+    m.put("windows", c.windows());
+    return m;
+  }
+
+  private static Map<String, Object> flat(PackFlat f) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("file", f.file());
+    m.put("role", Spelled.word(f.role()));
+    m.put("window", f.windows());
+    put(m, "group", f.scaling().group(), g -> g);
+    put(m, "ratio", f.scaling().ratio(), r -> r);
+    put(m, "share", f.scaling().share(), r -> r);
+    put(m, "unit", f.scaling().unit(), Spelled::length);
+    put(m, "level", f.level(), l -> l);
+    put(m, "least", f.least(), Spelled::length);
+    put(m, "greatest", f.greatest(), Spelled::length);
+    m.put("true-size", f.trueSize());
+    put(m, "caption", f.caption(), PackWriter::words);
+    m.put("note", words(f.note()));
+    if (f.held().any()) {
+      m.put("held", held(f.held()));
+    }
+    m.put("fills", f.fills());
+    m.put("lines", f.lines());
+    m.put("points", each(f.spots().points(), PackWriter::point));
+    m.put("callouts", each(f.spots().callouts(), PackWriter::callout));
+    return m;
+  }
+
+  private static Map<String, Object> point(PackPoint p) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    put(m, "element", p.element(), e -> e);
+    put(m, "x", p.at(), at -> at.x());
+    put(m, "y", p.at(), at -> at.y());
+    return m;
+  }
+
+  private static Map<String, Object> callout(PackCallout c) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("point", c.point());
+    m.put("text", words(c.text()));
+    return m;
+  }
+
+  private static Map<String, Object> held(Held held) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    put(m, "left", held.left(), Spelled::length);
+    put(m, "top", held.top(), Spelled::length);
+    put(m, "scale", held.scale(), s -> s);
+    return m;
+  }
+
+  private static Object paper(Paper paper) {
+    Paper named = Paper.named(paper.name()).orElse(null);
+    if (named != null && paper.equals(named.landscape())) {
+      return paper.name() + " landscape";
+    }
+    if (named != null && paper.equals(named.portrait())) {
+      return paper.name() + " portrait";
+    }
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("width", Spelled.length(paper.width()));
+    m.put("height", Spelled.length(paper.height()));
+    return m;
+  }
+
+  private static Object margins(Margins margins) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("top", Spelled.length(margins.top()));
+    m.put("right", Spelled.length(margins.right()));
+    m.put("bottom", Spelled.length(margins.bottom()));
+    m.put("left", Spelled.length(margins.left()));
+    return m;
+  }
+
+  private static Object words(Words words) {
+    return words.plain() ? words.byLanguage().getOrDefault("", "") : words.byLanguage();
+  }
+
+  private static <V> Map<String, Object> each(Map<String, V> map, Function<V, Object> writer) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    map.forEach((key, value) -> written.put(key, writer.apply(value)));
+    return written;
+  }
+
+  private static <V> void put(
+      Map<String, Object> m, String key, @Nullable V value, Function<V, Object> writer) {
+    if (value != null) {
+      m.put(key, writer.apply(value));
+    }
+  }
+}

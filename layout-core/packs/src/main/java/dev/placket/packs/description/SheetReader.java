@@ -1,0 +1,154 @@
+package dev.placket.packs.description;
+
+import dev.placket.layout.fit.Rules;
+import dev.placket.layout.sheet.Track;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.description.PackWindow.At;
+import dev.placket.packs.description.PackWindow.Corner;
+import dev.placket.packs.text.Lettering;
+import dev.placket.packs.text.TextBlock.Align;
+import dev.placket.packs.text.TextBlock.Stand;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a sheet, and the bands that sheets share. */
+final class SheetReader {
+  private static final List<String> SHEET =
+      List.of(
+          "name",
+          "paper",
+          "margins",
+          "columns",
+          "rows",
+          "areas",
+          "cells",
+          "tables",
+          "windows",
+          "flats",
+          "further",
+          "rules",
+          "gap",
+          "clearance");
+  private static final List<String> BAND = List.of("columns", "rows", "areas", "cells");
+  private static final List<String> CELL =
+      List.of("caption", "text", "size", "least", "align", "stand");
+  private static final List<String> CORNER =
+      List.of("at", "width", "height", "caption", "text", "size", "least", "align", "stand");
+  private static final List<String> RULES =
+      List.of("front-largest", "details-under-views", "front-before-back");
+
+  static final Map<String, Length> HEIGHTS = heights();
+  static final Map<String, Align> ALIGNS = Spelled.words(Align.values());
+  private static final Map<String, Stand> STANDS = Spelled.words(Stand.values());
+  private static final Map<String, At> CORNERS = Spelled.words(At.values());
+
+  private final Values values;
+  private final PackReader pack;
+  private final TableReader tables;
+  private final FlatReader flats;
+
+  SheetReader(Values values, PackReader pack) {
+    this.values = values;
+    this.pack = pack;
+    this.tables = new TableReader(values);
+    this.flats = new FlatReader(values);
+  }
+
+  PackSheet sheet(String id, Node node) {
+    Entries e = new Entries(node, "sheet " + id, SHEET, values.faults());
+    Node paper = e.get("paper");
+    Node margins = e.get("margins");
+    return new PackSheet(
+        values.words(e.need("name"), Words.of(id)),
+        paper == null ? null : pack.paper(paper, Pack.USUAL_PAPER),
+        margins == null ? null : pack.margins(margins, Pack.USUAL_MARGINS),
+        grid(e),
+        values.named(e.get("cells"), "a cell", (name, n) -> cell(name, n, CELL)),
+        values.named(e.get("tables"), "a table", tables::table),
+        values.named(e.get("windows"), "a window", this::window),
+        values.named(e.get("flats"), "a flat", flats::flat),
+        values.flag(e.get("further"), false),
+        rules(e.get("rules")),
+        values.length(e.get("gap"), 0),
+        values.length(e.get("clearance"), 0));
+  }
+
+  @Nullable PackBand band(@Nullable Node node, String what) {
+    if (node == null) {
+      return null;
+    }
+    Entries e = new Entries(node, what, BAND, values.faults());
+    PackGrid grid = grid(e);
+    Node rows = e.get("rows");
+    if (rows != null && grid.rows().stream().anyMatch(r -> r instanceof Track.Share)) {
+      values.faults().add(rows.mark(), "a share among the rows of " + what, "lengths, as in 10mm");
+    } else if (rows == null && !grid.areas().isEmpty()) {
+      e.need("rows");
+    }
+    return new PackBand(
+        grid, values.named(e.get("cells"), "a cell", (name, n) -> cell(name, n, CELL)));
+  }
+
+  private PackGrid grid(Entries e) {
+    List<String> areas =
+        values.oneOrMore(e.need("areas"), "rows of area names, as in: - front back");
+    int across = areas.isEmpty() ? 1 : areas.get(0).strip().split("\\s+").length;
+    List<Track> columns = values.list(e.get("columns"), "column widths", values::track);
+    List<Track> rows = values.list(e.get("rows"), "row heights", values::track);
+    return new PackGrid(
+        columns.isEmpty() ? PackGrid.shares(across) : columns,
+        rows.isEmpty() ? PackGrid.shares(Math.max(1, areas.size())) : rows,
+        areas);
+  }
+
+  private PackCell cell(String name, Node node, List<String> keys) {
+    if (node instanceof Node.Text text) {
+      return PackCell.of("", text.value());
+    }
+    Entries e = new Entries(node, "cell " + name, keys, values.faults());
+    Length size = values.choice(e.get("size"), HEIGHTS, "the height of capitals");
+    Length least = values.choice(e.get("least"), HEIGHTS, "the height of capitals");
+    Align align = values.choice(e.get("align"), ALIGNS, "the alignment");
+    return new PackCell(
+        values.words(e.get("caption"), Words.NONE),
+        values.words(e.get("text"), Words.NONE),
+        size == null ? Lettering.VALUE : size,
+        least == null ? Lettering.CAPTION : least,
+        align == null ? Align.LEFT : align,
+        values.choice(e.get("stand"), STANDS, "the place of text"));
+  }
+
+  private PackWindow window(String name, Node node) {
+    Entries e = new Entries(node, "window " + name, List.of("corners"), values.faults());
+    return new PackWindow(values.list(e.get("corners"), "corners", this::corner));
+  }
+
+  private @Nullable Corner corner(Node node) {
+    Entries e = new Entries(node, "the corner", CORNER, values.faults());
+    At at = values.choice(e.need("at"), CORNERS, "the corner");
+    Length width = values.length(e.need("width"), 0.001);
+    Length height = values.length(e.need("height"), 0.001);
+    return at == null || width == null || height == null
+        ? null
+        : new Corner(at, width, height, cell("in the corner", node, CORNER));
+  }
+
+  private Rules rules(@Nullable Node node) {
+    if (node == null) {
+      return Rules.ALL;
+    }
+    Entries e = new Entries(node, "rules", RULES, values.faults());
+    return new Rules(
+        values.flag(e.get("front-largest"), true),
+        values.flag(e.get("details-under-views"), true),
+        values.flag(e.get("front-before-back"), true));
+  }
+
+  private static Map<String, Length> heights() {
+    Map<String, Length> heights = new LinkedHashMap<>();
+    Lettering.STEPS.forEach(s -> heights.put(Spelled.length(s), s));
+    return heights;
+  }
+}

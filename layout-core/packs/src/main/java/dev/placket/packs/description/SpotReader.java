@@ -1,0 +1,46 @@
+package dev.placket.packs.description;
+
+import dev.placket.layout.units.Point;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Reads what of a flat is pointed at. */
+final class SpotReader {
+  private static final List<String> POINT = List.of("x", "y", "element");
+  private static final List<String> CALLOUT = List.of("point", "text");
+
+  private final Values values;
+
+  SpotReader(Values values) {
+    this.values = values;
+  }
+
+  PackSpots spots(@Nullable Node points, @Nullable Node callouts) {
+    return new PackSpots(
+        values.named(points, "x and y, or element", this::point),
+        values.named(callouts, "point and text", this::callout));
+  }
+
+  private @Nullable PackPoint point(String id, Node node) {
+    Entries e = new Entries(node, "point " + id, POINT, values.faults());
+    Node named = e.get("element");
+    Node across = e.get("x");
+    Node down = e.get("y");
+    if (named != null && across == null && down == null) {
+      return new PackPoint(null, values.text(named, ""));
+    }
+    if (named != null || across == null || down == null) {
+      values.faults().add(node.mark(), "the point '" + id + "'", "either x and y, or element");
+      return null;
+    }
+    Double x = values.coordinate(across);
+    Double y = values.coordinate(down);
+    return x == null || y == null ? null : new PackPoint(new Point(x, y), null);
+  }
+
+  private PackCallout callout(String id, Node node) {
+    Entries e = new Entries(node, "callout " + id, CALLOUT, values.faults());
+    return new PackCallout(
+        values.text(e.need("point"), ""), values.words(e.need("text"), Words.NONE));
+  }
+}

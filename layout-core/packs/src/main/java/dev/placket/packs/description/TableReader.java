@@ -1,0 +1,79 @@
+package dev.placket.packs.description;
+
+import dev.placket.layout.units.Length;
+import dev.placket.packs.text.Lettering;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a table. */
+final class TableReader {
+  private static final List<String> KEYS =
+      List.of("columns", "rows", "csv", "sample", "size", "least", "window-row");
+  private static final List<String> COLUMN = List.of("heading", "width", "align", "windows");
+  private static final Map<String, PackColumn.Align> ALIGNS =
+      Spelled.words(PackColumn.Align.values());
+
+  private final Values values;
+
+  TableReader(Values values) {
+    this.values = values;
+  }
+
+  PackTable table(String name, Node node) {
+    Entries e = new Entries(node, "table " + name, KEYS, values.faults());
+    Node rows = e.get("rows");
+    Node csv = e.get("csv");
+    if ((rows == null) == (csv == null)) {
+      values
+          .faults()
+          .add(
+              node.mark(),
+              "table " + name + (rows == null ? " without rows" : " with both rows and csv"),
+              "either rows or csv");
+    }
+    List<PackColumn> columns =
+        values.list(csv == null ? e.need("columns") : e.get("columns"), "columns", this::column);
+    List<List<Words>> read = values.list(rows, "rows, each a list of values", n -> row(n, columns));
+    Length size = values.choice(e.get("size"), SheetReader.HEIGHTS, "the height of capitals");
+    Length least = values.choice(e.get("least"), SheetReader.HEIGHTS, "the height of capitals");
+    Length windowRow = values.length(e.get("window-row"), 5);
+    return new PackTable(
+        columns,
+        read,
+        csv == null ? null : values.text(csv, ""),
+        values.text(e.get("sample"), ""),
+        size == null ? Lettering.VALUE : size,
+        least == null ? Lettering.CAPTION : least,
+        windowRow == null ? PackTable.USUAL_WINDOW_ROW : windowRow);
+  }
+
+  private PackColumn column(Node node) {
+    if (node instanceof Node.Text text) {
+      return PackColumn.of(text.value());
+    }
+    Entries e = new Entries(node, "the column", COLUMN, values.faults());
+    return new PackColumn(
+        values.words(e.need("heading"), Words.NONE),
+        values.track(e.get("width")),
+        values.choice(e.get("align"), ALIGNS, "the alignment"),
+        values.flag(e.get("windows"), false));
+  }
+
+  private List<Words> row(Node node, List<PackColumn> columns) {
+    List<Words> row = values.list(node, "values, one for each column", n -> words(n));
+    if (node instanceof Node.Items items && items.items().size() != columns.size()) {
+      values
+          .faults()
+          .add(
+              node.mark(),
+              "a row of " + items.items().size() + " values",
+              columns.size() + ", one for each column");
+    }
+    return row;
+  }
+
+  private @Nullable Words words(Node node) {
+    return values.words(node);
+  }
+}

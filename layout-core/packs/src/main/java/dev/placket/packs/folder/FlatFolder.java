@@ -1,0 +1,171 @@
+package dev.placket.packs.folder;
+
+import dev.placket.layout.flat.Role;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.Captions;
+import dev.placket.packs.flats.FlatFile;
+import dev.placket.packs.flats.NaturalOrder;
+import dev.placket.packs.flats.RoleWords;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.Drawing;
+import dev.placket.pictures.Picture;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.PictureReader;
+import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.Typefaces;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A folder of flats: every picture in it read, its role from its name, and what was left alone.
+ *
+ * @param path the folder
+ * @param notes what {@code pack.properties} says
+ * @param flats the pictures, views first, otherwise in the order of their names
+ * @param leftAlone names of files that are no picture this program reads
+ */
+public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<String> leftAlone) {
+  /** Copies the lists. */
+  public FlatFolder {
+    flats = List.copyOf(flats);
+    leftAlone = List.copyOf(leftAlone);
+  }
+
+  /**
+   * Reads a folder; subfolders and hidden files are passed over.
+   *
+   * @param typefaces for the text of drawings
+   * @throws Refusal naming every file that cannot be used
+   */
+  public static FlatFolder read(Path folder, Typefaces typefaces) throws Refusal {
+    List<Path> files = list(folder);
+    List<Path> pictures = files.stream().filter(FlatFolder::isPicture).toList();
+    if (pictures.isEmpty()) {
+      throw Refusal.input(
+          folder
+              + ": holds no drawing; put files into it that are "
+              + PictureReader.formats()
+              + ", as in front.svg.");
+    }
+    List<String> wrong = new ArrayList<>();
+    PackNotes notes = notes(folder, pictures, wrong);
+    List<Named> named = pictures.stream().map(p -> Named.of(p, pictures)).toList();
+    checkOneFront(folder, named, wrong);
+    List<FlatFile> flats = new ArrayList<>();
+    for (Named n : named) {
+      Picture picture = picture(n.path, n.reading.role(), typefaces, wrong);
+      if (picture != null && notes != null) {
+        flats.add(n.file(notes, named, picture));
+      }
+    }
+    if (!wrong.isEmpty() || notes == null) {
+      throw Refusal.input(wrong);
+    }
+    flats.sort(Comparator.comparing(f -> f.role().isView() ? f.role().ordinal() : 99));
+    List<String> other =
+        files.stream()
+            .filter(f -> !isPicture(f))
+            .map(f -> f.getFileName().toString())
+            .filter(f -> !f.equals(PackNotes.FILE))
+            .toList();
+    return new FlatFolder(folder, notes, flats, other);
+  }
+
+  /**
+   * The real length of a unit of a picture: what its name is given, or, for drawings, what all are
+   * given.
+   */
+  public Optional<Length> unitLength(FlatFile file) {
+    return notes.unitLength(stem(file.path()), file.picture() instanceof Drawing);
+  }
+
+  private record Named(Path path, String id, String stem, RoleWords.Reading reading) {
+    static Named of(Path path, List<Path> all) {
+      String stem = FlatFolder.stem(path);
+      boolean shared = all.stream().filter(p -> FlatFolder.stem(p).equals(stem)).count() > 1;
+      String id = shared ? path.getFileName().toString() : stem;
+      return new Named(path, id, stem, RoleWords.read(stem));
+    }
+
+    FlatFile file(PackNotes notes, List<Named> all, Picture picture) {
+      String caption = notes.caption(stem).orElseGet(() -> Captions.of(reading, roles(all)));
+      return new FlatFile(path, id, reading.role(), reading.worded(), caption, picture);
+    }
+
+    private static List<Role> roles(List<Named> all) {
+      return all.stream().map(n -> n.reading.role()).toList();
+    }
+  }
+
+  private static @Nullable PackNotes notes(Path folder, List<Path> pictures, List<String> wrong) {
+    try {
+      return PackNotes.read(folder, pictures.stream().map(FlatFolder::stem).toList());
+    } catch (Refusal e) {
+      wrong.addAll(e.messages());
+      return null;
+    }
+  }
+
+  private static @Nullable Picture picture(
+      Path file, Role role, Typefaces typefaces, List<String> wrong) {
+    try {
+      PictureSource source = PictureSource.of(file);
+      return role == Role.SWATCH
+          ? PictureReader.readSwatch(source, ReadLimits.DEFAULT, typefaces)
+          : PictureReader.read(source, ReadLimits.DEFAULT, typefaces);
+    } catch (PictureException e) {
+      wrong.add(String.valueOf(e.getMessage()));
+      return null;
+    }
+  }
+
+  private static void checkOneFront(Path folder, List<Named> named, List<String> wrong) {
+    List<String> fronts =
+        named.stream()
+            .filter(n -> n.reading.role() == Role.FRONT)
+            .map(n -> n.path.getFileName().toString())
+            .toList();
+    if (fronts.size() > 1) {
+      wrong.add(
+          folder
+              + ": holds "
+              + fronts.size()
+              + " fronts, "
+              + String.join(", ", fronts)
+              + "; a sheet has one. Name the others for what they show, as in side or detail, or"
+              + " move them out.");
+    }
+  }
+
+  private static List<Path> list(Path folder) throws Refusal {
+    if (!Files.isDirectory(folder)) {
+      throw Refusal.input(folder + ": is no folder; name the folder that holds the drawings.");
+    }
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.filter(Files::isRegularFile)
+          .filter(f -> !f.getFileName().toString().startsWith("."))
+          .sorted(Comparator.comparing(f -> f.getFileName().toString(), NaturalOrder.NAMES))
+          .toList();
+    } catch (IOException e) {
+      throw Refusal.input(folder + ": cannot be read: " + e.getMessage() + ".");
+    }
+  }
+
+  private static boolean isPicture(Path file) {
+    return PictureReader.isNamedAsPicture(file.getFileName().toString());
+  }
+
+  private static String stem(Path file) {
+    String name = file.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+}

@@ -1,0 +1,128 @@
+package dev.placket.packs.folder;
+
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Grouping;
+import dev.placket.layout.flat.Limits;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.CaptionRoom;
+import dev.placket.packs.flats.FlatCaption;
+import dev.placket.packs.flats.FlatFile;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.ScaleLine;
+import dev.placket.packs.flats.ScaleLines;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.text.Lettering;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The flats of a folder, with the sizes, limits, groups and captions that their names give them.
+ */
+public final class FolderFlats {
+  private FolderFlats() {}
+
+  /**
+   * The flats of a folder.
+   *
+   * @param folder the folder, read
+   * @param targets when a raster is soft
+   * @param allowSoft whether rasters may grow until they are soft
+   * @param room how wide captions may be
+   * @param lettering the typeface of the captions
+   * @throws Refusal naming every caption that cannot be set, and views of one scale whose units
+   *     differ
+   */
+  public static FlatSet of(
+      FlatFolder folder,
+      DensityTargets targets,
+      boolean allowSoft,
+      CaptionRoom room,
+      Lettering lettering)
+      throws Refusal {
+    List<Grouping.Candidate> candidates =
+        folder.flats().stream()
+            .map(
+                f ->
+                    new Grouping.Candidate(
+                        f.id(), f.role(), FlatSet.ink(f).height(), FlatSet.unit(f.picture())))
+            .toList();
+    Map<String, Double> ratios = Grouping.views(candidates);
+    List<ScaleLines.Member> members = members(folder, ratios);
+    Map<String, ScaleLine> scales = ScaleLines.of(members);
+    List<FlatSet.Item> items = new ArrayList<>();
+    List<String> wrong = new ArrayList<>(unlike(folder, members));
+    for (FlatFile file : folder.flats()) {
+      try {
+        lettering.check(file.caption(), "caption of " + file.name());
+      } catch (Refusal e) {
+        wrong.addAll(e.messages());
+        continue;
+      }
+      Length unit = folder.unitLength(file).orElse(null);
+      Double ratio = ratios.get(file.id());
+      FlatCaption caption =
+          FlatCaption.of(
+              file.caption(), "", scales.get(file.id()), room.of(file.role()), lettering);
+      Limits limits = FlatSet.limits(file.role(), file.picture(), targets, allowSoft);
+      items.add(
+          new FlatSet.Item(file, flat(file, caption, limits, unit, ratio, lettering), caption));
+    }
+    if (!wrong.isEmpty()) {
+      throw Refusal.input(wrong);
+    }
+    return new FlatSet(FlatSet.besideFront(items, id -> true), ratios);
+  }
+
+  private static List<ScaleLines.Member> members(FlatFolder folder, Map<String, Double> ratios) {
+    List<ScaleLines.Member> members = new ArrayList<>();
+    for (FlatFile f : folder.flats()) {
+      Double ratio = ratios.get(f.id());
+      members.add(
+          new ScaleLines.Member(
+              f.id(),
+              f.role(),
+              f.caption(),
+              ratio == null ? null : Grouping.VIEWS,
+              ratio == null ? 1 : ratio,
+              false,
+              folder.unitLength(f).orElse(null)));
+    }
+    return members;
+  }
+
+  private static List<String> unlike(FlatFolder folder, List<ScaleLines.Member> members) {
+    return ScaleLines.unlike(members).stream()
+        .map(
+            u ->
+                folder.path().resolve(PackNotes.FILE)
+                    + ": "
+                    + u.question()
+                    + " Correct unit.mm."
+                    + u.other().id()
+                    + " or unit.mm."
+                    + u.lead().id()
+                    + ".")
+        .toList();
+  }
+
+  private static Flat flat(
+      FlatFile file,
+      FlatCaption caption,
+      Limits limits,
+      @Nullable Length unit,
+      @Nullable Double ratio,
+      Lettering lettering) {
+    String window = file.role().isView() ? FlatSheet.VIEWS : FlatSheet.DETAILS;
+    Flat flat =
+        Flat.of(file.id(), file.role(), FlatSet.ink(file))
+            .withSurround(caption.surround(lettering))
+            .withWindows(List.of(window))
+            .withLimits(limits)
+            .withMayFlow(!file.role().isView());
+    flat = unit == null ? flat : flat.withUnitLength(unit);
+    return ratio == null ? flat : flat.withGroup(Grouping.VIEWS, ratio);
+  }
+}

@@ -1,0 +1,200 @@
+package dev.placket.packs.folder;
+
+import dev.placket.layout.units.Length;
+import dev.placket.packs.refusal.Refusal;
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.TreeMap;
+
+/**
+ * What {@code pack.properties} in the folder adds to the drawings: the header's values, the real
+ * length of a drawing unit, other captions. All of it may be left out.
+ *
+ * <pre>
+ * label=Mossgantry        style.number=MG-3107     style.name=Sluice wrap coat
+ * season= stage= revision= date= size.range= sample.size= unit= fabric= factory= issued.by=
+ * unit.mm=1               one drawing unit of every SVG is 1 mm on the garment
+ * unit.mm.front=1         the same for one file, named without its ending
+ * caption.front=Front     the caption of one file
+ * </pre>
+ */
+public final class PackNotes {
+  /** The file's name. */
+  public static final String FILE = "pack.properties";
+
+  /** The keys of the header's values. */
+  public enum Field {
+    /** Who issues the pack. */
+    LABEL,
+    /** The style's number. */
+    STYLE_NUMBER,
+    /** The style's name. */
+    STYLE_NAME,
+    /** The season. */
+    SEASON,
+    /** Proto, fit, size set, pre-production. */
+    STAGE,
+    /** The revision. */
+    REVISION,
+    /** The date of the revision. */
+    DATE,
+    /** From the smallest to the largest size. */
+    SIZE_RANGE,
+    /** The size that samples are made in. */
+    SAMPLE_SIZE,
+    /** The unit of measurements. */
+    UNIT,
+    /** The main cloth. */
+    FABRIC,
+    /** Who makes it. */
+    FACTORY,
+    /** Who sends the sheet. */
+    ISSUED_BY;
+
+    /** The key in the file. */
+    public String key() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '.');
+    }
+  }
+
+  private static final String UNIT_MM = "unit.mm";
+  private static final String CAPTION = "caption.";
+
+  private final Map<String, String> values;
+
+  private PackNotes(Map<String, String> values) {
+    this.values = values;
+  }
+
+  /**
+   * Reads the notes of a folder; none where the file is absent.
+   *
+   * @param stems the names of the folder's pictures, without endings
+   * @throws Refusal naming every key that is unknown, every picture that is absent and every length
+   *     that is none
+   */
+  static PackNotes read(Path folder, List<String> stems) throws Refusal {
+    Path file = folder.resolve(FILE);
+    if (!Files.exists(file)) {
+      return new PackNotes(Map.of());
+    }
+    Properties read = new Properties();
+    try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+      read.load(in);
+    } catch (CharacterCodingException e) {
+      throw Refusal.input(file + ": not written in UTF-8; save it so.");
+    } catch (IOException | IllegalArgumentException e) {
+      throw Refusal.input(file + ": cannot be read: " + e.getMessage() + ".");
+    }
+    Map<String, String> values = new TreeMap<>();
+    read.stringPropertyNames().forEach(k -> values.put(k, read.getProperty(k).strip()));
+    List<String> wrong = new ArrayList<>();
+    values.forEach((key, value) -> check(file, key, value, stems).ifPresent(wrong::add));
+    if (!wrong.isEmpty()) {
+      throw Refusal.input(wrong);
+    }
+    return new PackNotes(values);
+  }
+
+  private static Optional<String> check(Path file, String key, String value, List<String> stems) {
+    if (key.equals(UNIT_MM) || key.startsWith(UNIT_MM + ".")) {
+      if (!aboveZero(value)) {
+        return Optional.of(
+            file
+                + ": "
+                + key
+                + "="
+                + value
+                + ": give the millimetres of one unit, as in 1 or 0.5.");
+      }
+      return key.equals(UNIT_MM)
+          ? Optional.empty()
+          : checkStem(file, key, key.substring(UNIT_MM.length() + 1), stems);
+    }
+    if (key.startsWith(CAPTION)) {
+      return checkStem(file, key, key.substring(CAPTION.length()), stems);
+    }
+    for (Field f : Field.values()) {
+      if (f.key().equals(key)) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(file + ": unknown key '" + key + "'; known are " + known() + ".");
+  }
+
+  private static Optional<String> checkStem(
+      Path file, String key, String stem, List<String> stems) {
+    return stems.contains(stem)
+        ? Optional.empty()
+        : Optional.of(
+            file
+                + ": "
+                + key
+                + ": the folder has no picture '"
+                + stem
+                + "'; it has "
+                + stems
+                + ".");
+  }
+
+  private static boolean aboveZero(String value) {
+    try {
+      double number = Double.parseDouble(value);
+      return number > 0 && Double.isFinite(number);
+    } catch (NumberFormatException e) {
+      return false;
+    }
+  }
+
+  private static String known() {
+    List<String> keys = new ArrayList<>();
+    for (Field f : Field.values()) {
+      keys.add(f.key());
+    }
+    keys.add("unit.mm");
+    keys.add("unit.mm.NAME");
+    keys.add("caption.NAME");
+    return String.join(", ", keys);
+  }
+
+  /** All fields by their keys, blank where they are not stated. */
+  public Map<String, String> fields() {
+    Map<String, String> fields = new LinkedHashMap<>();
+    for (Field f : Field.values()) {
+      fields.put(f.key(), value(f));
+    }
+    return fields;
+  }
+
+  /** The value of a field, blank where it is not stated. */
+  public String value(Field field) {
+    return values.getOrDefault(field.key(), "");
+  }
+
+  /**
+   * The real length of a unit, if stated for that picture or, for a drawing, for all drawings.
+   *
+   * @param drawing whether the picture is drawn with paths; a pixel has no length of its own
+   */
+  Optional<Length> unitLength(String stem, boolean drawing) {
+    String all = drawing ? values.get(UNIT_MM) : null;
+    String mm = values.getOrDefault(UNIT_MM + "." + stem, all);
+    return Optional.ofNullable(mm).map(v -> Length.mm(Double.parseDouble(v)));
+  }
+
+  /** The stated caption of a picture. */
+  public Optional<String> caption(String stem) {
+    return Optional.ofNullable(values.get(CAPTION + stem));
+  }
+}

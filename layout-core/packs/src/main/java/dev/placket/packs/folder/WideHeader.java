@@ -1,0 +1,67 @@
+package dev.placket.packs.folder;
+
+import dev.placket.layout.sheet.GridLines;
+import dev.placket.layout.sheet.Track;
+import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * The header in two rows. Its columns are shares, written as the millimetres they have on landscape
+ * A4.
+ */
+final class WideHeader {
+  static final Length ROW = Length.mm(10);
+  private static final double[] COLUMNS = {40, 34, 66, 22, 18, 18, 22, 29, 28};
+
+  /** First column, first row, last column, last row, by caption. */
+  private static final Map<String, int[]> AREAS =
+      Map.ofEntries(
+          Map.entry("Flat sheet", new int[] {0, 0, 1, 2}),
+          Map.entry("Style no.", new int[] {1, 0, 2, 1}),
+          Map.entry("Style name", new int[] {2, 0, 3, 1}),
+          Map.entry("Season", new int[] {3, 0, 4, 1}),
+          Map.entry("Stage", new int[] {4, 0, 6, 1}),
+          Map.entry("Revision", new int[] {6, 0, 7, 1}),
+          Map.entry("Date", new int[] {7, 0, 8, 1}),
+          Map.entry("Sheet", new int[] {8, 0, 9, 1}),
+          Map.entry("Size range", new int[] {1, 1, 2, 2}),
+          Map.entry("Fabric", new int[] {2, 1, 3, 2}),
+          Map.entry("Sample size", new int[] {3, 1, 4, 2}),
+          Map.entry("Unit", new int[] {4, 1, 5, 2}),
+          Map.entry("Factory", new int[] {5, 1, 8, 2}),
+          Map.entry("Issued by", new int[] {8, 1, 9, 2}));
+
+  private WideHeader() {}
+
+  static HeaderLayout lay(Box inside) {
+    List<Track> tracks = new ArrayList<>();
+    for (double mm : COLUMNS) {
+      tracks.add(new Track.Share(mm));
+    }
+    List<Double> across =
+        FlatSheet.exactEnd(GridLines.lay(tracks, inside.left(), inside.width()), inside.right());
+    double top = inside.top();
+    List<Double> down =
+        GridLines.lay(List.of(new Track.Fixed(ROW), new Track.Fixed(ROW)), top, inside.height());
+    Map<HeaderSpot, Box> boxes = new LinkedHashMap<>();
+    HeaderSpot.ALL.stream()
+        .sorted(Comparator.comparingInt(s -> COLUMNS.length * area(s)[1] + area(s)[0]))
+        .forEach(
+            s -> {
+              int[] a = area(s);
+              boxes.put(
+                  s, new Box(across.get(a[0]), down.get(a[1]), across.get(a[2]), down.get(a[3])));
+            });
+    return new HeaderLayout(across, boxes, down.get(2));
+  }
+
+  private static int[] area(HeaderSpot spot) {
+    return Objects.requireNonNull(AREAS.get(spot.caption()));
+  }
+}

@@ -1,0 +1,222 @@
+package dev.placket.packs.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.OrderStep;
+import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.sheet.LabelledCell;
+import dev.placket.layout.sheet.Sheet;
+import dev.placket.layout.sheet.Window;
+import dev.placket.layout.units.Box;
+import dev.placket.packs.placed.PackWeight;
+import dev.placket.packs.placed.PlacedFlat;
+import dev.placket.packs.report.Further;
+import dev.placket.packs.report.NoRoom;
+import dev.placket.packs.report.Numbers;
+import dev.placket.packs.report.SheetResult;
+import dev.placket.pictures.PrintLimits;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes {@code fit.json}: what lies where, for other programs. Its form is {@code
+ * placket-fit-1.schema.json}; lengths are points from the sheet's top left corner, y down.
+ */
+public final class FitJson {
+  private final JsonGenerator json;
+  private final PrintLimits limits;
+
+  private FitJson(JsonGenerator json, PrintLimits limits) {
+    this.json = json;
+    this.limits = limits;
+  }
+
+  /**
+   * The file's bytes.
+   *
+   * @param title the pack's title
+   * @param fields the header's values by their names, as in {@code style-number}
+   * @param targets when a picture is soft or heavy
+   * @param limits under what printed sizes a thing counts as too fine
+   * @param weight what the pack weighs; null where no weight is kept
+   * @param sheets the sheets in order
+   */
+  public static byte[] bytes(
+      String title,
+      Map<String, String> fields,
+      DensityTargets targets,
+      PrintLimits limits,
+      @Nullable PackWeight weight,
+      List<SheetResult> sheets)
+      throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (JsonGenerator json = PlainCharacters.factory().createGenerator(bytes)) {
+      DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+      json.setPrettyPrinter(
+          new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+      json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
+      new FitJson(json, limits).write(title, fields, targets, weight, sheets);
+    }
+    bytes.write('\n');
+    return bytes.toByteArray();
+  }
+
+  private void write(
+      String title,
+      Map<String, String> fields,
+      DensityTargets targets,
+      @Nullable PackWeight weight,
+      List<SheetResult> sheets)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("format", "placket-fit/1");
+    json.writeObjectFieldStart("pack");
+    json.writeStringField("title", title);
+    for (Map.Entry<String, String> field : fields.entrySet()) {
+      json.writeStringField(camel(field.getKey()), field.getValue());
+    }
+    json.writeEndObject();
+    densityTargets(targets);
+    WeightJson.write(json, weight);
+    json.writeArrayFieldStart("sheets");
+    for (SheetResult sheet : sheets) {
+      sheet(sheet);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void sheet(SheetResult result) throws IOException {
+    json.writeStartObject();
+    if (result.id() != null) {
+      json.writeStringField("id", result.id());
+    }
+    sheet(result.sheet(), result.spacing());
+    json.writeArrayFieldStart("placements");
+    for (PlacedFlat flat : result.flats()) {
+      PlacementJson.write(json, flat, limits);
+    }
+    json.writeEndArray();
+    Fit fit = result.fit();
+    if (fit == null) {
+      json.writeNullField("proof");
+    } else {
+      proof(fit);
+    }
+    FitRequest request = result.request();
+    order(request == null ? 0 : request.order().share(), fit == null ? List.of() : fit.order());
+    NoRoom noRoom = result.noRoom();
+    if (noRoom == null) {
+      json.writeNullField("conflict");
+    } else {
+      ConflictJson.write(json, noRoom.conflict(), noRoom.captions());
+    }
+    further(result.further());
+    result.more().write(json);
+    json.writeEndObject();
+  }
+
+  private void densityTargets(DensityTargets targets) throws IOException {
+    json.writeObjectFieldStart("densityTargets");
+    json.writeNumberField("soft", targets.soft());
+    json.writeNumberField("aim", targets.aim());
+    json.writeNumberField("heavy", targets.heavy());
+    json.writeEndObject();
+  }
+
+  private void sheet(Sheet sheet, Spacing spacing) throws IOException {
+    json.writeStringField("name", sheet.name());
+    json.writeObjectFieldStart("paper");
+    json.writeStringField("name", sheet.paper().name());
+    Numbers.write(json, "width", sheet.paper().width().pt());
+    Numbers.write(json, "height", sheet.paper().height().pt());
+    json.writeEndObject();
+    json.writeObjectFieldStart("margins");
+    Numbers.write(json, "top", sheet.margins().top().pt());
+    Numbers.write(json, "right", sheet.margins().right().pt());
+    Numbers.write(json, "bottom", sheet.margins().bottom().pt());
+    Numbers.write(json, "left", sheet.margins().left().pt());
+    json.writeEndObject();
+    Numbers.write(json, "gap", spacing.gap().pt());
+    Numbers.write(json, "clearance", spacing.clearance().pt());
+    json.writeArrayFieldStart("labelledCells");
+    for (LabelledCell cell : sheet.labelledCells()) {
+      namedBox(cell.name(), cell.box());
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("windows");
+    for (Window window : sheet.windows()) {
+      namedBox(window.name(), sheet.box(window));
+    }
+    json.writeEndArray();
+  }
+
+  private void proof(Fit fit) throws IOException {
+    json.writeObjectFieldStart("proof");
+    json.writeNumberField("scale", fit.proof().scale());
+    json.writeNumberField("bound", fit.proof().bound());
+    json.writeNumberField("gap", fit.proof().gap());
+    json.writeBooleanField("proven", fit.proof().proven());
+    json.writeNumberField("steps", fit.proof().steps());
+    json.writeBooleanField("provenForOrder", fit.proof().provenForOrder());
+    json.writeEndObject();
+  }
+
+  private void order(double share, List<OrderStep> steps) throws IOException {
+    json.writeObjectFieldStart("order");
+    json.writeNumberField("share", share);
+    json.writeArrayFieldStart("steps");
+    for (OrderStep step : steps) {
+      json.writeStartObject();
+      json.writeStringField("wish", step.wish().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+      json.writeBooleanField("kept", step.kept());
+      json.writeNumberField("price", step.price());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void further(@Nullable Further further) throws IOException {
+    if (further == null) {
+      json.writeNullField("further");
+      return;
+    }
+    json.writeObjectFieldStart("further");
+    json.writeNumberField("sheet", further.number());
+    json.writeNumberField("of", further.count());
+    json.writeBooleanField("provenFewest", further.provenFewest());
+    json.writeNumberField("scale", further.scale());
+    json.writeNumberField("bound", further.bound());
+    json.writeEndObject();
+  }
+
+  private void namedBox(String name, Box box) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("name", name);
+    Numbers.write(json, "left", box.left());
+    Numbers.write(json, "top", box.top());
+    Numbers.write(json, "right", box.right());
+    Numbers.write(json, "bottom", box.bottom());
+    json.writeEndObject();
+  }
+
+  private static String camel(String key) {
+    StringBuilder name = new StringBuilder();
+    for (String word : key.split("[-._]")) {
+      name.append(
+          name.isEmpty()
+              ? word
+              : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+    }
+    return name.toString();
+  }
+}

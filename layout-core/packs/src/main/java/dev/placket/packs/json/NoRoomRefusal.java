@@ -1,0 +1,51 @@
+package dev.placket.packs.json;
+
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.report.SheetResult;
+import dev.placket.pictures.PrintLimits;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+
+/** Flats that have no room, with the values behind the words. */
+public final class NoRoomRefusal extends Refusal {
+  private static final long serialVersionUID = 1;
+
+  private final transient List<SheetResult> sheets;
+  private final transient byte[] json;
+
+  /**
+   * The refusal of a pack that is not titled yet.
+   *
+   * @param messages one or more
+   * @param sheets what came of each sheet
+   */
+  public NoRoomRefusal(List<String> messages, List<SheetResult> sheets) {
+    this(messages, sheets, new byte[0]);
+  }
+
+  private NoRoomRefusal(List<String> messages, List<SheetResult> sheets, byte[] json) {
+    super(Kind.NO_ROOM, messages);
+    this.sheets = List.copyOf(sheets);
+    this.json = json;
+  }
+
+  /** The same with {@code fit.json} as it would be for the pack. */
+  public NoRoomRefusal of(String title, Map<String, String> fields) {
+    try {
+      return new NoRoomRefusal(
+          messages(),
+          sheets,
+          FitJson.bytes(title, fields, DensityTargets.DEFAULT, PrintLimits.DEFAULT, null, sheets));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** {@code fit.json} with the conflicts; empty without a title. Not to be changed. */
+  public byte[] json() {
+    return json;
+  }
+}

@@ -1,0 +1,50 @@
+package dev.placket.packs.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import dev.placket.layout.units.Point;
+import dev.placket.packs.flats.FlatSpots;
+import dev.placket.packs.placed.PlacedFlat;
+import dev.placket.packs.report.Numbers;
+import java.io.IOException;
+import java.util.Objects;
+
+/**
+ * The spots of a placed flat as fields of {@code fit.json}: where on the sheet they come to lie.
+ */
+final class SpotsJson {
+  /** To a millionth of a point, as all boxes are. */
+  private static final int DECIMALS = 6;
+
+  private SpotsJson() {}
+
+  static void write(JsonGenerator json, PlacedFlat placed) throws IOException {
+    FlatSpots spots = placed.item().spots();
+    json.writeArrayFieldStart("points");
+    for (String id : spots.points()) {
+      json.writeStartObject();
+      json.writeStringField("point", id);
+      place(json, placed, id);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("callouts");
+    for (FlatSpots.Callout callout : spots.callouts()) {
+      json.writeStartObject();
+      json.writeStringField("callout", callout.id());
+      json.writeStringField("point", callout.point());
+      json.writeStringField("text", callout.text());
+      place(json, placed, callout.point());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void place(JsonGenerator json, PlacedFlat placed, String id) throws IOException {
+    Point at = Objects.requireNonNull(placed.flat().points().get(id), id);
+    double scale = placed.placement().scale().doubleValue();
+    double x = placed.ink().left().doubleValue() + (at.x() - placed.flat().ink().left()) * scale;
+    double y = placed.ink().top().doubleValue() + (at.y() - placed.flat().ink().top()) * scale;
+    json.writeNumberField("x", Numbers.rounded(x, DECIMALS));
+    json.writeNumberField("y", Numbers.rounded(y, DECIMALS));
+  }
+}

@@ -1,0 +1,118 @@
+package dev.placket.packs.output;
+
+import dev.placket.packs.refusal.Refusal;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The folder that takes the results: all files of a run appear whole or none does. */
+public final class Outputs {
+  private final Path folder;
+  private final boolean replace;
+
+  /**
+   * Results for a folder.
+   *
+   * @param folder made when something is written
+   * @param replace whether existing files may be overwritten
+   */
+  public Outputs(Path folder, boolean replace) {
+    this.folder = folder;
+    this.replace = replace;
+  }
+
+  /**
+   * Checks, before anything is done, that files of these names can be written.
+   *
+   * @return what stands against it, empty if nothing does
+   */
+  public List<String> obstacles(List<String> names) {
+    Path there = folder.toAbsolutePath();
+    while (there != null && !Files.exists(there, LinkOption.NOFOLLOW_LINKS)) {
+      there = there.getParent();
+    }
+    if (there == null || !Files.isDirectory(there) || !Files.isWritable(there)) {
+      String found =
+          there == null || Files.isDirectory(there)
+              ? " is not writable"
+              : Files.exists(there) ? " is not a folder" : " is a link to nothing";
+      return List.of(folder + ": cannot be written, " + there + found + "; name another folder.");
+    }
+    List<String> found = new ArrayList<>();
+    Set<String> taken = new HashSet<>();
+    for (String name : names) {
+      Path file = folder.resolve(name);
+      if (!taken.add(name)) {
+        found.add(file + ": two files of this run would have this name; rename one source.");
+      } else if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
+        found.add(file + ": is a folder; move it away or name another folder.");
+      } else if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !replace) {
+        found.add(exists(file));
+      }
+    }
+    return found;
+  }
+
+  /** Whether two paths lead to one file that exists, by whatever links. */
+  public static boolean same(Path one, Path other) {
+    try {
+      return Files.exists(one) && Files.isSameFile(one, other);
+    } catch (IOException e) {
+      return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
+    }
+  }
+
+  /** What is said of a file that may not be overwritten, also a link that leads nowhere. */
+  static String exists(Path file) {
+    return file + ": already exists; overwrite it with --replace, or name another folder.";
+  }
+
+  /**
+   * Writes all files beside their places, then moves each into its place, in the order given.
+   *
+   * @throws Refusal if the folder or a file cannot be written; nothing is left of them then
+   */
+  public void write(Map<String, byte[]> files) throws Refusal {
+    try (Staging staging = Staging.open(folder, replace)) {
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        try (OutputStream out = staging.begin(file.getKey()).out()) {
+          out.write(file.getValue());
+        }
+      }
+      staging.finish();
+    } catch (IOException e) {
+      throw refused(folder, e);
+    }
+  }
+
+  /** What is said of a folder that could not be written. */
+  public static Refusal refused(Path folder, IOException e) {
+    return Refusal.input(
+        folder + ": cannot be written (" + reason(e) + "); make room or name another folder.");
+  }
+
+  private static String reason(IOException e) {
+    if (e instanceof NoSuchFileException) {
+      return "the folder was removed meanwhile";
+    }
+    if (e instanceof AccessDeniedException) {
+      return "permission denied";
+    }
+    if (e instanceof FileAlreadyExistsException f) {
+      return f.getFile() + " is not a folder";
+    }
+    String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+    return reason == null ? e.getClass().getSimpleName() : reason;
+  }
+}

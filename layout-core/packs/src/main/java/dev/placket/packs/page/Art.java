@@ -1,0 +1,25 @@
+package dev.placket.packs.page;
+
+import dev.placket.layout.flat.InkedBox;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.util.function.Consumer;
+
+/** What is drawn for a flat: paths, or pixels. */
+public sealed interface Art permits Art.Paths, Art.Pixels {
+  /**
+   * A drawing made of paths.
+   *
+   * @param painter draws in drawing units
+   * @param ink where its ink lies, in drawing units
+   * @param scale points on the sheet per drawing unit
+   */
+  record Paths(Consumer<Graphics2D> painter, InkedBox ink, double scale) implements Art {}
+
+  /**
+   * A picture that fills the inked box.
+   *
+   * @param image its pixels, with alpha where the ground is clear
+   */
+  record Pixels(BufferedImage image) implements Art {}
+}

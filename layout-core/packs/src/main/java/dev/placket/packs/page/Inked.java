@@ -1,0 +1,23 @@
+package dev.placket.packs.page;
+
+import dev.placket.layout.sheet.Rule;
+import dev.placket.layout.units.Box;
+import dev.placket.packs.text.TextRun;
+import java.util.List;
+
+/**
+ * A flat as it is put on a page.
+ *
+ * @param art what is drawn
+ * @param ink where its ink lies, in points on the sheet
+ * @param alternative what it shows, for readers who do not see it
+ * @param caption the lines under it
+ * @param marks lines drawn beside it
+ */
+public record Inked(Art art, Box ink, String alternative, List<TextRun> caption, List<Rule> marks) {
+  /** Copies the lists. */
+  public Inked {
+    caption = List.copyOf(caption);
+    marks = List.copyOf(marks);
+  }
+}

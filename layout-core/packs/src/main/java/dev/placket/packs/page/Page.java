@@ -1,0 +1,30 @@
+package dev.placket.packs.page;
+
+import dev.placket.layout.sheet.LabelledCell;
+import dev.placket.layout.sheet.Sheet;
+import dev.placket.layout.units.Box;
+import dev.placket.packs.text.Cell;
+import java.util.List;
+
+/**
+ * A sheet with the text of its cells set.
+ *
+ * @param sheet the ruled page as the library sees it
+ * @param cells its labelled cells, in reading order
+ * @param tints what is laid under the text, in points on the sheet
+ */
+public record Page(Sheet sheet, List<Cell> cells, List<Box> tints) {
+  /** The grey of a tint, 0 black to 1 white: lighter than a tenth of black. */
+  public static final double TINT = 0.93;
+
+  /** Copies the lists. */
+  public Page {
+    cells = List.copyOf(cells);
+    tints = List.copyOf(tints);
+  }
+
+  /** The cells as the solver knows them: names and boxes. */
+  public static List<LabelledCell> labelled(List<Cell> cells) {
+    return cells.stream().map(c -> new LabelledCell(c.name(), c.box())).toList();
+  }
+}

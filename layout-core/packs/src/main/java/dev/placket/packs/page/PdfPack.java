@@ -1,0 +1,100 @@
+package dev.placket.packs.page;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+
+/**
+ * Makes the bytes of a pack: the same pages give the same bytes, since nothing in the file comes
+ * from a clock.
+ */
+public final class PdfPack {
+  private static final double PREVIEW_PER_INCH = 110;
+
+  private final String title;
+
+  /**
+   * A pack with its title.
+   *
+   * @param title what a reader shows as the document's name
+   */
+  public PdfPack(String title) {
+    this.title = title;
+  }
+
+  /**
+   * A page with what is drawn on it.
+   *
+   * @param page the ruled sheet with its text
+   * @param flats its flats; none leaves it blank
+   */
+  public record Filled(Page page, List<Inked> flats) {
+    /** Copies the list. */
+    public Filled {
+      flats = List.copyOf(flats);
+    }
+  }
+
+  /** The PDF of one page with its flats. */
+  public byte[] pdf(Page page, List<Inked> flats) throws IOException {
+    return pdf(List.of(new Filled(page, flats)));
+  }
+
+  /** The PDF of all pages in their order. */
+  public byte[] pdf(List<Filled> pages) throws IOException {
+    try (PDDocument document = new PDDocument()) {
+      describe(document);
+      Tags tags = new Tags(document);
+      Fonts fonts = new Fonts(document);
+      for (Filled each : pages) {
+        new PdfPage(document, each.page(), fonts, tags).draw(each.page(), each.flats());
+      }
+      document.setDocumentId(ContentId.of(document, title));
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      document.save(bytes);
+      return bytes.toByteArray();
+    }
+  }
+
+  /** The page as a PNG for the screen, 110 pixels to the inch. */
+  public static byte[] preview(Filled page) {
+    return PagePicture.png(page, PREVIEW_PER_INCH);
+  }
+
+  private void describe(PDDocument document) throws IOException {
+    document.setVersion(1.7f);
+    document.getDocumentInformation().setTitle(title);
+    document.getDocumentInformation().setProducer("Placket");
+    document.getDocumentCatalog().setLanguage("en");
+    PDViewerPreferences viewer = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+    viewer.setDisplayDocTitle(true);
+    viewer.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+    document.getDocumentCatalog().setViewerPreferences(viewer);
+    PDMetadata metadata = new PDMetadata(document);
+    metadata.importXMPMetadata(xmp().getBytes(StandardCharsets.UTF_8));
+    metadata.getCOSObject().removeItem(COSName.FILTER);
+    document.getDocumentCatalog().setMetadata(metadata);
+  }
+
+  private String xmp() {
+    String safe = title.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    return """
+        <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
+        <x:xmpmeta xmlns:x="adobe:ns:meta/">
+        <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+        <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
+        <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
+        <dc:language><rdf:Bag><rdf:li>en</rdf:li></rdf:Bag></dc:language>
+        </rdf:Description>
+        </rdf:RDF>
+        </x:xmpmeta>
+        <?xpacket end="r"?>
+        """
+        .formatted(safe);
+  }
+}

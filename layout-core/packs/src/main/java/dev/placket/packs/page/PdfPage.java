@@ -1,0 +1,173 @@
+package dev.placket.packs.page;
+
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import dev.placket.layout.sheet.Rule;
+import dev.placket.layout.units.Box;
+import dev.placket.packs.text.Cell;
+import dev.placket.packs.text.Lettering;
+import dev.placket.packs.text.TextRun;
+import java.awt.geom.AffineTransform;
+import java.io.IOException;
+import java.util.List;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
+
+/** Draws one sheet: rules, the text of its cells, and its flats with their captions. */
+final class PdfPage {
+  /** Units of a drawing's form per point. */
+  private static final int FINE = 100;
+
+  /** Strong lettering is drawn over with a line of this share of the em. */
+  private static final double STRONG = 0.035;
+
+  /** The same for the least lettering, whose letters would close up. */
+  private static final double STRONG_SMALL = 0.024;
+
+  /** Rounded, since the sharp corners of an M would grow spikes. */
+  private static final int ROUND_JOIN = 1;
+
+  private final PDDocument document;
+  private final PDPage page;
+  private final Fonts fonts;
+  private final Tags tags;
+  private final float width;
+  private final float height;
+
+  PdfPage(PDDocument document, Page content, Fonts fonts, Tags tags) {
+    this.document = document;
+    this.fonts = fonts;
+    this.tags = tags;
+    this.width = (float) content.sheet().paper().width().pt();
+    this.height = (float) content.sheet().paper().height().pt();
+    this.page = new PDPage(new PDRectangle(width, height));
+    document.addPage(page);
+  }
+
+  void draw(Page content, List<Inked> flats) throws IOException {
+    tags.open(page);
+    try (PDPageContentStream out = new PDPageContentStream(document, page)) {
+      out.beginMarkedContent(COSName.ARTIFACT);
+      tint(out, content.tints());
+      content.sheet().rules().forEach(r -> line(out, r));
+      out.endMarkedContent();
+      for (Cell cell : content.cells()) {
+        text(out, cell.runs());
+      }
+      for (Inked flat : flats) {
+        out.beginMarkedContent(Tags.FIGURE, tags.figure(flat.alternative(), flat.ink(), height));
+        draw(out, flat);
+        flat.marks().forEach(m -> line(out, m));
+        out.endMarkedContent();
+        text(out, flat.caption());
+      }
+    }
+    tags.close();
+  }
+
+  private void line(PDPageContentStream out, Rule rule) {
+    Box a = rule.axis();
+    // A rule's ink is its axis grown on all sides, so that corners and crossings are whole.
+    Box ink = rule.ink();
+    try {
+      out.setLineWidth((float) rule.width().pt());
+      if (a.width() == 0) {
+        out.moveTo((float) a.left(), up(ink.top()));
+        out.lineTo((float) a.left(), up(ink.bottom()));
+      } else {
+        out.moveTo((float) ink.left(), up(a.top()));
+        out.lineTo((float) ink.right(), up(a.top()));
+      }
+      out.stroke();
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  private void tint(PDPageContentStream out, List<Box> tints) throws IOException {
+    if (tints.isEmpty()) {
+      return;
+    }
+    out.setNonStrokingColor((float) Page.TINT);
+    for (Box b : tints) {
+      out.addRect((float) b.left(), up(b.bottom()), (float) b.width(), (float) b.height());
+      out.fill();
+    }
+    out.setNonStrokingColor(0f);
+  }
+
+  private void text(PDPageContentStream out, List<TextRun> runs) throws IOException {
+    if (runs.isEmpty()) {
+      return;
+    }
+    out.beginMarkedContent(COSName.P, tags.paragraph());
+    out.saveGraphicsState();
+    out.beginText();
+    double x = 0;
+    double y = 0;
+    for (TextRun run : runs) {
+      float em = (float) (run.capitalHeight().pt() / run.face().capitals());
+      out.setFont(fonts.of(run.face()), em);
+      out.setRenderingMode(run.strong() ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
+      if (run.strong()) {
+        out.setLineWidth(strongLine(run));
+        out.setLineJoinStyle(ROUND_JOIN);
+      }
+      double toY = height - run.baseline();
+      out.newLineAtOffset((float) (run.left() - x), (float) (toY - y));
+      out.showText(run.text());
+      x = run.left();
+      y = toY;
+    }
+    out.endText();
+    out.restoreGraphicsState();
+    out.endMarkedContent();
+  }
+
+  /** The width of the line that strong lettering is drawn over with, in points. */
+  static float strongLine(TextRun run) {
+    boolean least = run.capitalHeight().compareTo(Lettering.CAPTION) <= 0;
+    double em = run.capitalHeight().pt() / run.face().capitals();
+    return (float) ((least ? STRONG_SMALL : STRONG) * em);
+  }
+
+  private void draw(PDPageContentStream out, Inked flat) throws IOException {
+    if (flat.art() instanceof Art.Pixels pixels) {
+      Box at = flat.ink();
+      out.drawImage(
+          Embedded.image(document, pixels),
+          (float) at.left(),
+          up(at.bottom()),
+          (float) at.width(),
+          (float) at.height());
+    } else if (flat.art() instanceof Art.Paths paths) {
+      out.drawForm(form(paths, flat.ink()));
+    }
+  }
+
+  /**
+   * The drawing in the sheet's own coordinates, in hundredths of a point: its points are
+   * transformed, since a matrix of five decimals would not hold a scale. Hundredths, because
+   * readers exist that take the phase of a dash as a whole number.
+   */
+  private PDFormXObject form(Art.Paths paths, Box ink) throws IOException {
+    PdfBoxGraphics2D g = new PdfLayers(document, width * FINE, height * FINE).graphics();
+    g.scale(FINE, FINE);
+    double s = paths.scale();
+    g.translate(ink.left() - paths.ink().left() * s, ink.top() - paths.ink().top() * s);
+    g.scale(s, s);
+    paths.painter().accept(g);
+    g.dispose();
+    PDFormXObject form = g.getXFormObject();
+    form.setMatrix(AffineTransform.getScaleInstance(1.0 / FINE, 1.0 / FINE));
+    return form;
+  }
+
+  private float up(double fromTop) {
+    return (float) (height - fromTop);
+  }
+}

@@ -1,0 +1,102 @@
+package dev.placket.packs.placed;
+
+import dev.placket.layout.density.EffectiveDensity;
+import dev.placket.layout.fit.ExactBox;
+import dev.placket.layout.fit.PlacedBoxes;
+import dev.placket.layout.fit.Placement;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.ScaleGroup;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.ScaleLine;
+import dev.placket.packs.flats.ScaleNote;
+import dev.placket.pictures.Drawing;
+import dev.placket.pictures.FineDetail;
+import dev.placket.pictures.PrintedDetail;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A flat with its place on the sheet and what follows from it.
+ *
+ * @param item the flat and its file
+ * @param placement where it lies
+ * @param target the longest side it aims at, at the fit's common scale
+ * @param raster what its pixels come to; null for a drawing
+ */
+public record PlacedFlat(
+    FlatSet.Item item, Placement placement, Length target, @Nullable RasterPrint raster) {
+  /** The flat. */
+  public Flat flat() {
+    return item.flat();
+  }
+
+  /** Where its ink lies, exactly. */
+  public ExactBox ink() {
+    return PlacedBoxes.ink(item.flat(), placement);
+  }
+
+  /** Ink and caption. */
+  public ExactBox footprint() {
+    return PlacedBoxes.footprint(item.flat(), placement);
+  }
+
+  /** The finest line, lettering and stitch gap as they print. */
+  public PrintedDetail printed() {
+    Length unit = Length.pt(placement.scale().doubleValue());
+    if (raster != null) {
+      return raster.fine().printed(unit);
+    }
+    return item.file().picture() instanceof Drawing drawing
+        ? drawing.fineDetail().printed(unit)
+        : FineDetail.NONE.printed(unit);
+  }
+
+  /** Embedded pixels per printed inch, along the axis with fewer; null for a drawing. */
+  public @Nullable Double embeddedDensity() {
+    if (raster == null) {
+      return null;
+    }
+    ExactBox ink = ink();
+    return EffectiveDensity.of(
+            raster.image().getWidth(),
+            Length.pt(ink.width().doubleValue()),
+            raster.image().getHeight(),
+            Length.pt(ink.height().doubleValue()))
+        .least();
+  }
+
+  /** The same with other pixels embedded. */
+  PlacedFlat with(RasterPrint other) {
+    return new PlacedFlat(item, placement, target, other);
+  }
+
+  /** Printed length over real length; null where no real length is stated. */
+  public @Nullable Double garmentScale() {
+    return ScaleNote.garmentScale(placement.scale().doubleValue(), item.flat().unitLength());
+  }
+
+  /**
+   * What stands in for it where it cannot be seen.
+   *
+   * @param kind what sort of picture it is
+   */
+  public String called(String kind) {
+    ScaleLine line = item.caption().scale();
+    String scale = line == null ? "" : ", " + line.text(garmentScale());
+    return item.file().caption() + ", " + kind + scale;
+  }
+
+  /** Its longest side over what the common scale alone asks for; 1 where it did not grow. */
+  public double growth() {
+    double asked = Math.max(target.pt(), item.flat().limits().least().pt());
+    ExactBox ink = ink();
+    double size = Math.max(ink.width().doubleValue(), ink.height().doubleValue());
+    return placement.capped() ? 1 : Math.max(1, size / asked);
+  }
+
+  /** Its scale against its group's; null without a group. */
+  public @Nullable Double ratio() {
+    ScaleGroup group = item.flat().group();
+    return group == null ? null : group.ratio();
+  }
+}

@@ -1,0 +1,57 @@
+package dev.placket.packs.placed;
+
+import dev.placket.layout.flat.Role;
+import dev.placket.layout.sheet.Rule;
+import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Length;
+import java.awt.image.BufferedImage;
+import java.util.List;
+
+/** A hairline round a swatch so pale that its edge would not show on paper. */
+public final class SwatchFrame {
+  private static final Length LINE = Length.pt(0.35);
+
+  /** What is lighter than this in all channels hardly stands out from paper. */
+  private static final int PALE = 215;
+
+  private SwatchFrame() {}
+
+  /** The four lines, just inside its edge; none for another flat, or where the edge shows. */
+  public static List<Rule> of(PlacedFlat flat, Box ink) {
+    RasterPrint raster = flat.raster();
+    if (raster == null || flat.flat().role() != Role.SWATCH || !vanishes(raster.image())) {
+      return List.of();
+    }
+    double in = LINE.pt() / 2;
+    double left = ink.left() + in;
+    double top = ink.top() + in;
+    double right = ink.right() - in;
+    double bottom = ink.bottom() - in;
+    return List.of(
+        new Rule(new Box(left, top, right, top), LINE),
+        new Rule(new Box(left, bottom, right, bottom), LINE),
+        new Rule(new Box(left, top, left, bottom), LINE),
+        new Rule(new Box(right, top, right, bottom), LINE));
+  }
+
+  /** Whether most of some side is pale. */
+  private static boolean vanishes(BufferedImage image) {
+    int w = image.getWidth();
+    int h = image.getHeight();
+    return pale(image, 0, 0, w, 1)
+        || pale(image, 0, h - 1, w, 1)
+        || pale(image, 0, 0, 1, h)
+        || pale(image, w - 1, 0, 1, h);
+  }
+
+  private static boolean pale(BufferedImage image, int x, int y, int width, int height) {
+    int[] side = image.getRGB(x, y, width, height, null, 0, width);
+    int pale = 0;
+    for (int p : side) {
+      int alpha = p >>> 24;
+      int darkest = Math.min(p >> 16 & 255, Math.min(p >> 8 & 255, p & 255));
+      pale += 255 - alpha * (255 - darkest) / 255 >= PALE ? 1 : 0;
+    }
+    return 2 * pale > side.length;
+  }
+}

@@ -1,0 +1,67 @@
+package dev.placket.packs.report;
+
+import dev.placket.layout.density.PrintState;
+import dev.placket.packs.placed.PackWeight;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What is said of a run: the findings in words and units.
+ *
+ * @param findings what the run found out
+ * @param units what lengths are said in
+ * @param sheets the sheets in order
+ * @param made its files
+ * @param next what to do next, in order; never empty
+ */
+public record Account(
+    Findings findings, Units units, List<OfSheet> sheets, Made made, List<String> next) {
+  /** Copies the lists. */
+  public Account {
+    sheets = List.copyOf(sheets);
+    next = List.copyOf(next);
+  }
+
+  /**
+   * What is said of a sheet.
+   *
+   * @param heading its number, name and paper
+   * @param result what came of it
+   * @param rows one for each flat
+   * @param quality how near the largest, and what that cost
+   */
+  public record OfSheet(
+      String heading, SheetResult result, List<FlatRow> rows, List<String> quality) {
+    /** Copies the lists. */
+    public OfSheet {
+      rows = List.copyOf(rows);
+      quality = List.copyOf(quality);
+    }
+  }
+
+  /** Puts findings into words. */
+  public static Account of(Findings findings, Telling telling, Made made) {
+    Units units = telling.units();
+    List<OfSheet> sheets = new ArrayList<>();
+    for (SheetResult result : findings.sheets()) {
+      List<FlatRow> rows = new ArrayList<>();
+      result.flats().forEach(f -> rows.add(FlatRow.of(f, telling)));
+      String heading =
+          SheetWords.heading(result, sheets.size() + 1, findings.sheets().size(), units);
+      sheets.add(new OfSheet(heading, result, rows, SheetWords.quality(result)));
+    }
+    return new Account(
+        findings, units, sheets, made, NextSteps.of(findings, sheets, telling, made));
+  }
+
+  /** Whether anything falls short: a picture is soft, or the weight does not hold. */
+  public boolean falls() {
+    PackWeight weight = findings.weight();
+    return count(PrintState.SOFT) > 0 || (weight != null && weight.over() > 0);
+  }
+
+  /** How many flats are in this state. */
+  public long count(PrintState state) {
+    return sheets.stream().flatMap(s -> s.rows().stream()).filter(r -> r.state() == state).count();
+  }
+}

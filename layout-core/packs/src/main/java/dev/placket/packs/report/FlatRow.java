@@ -1,0 +1,161 @@
+package dev.placket.packs.report;
+
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.PixelSize;
+import dev.placket.layout.density.PrintState;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.ScaleNote;
+import dev.placket.packs.placed.PlacedFlat;
+import dev.placket.packs.placed.RasterPrint;
+import dev.placket.pictures.Picture;
+import dev.placket.pictures.PictureNote;
+import dev.placket.pictures.prepare.ResolvedShare;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What is said of one placed flat, the same on a terminal and on the report page.
+ *
+ * @param flat the flat
+ * @param state whether its pixels are enough
+ * @param size printed width and height
+ * @param scale the garment scale, or that there is none
+ * @param density pixels per printed inch; {@code -} for paths
+ * @param wanted the pixels to ask for where it is soft, held small or heavy; else empty
+ * @param changes how it is drawn other than its file says, each a clause
+ * @param remarks what else is worth knowing, each a clause
+ */
+public record FlatRow(
+    PlacedFlat flat,
+    PrintState state,
+    String size,
+    String scale,
+    String density,
+    String wanted,
+    List<String> changes,
+    List<String> remarks) {
+  /** What a line begins with that says how a picture is drawn other than its file says. */
+  public static final String CHANGED = "Not as in the file: ";
+
+  private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
+
+  /** Sizes are the same within this. */
+  private static final double SAME = 1e-6;
+
+  /** Copies the lists. */
+  public FlatRow {
+    changes = List.copyOf(changes);
+    remarks = List.copyOf(remarks);
+  }
+
+  /** What is said of a flat. */
+  public static FlatRow of(PlacedFlat flat, Telling telling) {
+    Units units = telling.units();
+    RasterPrint raster = flat.raster();
+    Picture picture = flat.item().file().picture();
+    List<String> remarks = new ArrayList<>();
+    picture.notes().stream()
+        .filter(note -> !note.changesPicture())
+        .forEach(note -> remarks.add(note.text()));
+    String wanted = "";
+    if (raster != null) {
+      wanted = asks(flat, raster) ? Figures.pixels(raster.wanted()) : "";
+      remarks.addAll(pixels(flat, raster, units));
+    } else if (held(flat) || flat.placement().capped()) {
+      remarks.add(stated(flat, units));
+    }
+    remarks.addAll(FineWords.of(flat.printed(), telling.limits(), units));
+    return new FlatRow(
+        flat,
+        raster == null ? PrintState.SCALABLE : raster.state(),
+        units.size(flat.ink().width().doubleValue(), flat.ink().height().doubleValue()),
+        ScaleNote.scale(flat.garmentScale()),
+        raster == null ? "-" : Figures.fixed(raster.density().least(), 0),
+        wanted,
+        picture.changes().stream().map(PictureNote::text).toList(),
+        remarks);
+  }
+
+  /** What it is called on the sheet. */
+  public String caption() {
+    return flat.item().file().caption();
+  }
+
+  /** The name of its file. */
+  public String file() {
+    return flat.item().file().name();
+  }
+
+  /** What it is to the sheet. */
+  public String role() {
+    return flat.flat().role().name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Whether it is held small so that its pixels stay enough. */
+  public boolean heldCrisp() {
+    return heldCrisp(flat);
+  }
+
+  /** Whether it was enlarged before it came here, so that its pixels hold less than they could. */
+  public boolean enlarged() {
+    RasterPrint raster = flat.raster();
+    return raster != null && raster.resolvedShare() < ResolvedShare.ENLARGED;
+  }
+
+  private static boolean asks(PlacedFlat flat, RasterPrint raster) {
+    return raster.state() != PrintState.CRISP || heldCrisp(flat);
+  }
+
+  private static List<String> pixels(PlacedFlat flat, RasterPrint raster, Units units) {
+    List<String> said = new ArrayList<>();
+    String ask = "ask for " + Figures.pixels(raster.wanted()) + " pixels";
+    if (raster.state() == PrintState.SOFT) {
+      said.add("it will look blurred: " + ask);
+    } else if (heldCrisp(flat)) {
+      said.add("capped: held small so that it stays crisp; to see it larger " + ask);
+    } else if (held(flat) || flat.placement().capped()) {
+      said.add(stated(flat, units));
+    }
+    if (raster.state() == PrintState.HEAVY) {
+      PixelSize kept = new PixelSize(raster.image().getWidth(), raster.image().getHeight());
+      String embedded = Figures.pixels(kept);
+      said.add("more pixels than anybody sees, " + embedded + " are kept; next time " + ask);
+    }
+    if (raster.resolvedShare() < ResolvedShare.ENLARGED) {
+      double detail = ResolvedShare.resolved(raster.density(), raster.resolvedShare()).least();
+      said.add(
+          "enlarged before export: of "
+              + Figures.fixed(raster.density().least(), 0)
+              + " pixels per inch only about "
+              + Figures.fixed(detail, 0)
+              + " are detail");
+    }
+    return said;
+  }
+
+  /** By the description, at its real size, or with its group on another sheet. */
+  private static boolean held(PlacedFlat flat) {
+    return flat.flat().held().scale() != null;
+  }
+
+  private static String stated(PlacedFlat flat, Units units) {
+    if (held(flat)) {
+      return "held at this scale";
+    }
+    Length greatest = flat.flat().limits().greatest();
+    String size = greatest == null ? "" : ", " + units.length(greatest);
+    return "capped at the greatest size stated for it" + size;
+  }
+
+  /** At the size at which its pixels turn too few, rather than at one that somebody stated. */
+  private static boolean heldCrisp(PlacedFlat flat) {
+    Length greatest = flat.flat().limits().greatest();
+    if (flat.raster() == null || greatest == null || !flat.placement().capped()) {
+      return false;
+    }
+    Length crisp =
+        TARGETS.greatestSide(Math.round(flat.item().file().picture().inkedBox().longestSide()));
+    return greatest.pt() >= crisp.pt() * (1 - SAME);
+  }
+}

@@ -1,0 +1,163 @@
+package dev.placket.packs.report;
+
+import dev.placket.layout.density.PrintState;
+import dev.placket.packs.placed.PackWeight;
+import dev.placket.packs.placed.RasterPrint;
+import dev.placket.pictures.PrintedDetail;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a designer does next, what spoils a sample first: one line for each kind, with the names of
+ * the worst few.
+ */
+final class NextSteps {
+  /** So many differences from the files get a line of their own. */
+  private static final int CHANGES = 6;
+
+  private final Telling telling;
+  private final boolean several;
+
+  /** The files that are drawn in a way other than they say, by that way. */
+  private final Map<String, Set<String>> changed = new LinkedHashMap<>();
+
+  private final Map<StepKind, Map<String, Step>> steps = new EnumMap<>(StepKind.class);
+
+  /**
+   * What is wrong with one file.
+   *
+   * @param alone what is said where no other file has it
+   * @param named its name with the figure that counts, among others
+   * @param badness how much it weighs against another
+   */
+  private record Step(String alone, String named, double badness) {}
+
+  private NextSteps(Telling telling, boolean several) {
+    this.telling = telling;
+    this.several = several;
+  }
+
+  static List<String> of(
+      Findings findings, List<Account.OfSheet> sheets, Telling telling, Made made) {
+    NextSteps steps = new NextSteps(telling, sheets.size() > 1);
+    for (int i = 0; i < sheets.size(); i++) {
+      for (FlatRow row : sheets.get(i).rows()) {
+        steps.add(row, i + 1);
+      }
+    }
+    List<String> all = new ArrayList<>(steps.changes());
+    steps.steps.forEach((kind, ofKind) -> all.add(line(kind, ofKind.values())));
+    if (!findings.unnamed().isEmpty()) {
+      boolean one = findings.unnamed().size() == 1;
+      all.add(
+          "Name "
+              + Figures.some(findings.unnamed())
+              + (one ? " for what it shows" : " for what they show")
+              + ", as in back or collar-detail.");
+    }
+    all.addAll(sending(made, findings.weight()));
+    return all;
+  }
+
+  private List<String> changes() {
+    List<String> said = new ArrayList<>();
+    Set<String> others = new LinkedHashSet<>();
+    int further = 0;
+    for (Map.Entry<String, Set<String>> change : changed.entrySet()) {
+      if (said.size() < CHANGES) {
+        said.add(Figures.some(List.copyOf(change.getValue())) + ": " + change.getKey() + ".");
+      } else {
+        further++;
+        others.addAll(change.getValue());
+      }
+    }
+    if (further > 0) {
+      String differences = further == 1 ? " more is" : " more are";
+      said.add(
+          Figures.some(List.copyOf(others))
+              + ": "
+              + further
+              + differences
+              + " not as in the file; the report names each beside its picture.");
+    }
+    return said;
+  }
+
+  private static String line(StepKind kind, java.util.Collection<Step> steps) {
+    List<Step> worst =
+        steps.stream().sorted(Comparator.comparingDouble(Step::badness).reversed()).toList();
+    return worst.size() == 1
+        ? worst.get(0).alone()
+        : kind.ofSeveral + Figures.some(worst.stream().map(Step::named).toList()) + ".";
+  }
+
+  private void add(FlatRow row, int sheet) {
+    RasterPrint raster = row.flat().raster();
+    String file = row.file();
+    String where = several ? " (sheet " + sheet + ")" : "";
+    row.changes().forEach(c -> changed.computeIfAbsent(c, x -> new LinkedHashSet<>()).add(file));
+    if (raster != null) {
+      pixels(row, raster, file + where);
+    }
+    for (PrintedDetail.Warning w : row.flat().printed().under(telling.limits())) {
+      String figure = telling.units().fine(w.printed());
+      String alone = file + where + ": " + FineWords.sentence(w, telling.units()) + ".";
+      double badness = w.least().pt() / w.printed().pt();
+      put(StepKind.of(w.kind()), file, new Step(alone, file + " (" + figure + ")", badness));
+    }
+  }
+
+  private void pixels(FlatRow row, RasterPrint raster, String file) {
+    double badness = raster.wanted().width();
+    String anew = row.enlarged() ? ", from the drawing itself" : "";
+    String export = "Export " + file + " at " + row.wanted() + " pixels" + anew + ": ";
+    String named = row.file() + " (" + row.wanted() + ")";
+    if (row.state() == PrintState.SOFT) {
+      String alone = export + "it prints blurred, at " + row.density() + " px/in.";
+      put(StepKind.BLURRED, row.file(), new Step(alone, named, badness));
+    } else if (row.heldCrisp()) {
+      String now = row.size() + " " + telling.units().sign();
+      String alone = export + "it is held at " + now + " to stay crisp.";
+      put(StepKind.HELD, row.file(), new Step(alone, named, badness));
+    } else if (row.enlarged()) {
+      String alone = "Export " + file + " anew from the drawing: it was enlarged before export.";
+      put(StepKind.ENLARGED, row.file(), new Step(alone, row.file(), badness));
+    } else if (row.state() == PrintState.HEAVY) {
+      put(StepKind.HEAVY, row.file(), new Step(export + "more are never seen.", named, badness));
+    }
+  }
+
+  /** Of a file that lies on several sheets the worst counts. */
+  private void put(StepKind kind, String file, Step step) {
+    steps
+        .computeIfAbsent(kind, k -> new LinkedHashMap<>())
+        .merge(file, step, (a, b) -> b.badness() > a.badness() ? b : a);
+  }
+
+  private static List<String> sending(Made made, @Nullable PackWeight weight) {
+    List<String> said = new ArrayList<>();
+    String size = Figures.bytes(made.mainBytes());
+    if (weight != null && weight.over() > 0) {
+      String heaviest =
+          weight.heaviest().isEmpty() ? "" : ", first " + weight.heaviest().get(0).name();
+      said.add(
+          made.main()
+              + " is too heavy to mail by "
+              + Figures.bytes(weight.over())
+              + ": make pictures smaller on their sheets, or fewer"
+              + heaviest
+              + ".");
+    }
+    said.add(
+        "Look it over in " + made.page() + ", then on paper: print " + made.main() + " at 100 %.");
+    said.add("Send " + made.main() + ": " + size + ".");
+    return said;
+  }
+}

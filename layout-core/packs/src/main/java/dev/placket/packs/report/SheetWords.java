@@ -1,0 +1,114 @@
+package dev.placket.packs.report;
+
+import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.OrderStep;
+import dev.placket.layout.fit.OrderWish;
+import dev.placket.layout.sheet.Paper;
+import dev.placket.packs.placed.PlacedFlat;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What is said of a whole sheet: its name and paper, and how near the largest its flats are. */
+final class SheetWords {
+  private static final double PERCENT = 100;
+
+  private SheetWords() {}
+
+  /** Its number, name and paper. */
+  static String heading(SheetResult sheet, int number, int of, Units units) {
+    Paper paper = sheet.sheet().paper();
+    String counted = of == 1 ? "" : "Sheet " + number + " of " + of + ": ";
+    return counted + sheet.sheet().name() + ", " + paper.name() + " " + units.paper(paper);
+  }
+
+  /**
+   * How near the largest, what order cost, what grew; nothing for a sheet without flats. The proof
+   * is of the common scale before growth, and of the windows as they are ruled: no more is said.
+   */
+  static List<String> quality(SheetResult sheet) {
+    Fit fit = sheet.fit();
+    if (fit == null) {
+      return List.of();
+    }
+    List<String> said = new ArrayList<>(goesOn(sheet.further()));
+    double gap = fit.proof().gap();
+    boolean largest = fit.proof().proven() || gap < Findings.LEAST_SHOWN;
+    said.add(
+        "How near the largest: "
+            + (largest
+                ? "as this sheet is ruled, no arrangement has a larger common scale."
+                : "as this sheet is ruled, another arrangement may have a common scale larger by "
+                    + percent(gap)
+                    + " at most."));
+    List<String> prices = prices(fit);
+    if (!prices.isEmpty()) {
+      said.add("Given up for order: " + String.join("; ", prices) + ".");
+    }
+    List<String> grown = grown(sheet);
+    if (!grown.isEmpty()) {
+      boolean most = fit.proof().provenForOrder();
+      said.add(
+          "Grown into free room: "
+              + String.join("; ", grown)
+              + (most ? ", the most while their order stays." : "."));
+    }
+    return said;
+  }
+
+  /** That flats go on over further sheets, said on the first of them. */
+  private static List<String> goesOn(@Nullable Further which) {
+    if (which == null || which.number() != 1) {
+      return List.of();
+    }
+    String fewest = which.provenFewest() ? "; fewer do not hold them." : ".";
+    return List.of(
+        "Not all have room on one sheet at their least size: they go on over "
+            + which.count()
+            + " sheets"
+            + fewest);
+  }
+
+  private static List<String> prices(Fit fit) {
+    List<String> prices = new ArrayList<>();
+    for (OrderStep step : fit.order()) {
+      if (!step.kept() || step.price() >= Findings.LEAST_SHOWN) {
+        prices.add(price(step));
+      }
+    }
+    return prices;
+  }
+
+  /** What a wish cost, or that it is not kept. */
+  static String price(OrderStep step) {
+    String price = percent(step.price()) + " of scale";
+    if (step.kept()) {
+      return wish(step.wish()) + " " + price;
+    }
+    boolean paid = step.price() >= Findings.LEAST_SHOWN;
+    return wish(step.wish()) + " not kept" + (paid ? " (" + price + " to come near it)" : "");
+  }
+
+  private static List<String> grown(SheetResult sheet) {
+    List<String> grown = new ArrayList<>();
+    for (PlacedFlat f : sheet.flats()) {
+      if (f.growth() > 1 + Findings.LEAST_SHOWN) {
+        grown.add(f.item().file().caption() + " " + Figures.fixed(f.growth(), 2) + " times");
+      }
+    }
+    return grown;
+  }
+
+  private static String percent(double share) {
+    return Figures.fixed(share * PERCENT, 1) + " %";
+  }
+
+  private static String wish(OrderWish wish) {
+    return switch (wish) {
+      case LEVEL_VIEWS -> "level views";
+      case DETAILS_IN_LINE -> "details in line";
+      case FEW_EDGES -> "few edges";
+      case BALANCE -> "balance";
+    };
+  }
+}

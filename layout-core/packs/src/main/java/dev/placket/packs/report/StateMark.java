@@ -1,0 +1,38 @@
+package dev.placket.packs.report;
+
+import dev.placket.layout.density.PrintState;
+
+/** How a state is marked: the initial is always there, a colour never alone. */
+public final class StateMark {
+  private StateMark() {}
+
+  /** Its initial. */
+  public static String initial(PrintState state) {
+    return switch (state) {
+      case SOFT -> "S";
+      case CRISP -> "C";
+      case HEAVY -> "H";
+      case SCALABLE -> "Sc";
+    };
+  }
+
+  /** Its word. */
+  public static String word(PrintState state) {
+    return switch (state) {
+      case SOFT -> "soft";
+      case CRISP -> "crisp";
+      case HEAVY -> "heavy";
+      case SCALABLE -> "scalable";
+    };
+  }
+
+  /** What it means to somebody who sees it for the first time. */
+  public static String meaning(PrintState state) {
+    return switch (state) {
+      case SOFT -> "too few pixels for its printed size";
+      case CRISP -> "as many pixels as are seen";
+      case HEAVY -> "more pixels than anybody sees";
+      case SCALABLE -> "drawn with paths, sharp at any size";
+    };
+  }
+}

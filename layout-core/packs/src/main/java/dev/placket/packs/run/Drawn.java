@@ -1,0 +1,55 @@
+package dev.placket.packs.run;
+
+import dev.placket.layout.units.Box;
+import dev.placket.packs.compose.CheckBar;
+import dev.placket.packs.page.Art;
+import dev.placket.packs.page.Inked;
+import dev.placket.packs.placed.PlacedFlat;
+import dev.placket.packs.placed.RasterPrint;
+import dev.placket.packs.placed.SwatchFrame;
+import dev.placket.packs.text.Lettering;
+import dev.placket.packs.text.TextRun;
+import dev.placket.pictures.Drawing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Turns placed flats into what is drawn on a page. */
+final class Drawn {
+  private Drawn() {}
+
+  static Inked inked(PlacedFlat flat, Lettering lettering) {
+    Box ink = flat.ink().toBox();
+    List<TextRun> caption = flat.item().caption().under(ink, flat.garmentScale(), lettering);
+    return new Inked(art(flat), ink, alternative(flat), caption, SwatchFrame.of(flat, ink));
+  }
+
+  /** The same with the bar by which a print at true size is checked. */
+  static Inked checked(PlacedFlat flat, Lettering lettering) {
+    Inked plain = inked(flat, lettering);
+    List<TextRun> lines = new ArrayList<>(plain.caption());
+    lines.addAll(CheckBar.text(plain.ink(), flat.item().caption(), lettering));
+    return new Inked(
+        plain.art(),
+        plain.ink(),
+        plain.alternative(),
+        lines,
+        Stream.concat(
+                plain.marks().stream(),
+                CheckBar.rules(plain.ink(), flat.item().caption(), lettering).stream())
+            .toList());
+  }
+
+  private static Art art(PlacedFlat flat) {
+    RasterPrint raster = flat.raster();
+    if (raster != null) {
+      return new Art.Pixels(raster.image());
+    }
+    Drawing drawing = (Drawing) flat.item().file().picture();
+    return new Art.Paths(drawing::paint, flat.flat().ink(), flat.placement().scale().doubleValue());
+  }
+
+  private static String alternative(PlacedFlat flat) {
+    return flat.called(flat.raster() == null ? "line drawing" : "picture");
+  }
+}

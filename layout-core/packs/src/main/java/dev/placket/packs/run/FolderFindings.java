@@ -1,0 +1,89 @@
+package dev.placket.packs.run;
+
+import dev.placket.packs.flats.FlatFile;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.folder.FlatFolder;
+import dev.placket.packs.placed.PackWeight;
+import dev.placket.packs.report.Figures;
+import dev.placket.packs.report.Findings;
+import dev.placket.packs.report.SheetResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What a report says of a folder. */
+public final class FolderFindings {
+  private FolderFindings() {}
+
+  /**
+   * Of a folder.
+   *
+   * @param title what was laid out
+   * @param folder what was read
+   * @param set how it was grouped
+   * @param sheets what came of it
+   * @param dividePrice the part of the scale that the line between the windows cost
+   * @param weight what the file weighs
+   */
+  static Findings of(
+      String title,
+      FlatFolder folder,
+      FlatSet set,
+      List<SheetResult> sheets,
+      double dividePrice,
+      PackWeight weight) {
+    List<String> read = new ArrayList<>(List.of(roles(folder)));
+    read.addAll(grouped(set));
+    read.addAll(read(folder));
+    List<String> closing = new ArrayList<>();
+    if (dividePrice >= Findings.LEAST_SHOWN) {
+      closing.add(
+          "The line between the windows stands where all are in line, for "
+              + Figures.fixed(dividePrice * 100, 1)
+              + " % of scale.");
+    }
+    return new Findings(title, folder.path(), read, unnamed(folder), sheets, closing, weight);
+  }
+
+  /** How each file was read. */
+  private static String roles(FlatFolder folder) {
+    List<String> parts = new ArrayList<>();
+    for (FlatFile file : folder.flats()) {
+      parts.add(file.name() + " as " + file.role().name().toLowerCase(Locale.ROOT));
+    }
+    return String.join(", ", parts) + ".";
+  }
+
+  private static List<String> grouped(FlatSet set) {
+    List<String> parts = new ArrayList<>();
+    set.ratios().forEach((id, ratio) -> parts.add(id + " at " + Figures.trimmed(ratio, 2)));
+    return parts.isEmpty()
+        ? List.of()
+        : List.of(
+            "Grouped at one scale, as drawn heights agree: " + String.join(", ", parts) + ".");
+  }
+
+  /** What is to be known of a folder that was read. */
+  public static List<String> read(FlatFolder folder) {
+    List<String> read = new ArrayList<>();
+    for (String name : unnamed(folder)) {
+      read.add(name + ": no role in its name, taken as a detail.");
+    }
+    if (!folder.leftAlone().isEmpty()) {
+      read.add(
+          "Left alone, not named as pictures are: " + String.join(", ", folder.leftAlone()) + ".");
+    }
+    return read;
+  }
+
+  /** Names of files whose names say no role. */
+  public static List<String> unnamed(FlatFolder folder) {
+    List<String> names = new ArrayList<>();
+    for (FlatFile file : folder.flats()) {
+      if (!file.worded()) {
+        names.add(file.name());
+      }
+    }
+    return names;
+  }
+}

@@ -1,0 +1,133 @@
+package dev.placket.packs.run;
+
+import dev.placket.layout.check.Breach;
+import dev.placket.layout.check.Referee;
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.fit.Conflict;
+import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.fit.Flow;
+import dev.placket.layout.fit.FlowSheet;
+import dev.placket.layout.fit.FurtherSheets;
+import dev.placket.layout.fit.Outcome;
+import dev.placket.packs.compose.ComposedPack;
+import dev.placket.packs.compose.ComposedSheet;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.json.NoRoomRefusal;
+import dev.placket.packs.placed.PlacedFlat;
+import dev.placket.packs.placed.Placing;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.report.ConflictText;
+import dev.placket.packs.report.Further;
+import dev.placket.packs.report.NoRoom;
+import dev.placket.packs.report.SheetResult;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The flats of a pack on its sheets.
+ *
+ * @param results one for each sheet, further sheets right after the one that they go on from
+ * @param more how many further sheets a sheet has, by its identifier; none for most
+ */
+record PackFit(List<SheetResult> results, Map<String, Integer> more) {
+  /**
+   * One sheet, fitted or not.
+   *
+   * @param id its identifier
+   * @param sheet how it is composed
+   * @param request what was asked; null where it has no flats
+   * @param outcome the answer; null likewise
+   * @param further which of several sheets it is; null where it stands alone
+   */
+  record One(
+      String id,
+      ComposedSheet sheet,
+      @Nullable FitRequest request,
+      @Nullable Outcome outcome,
+      @Nullable Further further) {
+    /** The same sheet asked otherwise. */
+    One again(FitRequest other) {
+      return new One(id, sheet, other, Fitter.fit(other), further);
+    }
+  }
+
+  /**
+   * Fits every sheet.
+   *
+   * @throws Refusal with exit code 4 naming every sheet without room
+   */
+  static PackFit of(ComposedPack pack) throws Refusal {
+    List<One> sheets = new ArrayList<>();
+    Map<String, Integer> more = new LinkedHashMap<>();
+    for (ComposedSheet sheet : pack.sheets()) {
+      List<One> its = fit(sheet);
+      sheets.addAll(its);
+      if (its.size() > 1) {
+        more.put(sheet.id(), its.size() - 1);
+      }
+    }
+    List<SheetResult> results = new ArrayList<>();
+    List<String> noRoom = new ArrayList<>();
+    for (One one : OneScale.across(pack.oneScale(), sheets)) {
+      results.add(result(one, noRoom));
+    }
+    if (!noRoom.isEmpty()) {
+      throw new NoRoomRefusal(noRoom, results).of(pack.title(), pack.fields());
+    }
+    return new PackFit(results, more);
+  }
+
+  /** On the sheet, or over as many of the same kind as it takes. */
+  private static List<One> fit(ComposedSheet sheet) {
+    if (sheet.items().isEmpty()) {
+      return List.of(new One(sheet.id(), sheet, null, null, null));
+    }
+    FlatSet set = new FlatSet(sheet.items(), sheet.ratios());
+    FitRequest request =
+        FitRequest.of(sheet.page().sheet(), set.flats(), sheet.spacing()).withRules(sheet.rules());
+    Outcome outcome = Fitter.fit(request);
+    if (outcome instanceof Fit || !sheet.further()) {
+      return List.of(new One(sheet.id(), sheet, request, outcome, null));
+    }
+    Flow flow = FurtherSheets.fit(request);
+    Conflict conflict = flow.conflict();
+    if (conflict != null) {
+      return List.of(new One(sheet.id(), sheet, request, conflict, null));
+    }
+    List<One> all = new ArrayList<>();
+    for (FlowSheet each : flow.sheets()) {
+      String id = each.number() == 1 ? sheet.id() : sheet.id() + "-" + each.number();
+      all.add(new One(id, sheet, each.request(), each.fit(), Further.of(each, flow)));
+    }
+    return all;
+  }
+
+  private static SheetResult result(One one, List<String> noRoom) {
+    ComposedSheet sheet = one.sheet();
+    FitRequest request = one.request();
+    Outcome outcome = one.outcome();
+    if (request == null || outcome == null) {
+      return SheetResult.bare(one.id(), sheet.page().sheet(), sheet.spacing());
+    }
+    if (outcome instanceof Conflict conflict) {
+      noRoom.add("sheet " + one.id() + " (" + sheet.name() + "):");
+      noRoom.addAll(ConflictText.lines(request, conflict));
+      return SheetResult.noRoom(one.id(), request, new NoRoom(conflict, Map.of()));
+    }
+    Fit fit = (Fit) outcome;
+    List<Breach> breaches = Referee.check(request, fit);
+    if (!breaches.isEmpty()) {
+      throw new IllegalStateException("the referee refuses the fit: " + breaches);
+    }
+    FlatSet set = new FlatSet(sheet.items(), sheet.ratios()).of(request.flats());
+    List<PlacedFlat> placed = Placing.of(set, fit, DensityTargets.DEFAULT);
+    SheetResult result = SheetResult.of(one.id(), request, fit, placed, json -> {});
+    Further further = one.further();
+    return further == null ? result : result.of(further);
+  }
+}

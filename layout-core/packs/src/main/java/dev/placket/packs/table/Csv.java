@@ -1,0 +1,130 @@
+package dev.placket.packs.table;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Reads comma-separated values as RFC 4180 has them; a line may also end with LF alone.
+ *
+ * <p>Every record has as many fields as the first, blanks belong to fields, and a record in quotes
+ * may hold commas, line ends and doubled quotes.
+ */
+public final class Csv {
+  private final String text;
+  private int at;
+  private int line = 1;
+
+  private Csv(String text) {
+    this.text = text;
+  }
+
+  /**
+   * A record.
+   *
+   * @param line the line it begins on, from 1
+   * @param fields its values
+   */
+  public record Row(int line, List<String> fields) {
+    /** Copies the list. */
+    public Row {
+      fields = List.copyOf(fields);
+    }
+  }
+
+  /** What is wrong with a file, and where. */
+  public static final class CsvException extends Exception {
+    private static final long serialVersionUID = 1;
+
+    CsvException(int line, String what) {
+      super("line " + line + ": " + what);
+    }
+  }
+
+  /**
+   * The records of a text. O(n).
+   *
+   * @throws CsvException naming the line, if quotes are wrong or records differ in length
+   */
+  public static List<Row> read(String text) throws CsvException {
+    Csv csv = new Csv(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    List<Row> rows = new ArrayList<>();
+    while (csv.at < csv.text.length()) {
+      Row row = csv.row();
+      int wanted = rows.isEmpty() ? row.fields().size() : rows.get(0).fields().size();
+      if (row.fields().size() != wanted) {
+        throw new CsvException(
+            row.line(), row.fields().size() + " values, the first line has " + wanted);
+      }
+      rows.add(row);
+    }
+    return rows;
+  }
+
+  private Row row() throws CsvException {
+    int begin = line;
+    List<String> fields = new ArrayList<>();
+    while (true) {
+      fields.add(field());
+      if (at < text.length() && text.charAt(at) == ',') {
+        at++;
+        continue;
+      }
+      endLine();
+      return new Row(begin, fields);
+    }
+  }
+
+  private void endLine() throws CsvException {
+    if (at < text.length() && text.charAt(at) == '\r') {
+      at++;
+      if (at == text.length() || text.charAt(at) != '\n') {
+        throw new CsvException(line, "a carriage return without a line feed");
+      }
+    }
+    if (at < text.length()) {
+      at++;
+      line++;
+    }
+  }
+
+  private String field() throws CsvException {
+    if (at < text.length() && text.charAt(at) == '"') {
+      return quoted();
+    }
+    int begin = at;
+    while (at < text.length() && ",\r\n".indexOf(text.charAt(at)) < 0) {
+      if (text.charAt(at) == '"') {
+        throw new CsvException(
+            line, "a quote inside a value; put the whole value in quotes and double it");
+      }
+      at++;
+    }
+    return text.substring(begin, at);
+  }
+
+  private String quoted() throws CsvException {
+    int begin = line;
+    StringBuilder value = new StringBuilder();
+    at++;
+    while (at < text.length()) {
+      char c = text.charAt(at++);
+      if (c != '"') {
+        line += c == '\n' ? 1 : 0;
+        value.append(c);
+      } else if (at < text.length() && text.charAt(at) == '"') {
+        value.append('"');
+        at++;
+      } else {
+        checkAfterQuote();
+        return value.toString();
+      }
+    }
+    throw new CsvException(begin, "a quote that is never closed");
+  }
+
+  private void checkAfterQuote() throws CsvException {
+    if (at < text.length() && ",\r\n".indexOf(text.charAt(at)) < 0) {
+      throw new CsvException(line, "text after a closing quote");
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package dev.placket.packs.table;
+
+import dev.placket.layout.sheet.Track;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.description.PackColumn.Align;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A table with its text as it is set: languages joined, fields filled in.
+ *
+ * @param columns its columns
+ * @param rows its values; as many in each row as there are columns
+ * @param steps heights of capitals to try for the values, the preferred first
+ * @param windowRow the height of rows that hold a window
+ */
+public record TableText(
+    List<Column> columns, List<List<String>> rows, List<Length> steps, Length windowRow) {
+  /**
+   * A column.
+   *
+   * @param heading what stands above it
+   * @param width its stated width, or null
+   * @param align its stated alignment, or null
+   * @param windows whether its values name flats
+   * @param strong whether it is the sample size's
+   */
+  public record Column(
+      String heading,
+      @Nullable Track width,
+      @Nullable Align align,
+      boolean windows,
+      boolean strong) {}
+
+  /** Copies the lists. */
+  public TableText {
+    columns = List.copyOf(columns);
+    rows = rows.stream().map(List::copyOf).toList();
+    steps = List.copyOf(steps);
+  }
+
+  /** The values of a column that hold something. */
+  List<String> values(int column) {
+    return rows.stream().map(r -> r.get(column)).filter(v -> !v.isBlank()).toList();
+  }
+}

@@ -1,0 +1,106 @@
+package dev.placket.packs.text;
+
+import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.refusal.Refusal;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sets the text of a cell: it wraps, then shrinks by a step, and never leaves the cell. */
+public final class CellText {
+  private static final Length INSET = TextBlock.INSET;
+
+  /** From the caption's baseline to the room of the value. */
+  private static final Length UNDER = Length.mm(0.6);
+
+  private final Lettering lettering;
+
+  /** Cell text in a typeface. */
+  public CellText(Lettering lettering) {
+    this.lettering = lettering;
+  }
+
+  /**
+   * A cell with a caption above its value.
+   *
+   * @param steps the capital heights to try for the value, the preferred first
+   * @throws Refusal naming the cell, if the value does not go in at the smallest
+   */
+  public Cell captioned(String name, String value, Box box, List<Length> steps) throws Refusal {
+    return captioned(name, name, value, box, steps);
+  }
+
+  /** The same where messages call the cell otherwise than its caption. */
+  public Cell captioned(String name, String caption, String value, Box box, List<Length> steps)
+      throws Refusal {
+    List<TextRun> runs = new ArrayList<>();
+    double captionBase = box.top() + INSET.pt() + Lettering.CAPTION.pt();
+    runs.addAll(
+        lettering.line(
+            fitted(caption, box, Lettering.CAPTION),
+            box.left() + INSET.pt(),
+            captionBase,
+            Lettering.CAPTION,
+            false));
+    double top = captionBase + UNDER.pt();
+    runs.addAll(onFoot(name, value, new Box(box.left(), top, box.right(), box.bottom()), steps));
+    return new Cell(name, box, runs);
+  }
+
+  /** A cell that holds nothing but lines of text, the last of them at its foot. */
+  public Cell plain(String name, String value, Box box, List<Length> steps) throws Refusal {
+    return new Cell(name, box, onFoot(name, value, box, steps));
+  }
+
+  /**
+   * How high a captioned cell has to be for a value: for one line of it if that goes in at one of
+   * the steps, else for its lines at the smallest.
+   *
+   * @param room the width of a line, in points
+   */
+  public static double heightOf(
+      String value, double room, List<Length> steps, Lettering lettering) {
+    double lines = 0;
+    for (Length step : value.isBlank() ? List.<Length>of() : steps) {
+      int count = lettering.wrap(value, step, room).size();
+      lines = step.pt() + (count - 1) * lettering.leading(step).pt();
+      if (count == 1 && lettering.width(value, step) <= room) {
+        break;
+      }
+    }
+    double captionBase = INSET.pt() + Lettering.CAPTION.pt();
+    // A hair more, so that what was reckoned to go in does.
+    return captionBase + UNDER.pt() + lines + TextBlock.FOOT.pt() + 0.001;
+  }
+
+  private String fitted(String caption, Box box, Length height) throws Refusal {
+    if (lettering.width(caption, height) > box.width() - 2 * INSET.pt()) {
+      throw tooLong(caption, caption);
+    }
+    return caption;
+  }
+
+  /** A line of text at the foot of a box, at the largest of the sizes at which it goes in. */
+  public List<TextRun> onFoot(String name, String value, Box box, List<Length> steps)
+      throws Refusal {
+    if (value.isBlank()) {
+      return List.of();
+    }
+    lettering.check(value, name);
+    TextBlock block =
+        TextBlock.fit(value, box, steps, TextBlock.Align.LEFT, TextBlock.Stand.FOOT, lettering);
+    if (block != null) {
+      return block.runs();
+    }
+    throw tooLong(name, value);
+  }
+
+  private static Refusal tooLong(String name, String value) {
+    return Refusal.input(
+        "cell '"
+            + name
+            + "': '"
+            + value
+            + "' does not go in at the least lettering of 1.8 mm; shorten it.");
+  }
+}

@@ -1,0 +1,64 @@
+package dev.placket.packs.house;
+
+import dev.placket.house.CycleRules;
+import dev.placket.house.ExplainedRules;
+import dev.placket.house.Library;
+import dev.placket.packs.refusal.Refusal;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Nested;
+
+/** The module of packs: from files and text over sheets to a run and its report. */
+class HouseTest {
+  private static final Library LIBRARY = Library.of("dev.placket.packs", Refusal.class);
+
+  @Nested
+  class Packages extends CycleRules {
+    @Override
+    protected Library library() {
+      return LIBRARY;
+    }
+
+    @Override
+    protected Map<String, Set<String>> mayUse() {
+      return Map.ofEntries(
+          Map.entry("refusal", Set.of()),
+          Map.entry("text", Set.of("refusal")),
+          Map.entry("output", Set.of("refusal")),
+          Map.entry("page", Set.of("text")),
+          Map.entry("flats", Set.of("refusal", "text")),
+          Map.entry("placed", Set.of("flats", "page", "refusal")),
+          Map.entry("description", Set.of("refusal", "text")),
+          Map.entry("table", Set.of("refusal", "text", "description")),
+          Map.entry("folder", Set.of("description", "flats", "page", "refusal", "text")),
+          Map.entry(
+              "compose",
+              Set.of(
+                  "description", "flats", "folder", "output", "page", "refusal", "table", "text")),
+          Map.entry("report", Set.of("flats", "output", "placed")),
+          Map.entry("json", Set.of("flats", "output", "placed", "refusal", "report")),
+          Map.entry(
+              "run",
+              Set.of(
+                  "compose",
+                  "description",
+                  "flats",
+                  "folder",
+                  "json",
+                  "output",
+                  "page",
+                  "placed",
+                  "refusal",
+                  "report",
+                  "text")));
+    }
+  }
+
+  @Nested
+  class Explained extends ExplainedRules {
+    @Override
+    protected Library library() {
+      return LIBRARY;
+    }
+  }
+}

@@ -1,0 +1,26 @@
+package dev.placket.workbooks.place;
+
+import dev.placket.packs.placed.PlacedFlat;
+import dev.placket.workbooks.read.DrawnThing;
+
+/**
+ * A flat as it goes into the workbook: a picture with a one-cell anchor.
+ *
+ * <p>The bytes are shared, not copied: they are only handed on.
+ *
+ * @param flat what was placed
+ * @param png the picture
+ * @param at the spot its upper left corner keeps to
+ * @param width its extent in EMU
+ * @param height likewise, down; to {@code width} exactly as the picture's pixels are
+ */
+@SuppressWarnings("ArrayRecordComponent")
+public record Anchored(PlacedFlat flat, byte[] png, DrawnThing.Spot at, long width, long height) {
+  /** How the names of pictures begin that this program may replace. */
+  public static final String OWN = "Placket ";
+
+  /** The name it has on the worksheet. */
+  public String name() {
+    return OWN + flat.flat().id();
+  }
+}

@@ -1,0 +1,251 @@
+package dev.placket.workbooks.place;
+
+import dev.placket.layout.check.Breach;
+import dev.placket.layout.check.Referee;
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.fit.Conflict;
+import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.fit.Outcome;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.Limits;
+import dev.placket.layout.flat.Role;
+import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.flat.Surround;
+import dev.placket.layout.sheet.Window;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.report.ConflictText;
+import dev.placket.workbooks.geometry.CellRange;
+import dev.placket.workbooks.geometry.Grid;
+import dev.placket.workbooks.geometry.PrintPage;
+import dev.placket.workbooks.read.Workbook;
+import dev.placket.workbooks.read.Worksheet;
+import dev.placket.workbooks.room.FindRoom;
+import dev.placket.workbooks.room.PageRoom;
+import dev.placket.workbooks.room.Wanted;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Places flats on the printed page of a worksheet where they come out largest. */
+public final class WorksheetFit {
+  private static final Spacing SPACING =
+      new Spacing(
+          Length.mm(5),
+          Length.mm(3),
+          List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, Length.mm(8))),
+          List.of());
+
+  /** Pages beyond these are not tried: a worksheet of flats has one. */
+  private static final int MOST_PAGES = 6;
+
+  private final Worksheet worksheet;
+  private final int leeway;
+  private final DensityTargets targets;
+
+  /**
+   * For one worksheet.
+   *
+   * @param leeway how many pixels readers may take a column or row for smaller or larger
+   */
+  public WorksheetFit(Worksheet worksheet, int leeway, DensityTargets targets) {
+    this.worksheet = worksheet;
+    this.leeway = leeway;
+    this.targets = targets;
+  }
+
+  /**
+   * The fit, with pictures.
+   *
+   * @param asked ranges that somebody named
+   * @throws Refusal with exit code 4 if nothing fits, 2 if a range does not exist
+   */
+  public Fitted fit(FlatSet set, Workbook workbook, Asked asked) throws Refusal {
+    List<Flat> plain = flats(set, 0);
+    Map<String, CellRange> windows = asked.windows(workbook, worksheet);
+    Pages pages = new Pages(worksheet, leeway, windows.values());
+    FindRoom rooms =
+        new FindRoom(
+            worksheet,
+            leeway,
+            Anchored.OWN,
+            new Wanted(
+                windows,
+                asked.labelled(workbook, worksheet),
+                least(plain, true),
+                least(plain, false)));
+    List<String> why = new ArrayList<>();
+    Fitted best = largest(set, rooms, pages.printed(), why);
+    if (best == null) {
+      best = largest(set, rooms, pages.beyond(), why);
+    }
+    if (best != null) {
+      return best;
+    }
+    String outside = outside(windows, pages.areas());
+    if (outside != null) {
+      throw new Refusal(Refusal.Kind.NO_ROOM, List.of(outside));
+    }
+    throw new Refusal(Refusal.Kind.NO_ROOM, why.isEmpty() ? List.of(nothingBlank(plain)) : why);
+  }
+
+  /** What to say where no window lies on anything that is printed; else null. */
+  private @Nullable String outside(Map<String, CellRange> windows, List<CellRange> printed) {
+    boolean meet = windows.values().stream().anyMatch(w -> printed.stream().anyMatch(w::meets));
+    return meet || windows.isEmpty()
+        ? null
+        : "worksheet '"
+            + worksheet.name()
+            + "': no room: "
+            + words(windows.values())
+            + " is not printed, only "
+            + words(printed)
+            + " is; extend the print area, or name a range within it with --window.";
+  }
+
+  private static String words(Collection<CellRange> ranges) {
+    return ranges.stream().map(CellRange::toString).collect(Collectors.joining(", "));
+  }
+
+  private @Nullable Fitted largest(
+      FlatSet set, FindRoom rooms, List<PrintPage> pages, List<String> why) throws Refusal {
+    List<PageRoom> candidates = new ArrayList<>();
+    for (int i = 0; i < pages.size() && candidates.size() < MOST_PAGES; i++) {
+      PageRoom room = rooms.of(pages.get(i));
+      if (room != null) {
+        candidates.add(room);
+      }
+    }
+    PageRoom bestRoom = null;
+    FitRequest bestRequest = null;
+    Fit best = null;
+    for (PageRoom room : candidates) {
+      List<Flat> flats = in(room, flats(set, room.page().percent()));
+      String lacking = lacking(room, flats);
+      if (lacking != null) {
+        why.add(lacking);
+        continue;
+      }
+      FitRequest request = FitRequest.of(room.sheet(), flats, SPACING);
+      Outcome outcome = Fitter.fit(request);
+      if (outcome instanceof Conflict conflict) {
+        if (why.isEmpty()) {
+          why.addAll(conflict(room, request, conflict));
+        }
+      } else if (best == null
+          || ((Fit) outcome).proof().scale().compareTo(best.proof().scale()) > 0) {
+        best = (Fit) outcome;
+        bestRoom = room;
+        bestRequest = request;
+      }
+    }
+    return best == null || bestRoom == null || bestRequest == null
+        ? null
+        : prepared(set, bestRoom, bestRequest, best);
+  }
+
+  private Fitted prepared(FlatSet set, PageRoom room, FitRequest request, Fit fit) throws Refusal {
+    List<Breach> breaches = Referee.check(request, fit);
+    if (!breaches.isEmpty()) {
+      throw new IllegalStateException("the referee refuses the fit: " + breaches);
+    }
+    List<Anchored> pictures = new Prepare(room, targets).all(set, request.flats(), fit);
+    return new Fitted(worksheet, room, request, fit, pictures);
+  }
+
+  /** A window that a flat names may have come out as several. */
+  private static List<Flat> in(PageRoom room, List<Flat> flats) {
+    List<String> all = room.sheet().windows().stream().map(Window::name).toList();
+    return flats.stream().map(f -> f.withWindows(own(f.windows(), all))).toList();
+  }
+
+  private static List<String> own(List<String> named, List<String> all) {
+    List<String> own =
+        all.stream().filter(w -> named.stream().anyMatch(n -> w.startsWith(n + " "))).toList();
+    return named.isEmpty() || !own.isEmpty() ? own : named;
+  }
+
+  /** What to say where a page has nothing blank of a window that a flat names; else null. */
+  private @Nullable String lacking(PageRoom room, List<Flat> flats) {
+    List<String> all = room.sheet().windows().stream().map(Window::name).toList();
+    for (Flat flat : flats) {
+      if (!all.containsAll(flat.windows())) {
+        return "worksheet '"
+            + worksheet.name()
+            + "': nothing is blank in the window "
+            + String.join(" or ", flat.windows())
+            + " of the flat "
+            + flat.id()
+            + " on page "
+            + room.page().cells()
+            + "; clear it or name another.";
+      }
+    }
+    return null;
+  }
+
+  /** Flats without captions, since a worksheet has labels of its own. */
+  private List<Flat> flats(FlatSet set, int percent) {
+    double guard = percent == 0 ? 0 : Prepare.guard(new PrintedScale(percent), targets);
+    Surround rest =
+        new Surround(Length.ZERO, Length.ZERO, Length.pt(guard), Length.pt(guard), Length.ZERO);
+    return set.flats().stream().map(f -> f.withSurround(rest)).toList();
+  }
+
+  /** The least width or height that any flat takes at its least size, in points. */
+  private static double least(List<Flat> flats, boolean width) {
+    return flats.stream()
+        .mapToDouble(
+            f -> {
+              Limits limits = f.limits();
+              double side = width ? f.ink().width() : f.ink().height();
+              return limits.least().pt() * side / f.ink().longestSide();
+            })
+        .min()
+        .orElse(0);
+  }
+
+  private List<String> conflict(PageRoom room, FitRequest request, Conflict conflict) {
+    List<String> lines = new ArrayList<>();
+    List<String> said = ConflictText.lines(request, conflict);
+    lines.add("worksheet '" + worksheet.name() + "': " + said.get(0));
+    CellRange largest = room.blank().get(0);
+    lines.add("  its largest blank window is " + largest + ", " + printed(room, largest));
+    lines.addAll(said.subList(1, said.size()));
+    lines.add(
+        "  would help, too: clear cells round "
+            + largest
+            + " or widen its columns and rows, or print the worksheet larger than "
+            + room.page().percent()
+            + " %");
+    return lines;
+  }
+
+  private String nothingBlank(List<Flat> flats) {
+    return String.format(
+        Locale.ROOT,
+        "worksheet '%s': no room: no blank window of its printed pages holds any of the flats,"
+            + " which need at least %.0f by %.0f mm on paper; clear or merge cells to leave one, or"
+            + " name a further worksheet with --worksheet.",
+        worksheet.name(),
+        Length.pt(least(flats, true)).mm(),
+        Length.pt(least(flats, false)).mm());
+  }
+
+  private static String printed(PageRoom room, CellRange cells) {
+    Grid grid = room.narrow();
+    PrintedScale scale = new PrintedScale(room.page().percent());
+    return String.format(
+        Locale.ROOT,
+        "%.0f by %.0f mm on paper",
+        Length.pt(scale.printedPoints(grid.columns().between(cells.left(), cells.right()))).mm(),
+        Length.pt(scale.printedPoints(grid.rows().between(cells.top(), cells.bottom()))).mm());
+  }
+}

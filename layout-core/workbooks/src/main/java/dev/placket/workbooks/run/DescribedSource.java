@@ -1,0 +1,52 @@
+package dev.placket.workbooks.run;
+
+import dev.placket.packs.compose.DescribedWorkbook;
+import dev.placket.packs.description.PackWorksheet;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.text.Lettering;
+import dev.placket.workbooks.place.Asked;
+import dev.placket.workbooks.read.Workbook;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Flats of a description, which says for which worksheet each is.
+ *
+ * @param said the description, read
+ * @param onto the workbook
+ */
+public record DescribedSource(DescribedWorkbook said, Path onto) implements Given.Source {
+  @Override
+  public Given of(Workbook workbook, Lettering lettering) throws Refusal {
+    List<Given.Task> tasks = new ArrayList<>();
+    List<String> wrong = new ArrayList<>();
+    for (Map.Entry<String, PackWorksheet> e : said.worksheets().entrySet()) {
+      PackWorksheet worksheet = e.getValue();
+      FlatSet set = said.flats().get(e.getKey());
+      Workbook.Entry entry = workbook.worksheet(worksheet.name()).orElse(null);
+      if (entry == null) {
+        wrong.add(Jobs.unknown(onto, worksheet.name(), workbook));
+      } else if (set != null) {
+        Asked asked = new Asked(worksheet.windows(), worksheet.labelled());
+        List<String> notes = tasks.isEmpty() ? said.notes() : List.of();
+        tasks.add(new Given.Task(set, asked, List.of(entry), notes, List.of()));
+      }
+    }
+    if (!wrong.isEmpty()) {
+      throw Refusal.input(wrong);
+    }
+    return new Given(said.description(), title(said.fields()), said.fields(), tasks);
+  }
+
+  private static String title(Map<String, String> fields) {
+    return Stream.of("label", "style-number", "style-name")
+        .map(f -> fields.getOrDefault(f, ""))
+        .filter(v -> !v.isBlank())
+        .collect(Collectors.joining(" "));
+  }
+}

@@ -1,0 +1,48 @@
+package dev.placket.workbooks.run;
+
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.text.Lettering;
+import dev.placket.workbooks.place.Asked;
+import dev.placket.workbooks.read.Workbook;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is to be placed on a workbook.
+ *
+ * @param source the file that says so
+ * @param title what is laid out; blank for the workbook's name
+ * @param fields values of the header, by name
+ * @param tasks one for each worksheet that gets flats
+ */
+record Given(Path source, String title, Map<String, String> fields, List<Task> tasks) {
+  /**
+   * Flats for one worksheet.
+   *
+   * @param set the flats
+   * @param ranges what is said of the worksheet's cells
+   * @param worksheets those to try, in order; the first with room takes all
+   * @param read how the flats were read, in words
+   * @param unnamed files whose names say no role
+   */
+  record Task(
+      FlatSet set,
+      Asked ranges,
+      List<Workbook.Entry> worksheets,
+      List<String> read,
+      List<String> unnamed) {}
+
+  /** Where flats come from. */
+  @FunctionalInterface
+  interface Source {
+    /**
+     * Reads them.
+     *
+     * @param lettering for captions, where the flats bring no typeface of their own
+     * @throws Refusal naming what cannot be used
+     */
+    Given of(Workbook workbook, Lettering lettering) throws Refusal;
+  }
+}

@@ -1,0 +1,11 @@
+/** Places flats on the worksheets of a workbook and writes a copy. */
+module dev.placket.workbooks {
+  requires static transitive org.jspecify;
+  requires transitive dev.placket.packs;
+  requires com.fasterxml.jackson.core;
+  requires java.xml;
+
+  exports dev.placket.workbooks.parts;
+  exports dev.placket.workbooks.place;
+  exports dev.placket.workbooks.run;
+}

@@ -1,0 +1,15 @@
+package dev.placket.demo.console;
+
+import dev.placket.packs.output.Visible;
+import java.io.PrintStream;
+import java.util.List;
+
+/** What is wrong, a line each, for whoever called the command. */
+public final class Messages {
+  private Messages() {}
+
+  /** Prints each on a line of its own, whatever names it quotes. */
+  public static void print(PrintStream to, List<String> messages) {
+    messages.forEach(m -> to.println("placket: " + Visible.words(m)));
+  }
+}

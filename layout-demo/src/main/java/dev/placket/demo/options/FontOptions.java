@@ -1,0 +1,40 @@
+package dev.placket.demo.options;
+
+import dev.placket.packs.folder.Missing;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.Typefaces;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Option;
+
+/** The option that gives typefaces for the text of drawings. */
+public final class FontOptions {
+  @Option(
+      names = "--font",
+      paramLabel = "FILE",
+      description =
+          "A TrueType file for the text of drawings that ask for its family, as often as needed;"
+              + " other text is set in Liberation Sans.")
+  private List<Path> files = List.of();
+
+  /**
+   * What was given.
+   *
+   * @throws Refusal if one is no typeface
+   */
+  public Typefaces typefaces() throws Refusal {
+    if (files.isEmpty()) {
+      return Typefaces.SHIPPED;
+    }
+    for (Path file : files) {
+      Missing.check(file);
+    }
+    try {
+      return Typefaces.of(files.stream().map(PictureSource::of).toList());
+    } catch (PictureException e) {
+      throw Refusal.input(e.getMessage() + ".");
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package dev.placket.demo.options;
+
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.packs.compose.DescribedWorkbook;
+import dev.placket.packs.description.Described;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.report.Telling;
+import dev.placket.pictures.Typefaces;
+import dev.placket.workbooks.parts.WorkbookLimits;
+import dev.placket.workbooks.place.Asked;
+import dev.placket.workbooks.run.DescribedSource;
+import dev.placket.workbooks.run.FolderSource;
+import dev.placket.workbooks.run.OntoRun;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** The options of {@code placket fit} that only matter with {@code --onto}. */
+public final class OntoOptions {
+  @Option(
+      names = "--worksheet",
+      paramLabel = "NAME",
+      description = "With --onto: the worksheet for the flats; else the first with room.")
+  private String worksheet = "";
+
+  @Option(
+      names = "--window",
+      paramLabel = "RANGE",
+      description =
+          "With --onto: a range or defined name that pictures may use; else all that is blank.")
+  private List<String> windows = List.of();
+
+  @Option(
+      names = "--labelled",
+      paramLabel = "RANGE",
+      description = "With --onto: a range or defined name that stays uncovered whatever it holds.")
+  private List<String> labelled = List.of();
+
+  @Option(
+      names = "--leeway",
+      paramLabel = "PIXELS",
+      description = "With --onto: by how much readers may differ on a column or row; else 1.")
+  private int leeway = 1;
+
+  @Option(
+      names = "--most-worksheets",
+      paramLabel = "N",
+      description = "With --onto: refuses a workbook of more; else 200.")
+  private int mostWorksheets = WorkbookLimits.DEFAULT.worksheets();
+
+  @Option(
+      names = "--most-cells",
+      paramLabel = "N",
+      description = "With --onto: refuses worksheets that hold more; else 100000.")
+  private int mostCells = WorkbookLimits.DEFAULT.cells();
+
+  @Option(
+      names = "--most-mebibytes",
+      paramLabel = "N",
+      description = "With --onto: refuses a workbook that unpacks to more; else 512.")
+  private int mostMebibytes = (int) (WorkbookLimits.DEFAULT.bytes() >> 20);
+
+  /** The run for a folder. */
+  public OntoRun run(
+      Path folder,
+      Path onto,
+      Path out,
+      boolean replace,
+      boolean allowSoft,
+      Typefaces typefaces,
+      Telling telling) {
+    Asked asked = new Asked(windows, labelled);
+    FolderSource flats = new FolderSource(folder, onto, worksheet, asked, allowSoft, typefaces);
+    return new OntoRun(flats, onto, out, replace, leeway, limits(), telling);
+  }
+
+  /**
+   * The run for a description that has a workbook.
+   *
+   * @param onto another workbook; null for the description's
+   * @throws Refusal with every slip of the description
+   */
+  public OntoRun run(
+      Described described,
+      @Nullable Path onto,
+      Path out,
+      boolean replace,
+      boolean allowSoft,
+      Typefaces typefaces,
+      Telling telling)
+      throws Refusal {
+    if (!worksheet.isEmpty() || !windows.isEmpty() || !labelled.isEmpty()) {
+      throw Refusal.input(
+          described.file()
+              + ": says itself which worksheets and ranges are used; leave out --worksheet,"
+              + " --window and --labelled.");
+    }
+    DescribedWorkbook said =
+        DescribedWorkbook.of(described, DensityTargets.DEFAULT, allowSoft, typefaces);
+    Path workbook = onto == null ? said.file() : onto;
+    DescribedSource flats = new DescribedSource(said, workbook);
+    return new OntoRun(flats, workbook, out, replace, leeway, limits(), telling);
+  }
+
+  private WorkbookLimits limits() {
+    return WorkbookLimits.DEFAULT.with(mostWorksheets, mostCells, mostMebibytes);
+  }
+}

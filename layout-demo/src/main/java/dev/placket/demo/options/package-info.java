@@ -1,0 +1,5 @@
+/** Options that several commands share. */
+@NullMarked
+package dev.placket.demo.options;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** Tables on a sheet: their values from a file, their columns, rows and pieces. */
-@NullMarked
-package dev.placket.demo.table;
-
-import org.jspecify.annotations.NullMarked;

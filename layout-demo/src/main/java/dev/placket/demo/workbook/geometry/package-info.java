@@ -1,5 +1,0 @@
-/** Measures of a worksheet: columns, rows, ranges, paper and printed pages (ISO/IEC 29500-1). */
-@NullMarked
-package dev.placket.demo.workbook.geometry;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** The package of a workbook: zip entries, parts, relations, content types; read with limits. */
-@NullMarked
-package dev.placket.demo.workbook.parts;
-
-import org.jspecify.annotations.NullMarked;

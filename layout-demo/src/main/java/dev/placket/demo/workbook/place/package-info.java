@@ -1,5 +1,0 @@
-/** Flats placed on a worksheet: solved on paper, anchored in whole EMU, prepared as pictures. */
-@NullMarked
-package dev.placket.demo.workbook.place;
-
-import org.jspecify.annotations.NullMarked;

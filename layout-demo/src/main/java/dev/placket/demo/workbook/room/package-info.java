@@ -1,5 +1,0 @@
-/** The blank room of a worksheet's printed pages, as sheets that the solver knows. */
-@NullMarked
-package dev.placket.demo.workbook.room;
-
-import org.jspecify.annotations.NullMarked;
