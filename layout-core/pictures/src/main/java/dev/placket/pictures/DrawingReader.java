@@ -8,6 +8,7 @@ import dev.placket.pictures.svg.Audit;
 import dev.placket.pictures.svg.bridge.PaintOrder;
 import dev.placket.pictures.svg.bridge.RightContext;
 import dev.placket.pictures.svg.bridge.TooManyCrossings;
+import dev.placket.pictures.svg.rewrite.Repairs;
 import dev.placket.pictures.svg.rewrite.Rewritings;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
@@ -55,12 +56,14 @@ final class DrawingReader {
       ReadLimits limits,
       Typefaces typefaces)
       throws PictureException {
-    SVGOMDocument document = SvgParser.parse(name, bytes, limits);
-    Element root = document.getDocumentElement();
     List<PictureNote> notes = new ArrayList<>(before);
+    SVGOMDocument document = SvgParser.parse(name, bytes, limits, notes);
+    Element root = document.getDocumentElement();
     notes.addAll(styled(name, document, limits));
+    SvgParser.removeLeftOut(root);
     PlainReferences.adopt(root);
     notes.addAll(References.mend(root));
+    Repairs.apply(root).forEach(n -> notes.add(PictureNote.changed(n)));
     SvgWeight.check(name, root, limits);
     Audit.of(root).forEach(text -> notes.add(PictureNote.changed(text)));
     Rewritings.apply(root).forEach(n -> notes.add(PictureNote.changed(n)));

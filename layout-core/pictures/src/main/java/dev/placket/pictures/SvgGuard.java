@@ -24,7 +24,20 @@ final class SvgGuard {
       Pattern.compile("url\\s*\\(\\s*['\"]?\\s*([^\\s'\")]*)", Pattern.CASE_INSENSITIVE);
   private static final Pattern COMMENT = Pattern.compile("/\\*.*?\\*/", Pattern.DOTALL);
 
+  private static final Pattern LOADING =
+      Pattern.compile(
+          "@import\\s+[^;{}\\\\]*;?|@font-face\\s*\\{[^{}\\\\]*\\}?", Pattern.CASE_INSENSITIVE);
+
+  /** What may take parts from another file, and is drawn by its own where that is not read. */
+  private static final Set<String> LINKED =
+      Set.of("linearGradient", "radialGradient", "pattern", "textPath");
+
   private SvgGuard() {}
+
+  /** Whether a reference leads outside of the drawing that no reader follows. */
+  static boolean leavesOutReference(String element, String local, String value) {
+    return local.equals("href") && LINKED.contains(element) && !value.strip().startsWith("#");
+  }
 
   /** Whether an element is passed over with all it holds: it draws nothing. */
   static boolean leavesOut(String uri, String local) {
@@ -73,11 +86,9 @@ final class SvgGuard {
     if (text.indexOf('(') < 0 && text.indexOf('@') < 0) {
       return null;
     }
-    String plain = COMMENT.matcher(text).replaceAll("");
+    // What loads a sheet or a typeface is left out with the style sheets; nothing is loaded.
+    String plain = LOADING.matcher(COMMENT.matcher(text).replaceAll("")).replaceAll("");
     String low = plain.toLowerCase(Locale.ROOT);
-    if (low.contains("@import") || low.contains("@font-face")) {
-      return "loads a style or a font from elsewhere (@import, @font-face)";
-    }
     if (plain.indexOf('\\') >= 0 && (low.contains("(") || low.contains("@"))) {
       return "hides letters of its style behind backslashes";
     }

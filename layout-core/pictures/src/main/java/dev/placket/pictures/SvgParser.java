@@ -2,13 +2,21 @@ package dev.placket.pictures;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.anim.dom.SVGOMDocument;
 import org.jspecify.annotations.Nullable;
+import org.w3c.dom.DOMException;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.Locator;
@@ -24,6 +32,9 @@ import org.xml.sax.ext.DefaultHandler2;
 final class SvgParser extends DefaultHandler2 {
   static final String SVG = "http://www.w3.org/2000/svg";
   private static final String HERE = "file:/drawing.svg";
+
+  /** The namespace of what stands for an element that is passed over. */
+  private static final String LEFT_OUT = "urn:left-out";
 
   /** Bytes that each takes until it is drawn, as measured: text is laid out sign by sign. */
   private static final int ELEMENT = 800;
@@ -41,13 +52,21 @@ final class SvgParser extends DefaultHandler2 {
   private int depth;
   private int skipping;
   private long memory;
+  private final Set<PictureNote> notes = new LinkedHashSet<>();
 
   private SvgParser(String name, ReadLimits limits) {
     this.name = name;
     this.limits = limits;
   }
 
-  static SVGOMDocument parse(String name, byte[] bytes, ReadLimits limits) throws PictureException {
+  /**
+   * Reads a drawing.
+   *
+   * @param notes takes what was left out
+   */
+  static SVGOMDocument parse(
+      String name, byte[] bytes, ReadLimits limits, Collection<PictureNote> notes)
+      throws PictureException {
     SvgParser parser = new SvgParser(name, limits);
     try {
       XMLReader reader = reader();
@@ -75,7 +94,34 @@ final class SvgParser extends DefaultHandler2 {
     if (read == null) {
       throw new PictureException(name + ": holds no drawing; export it as SVG again");
     }
+    notes.addAll(parser.notes);
     return read;
+  }
+
+  /**
+   * Takes out what stands for elements that were passed over. Until the style sheets are applied it
+   * keeps the places among siblings.
+   */
+  static void removeLeftOut(Element root) {
+    NodeList all = root.getElementsByTagNameNS(LEFT_OUT, "*");
+    List<Node> found = new ArrayList<>();
+    for (int i = 0; i < all.getLength(); i++) {
+      found.add(all.item(i));
+    }
+    found.forEach(n -> n.getParentNode().removeChild(n));
+  }
+
+  @Override
+  public void processingInstruction(String target, String data) {
+    if (target.equals("xml-stylesheet")) {
+      left(
+          "a style sheet outside of the drawing (<?xml-stylesheet?>) is left out; export with the"
+              + " styles inside");
+    }
+  }
+
+  private void left(String what) {
+    notes.add(PictureNote.changed(what));
   }
 
   private static XMLReader reader() throws SAXException {
@@ -129,6 +175,9 @@ final class SvgParser extends DefaultHandler2 {
     }
     boolean effect = open != null && open.getLocalName().equals("filter");
     if (skipping > 0 || effect || (document != null && SvgGuard.leavesOut(uri, local))) {
+      if (skipping == 0 && !effect) {
+        standIn(local);
+      }
       skipping++;
       return;
     }
@@ -136,7 +185,21 @@ final class SvgParser extends DefaultHandler2 {
     if (fault != null) {
       refuse(fault, "take it out and save again");
     }
-    add(uri, local, qName, attributes);
+    try {
+      add(uri, local, qName, attributes);
+    } catch (DOMException e) {
+      left("the element <" + Said.line(local) + "> is not known here and is left out; replace it");
+      standIn(local);
+      skipping++;
+    }
+  }
+
+  private void standIn(String local) throws SAXException {
+    Element parent = open;
+    if (parent != null) {
+      spend(ELEMENT);
+      parent.appendChild(parent.getOwnerDocument().createElementNS(LEFT_OUT, local));
+    }
   }
 
   private void add(String uri, String local, String qName, Attributes attributes)
@@ -161,6 +224,15 @@ final class SvgParser extends DefaultHandler2 {
     for (int i = 0; i < attributes.getLength(); i++) {
       String value = attributes.getValue(i);
       if (SvgGuard.leavesOutAttribute(local, attributes.getURI(i), attributes.getLocalName(i))) {
+        continue;
+      }
+      if (SvgGuard.leavesOutReference(local, attributes.getLocalName(i), value)) {
+        left(
+            "what <"
+                + local
+                + "> takes from '"
+                + Said.line(value)
+                + "', outside of the drawing, is left out; export it whole");
         continue;
       }
       String fault = SvgGuard.attribute(attributes.getLocalName(i), value);

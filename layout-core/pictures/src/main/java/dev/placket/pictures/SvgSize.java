@@ -82,6 +82,12 @@ record SvgSize(ViewBox viewBox, ViewBox content, @Nullable Length width, @Nullab
 
   /** What a drawing's style sheets take for the page: its size in CSS pixels. */
   static PageSize page(String name, Element root) throws PictureException {
+    if (root.getAttribute("viewBox").isBlank()
+        && (length(root.getAttribute("width")) == null
+            || length(root.getAttribute("height")) == null)) {
+      // Its style may state a size; until then that of CSS 2.2, 10.3.2.
+      return new PageSize(300, 150);
+    }
     SvgSize size = of(name, root);
     Length width = size.width;
     Length height = size.height;

@@ -267,13 +267,10 @@ class HostileTest {
                 "<image href='%s' width='9' height='9'/>",
                 "<use href='%s#a'/>",
                 "<use xlink:href='%s#a'/>",
-                "<style>@import url(%s);</style>",
-                "<style>@font-face{font-family:x;src:url(%s)}</style>",
                 "<rect width='9' height='9' fill='url(%s#a)'/>",
                 "<rect width='9' height='9' style='filter:url(\"%s#a\")'/>",
                 "<filter id='f'><feImage href='%s'/></filter><rect filter='url(#f)'/>",
                 "<text><tref xlink:href='%s#a'/></text>",
-                "<linearGradient id='g' xlink:href='%s#a'/><rect width='9' fill='url(#g)'/>",
                 "<color-profile xlink:href='%s' name='x'/><rect width='9' height='9'/>",
                 "<script href='%s'/>")) {
           byte[] svg =
@@ -283,6 +280,15 @@ class HostileTest {
               PictureException.class,
               () -> PictureReader.read(PictureSource.of(file), ReadLimits.DEFAULT),
               inner + address);
+        }
+        for (String inner :
+            List.of(
+                "<style>@import url(%s);</style>",
+                "<style>@font-face{font-family:x;src:url(%s)}</style>",
+                "<linearGradient id='g' xlink:href='%s#a'/><path d='M0 0' fill='url(#g)'/>")) {
+          String shown = "<rect width='9' height='9'/>" + inner.formatted(address);
+          byte[] svg = (OPEN + shown + "</svg>").getBytes(StandardCharsets.UTF_8);
+          PictureReader.read(PictureSource.of("a.svg", svg), ReadLimits.DEFAULT);
         }
         String doctype = "<!DOCTYPE svg SYSTEM '" + address + "'>";
         String sheet = "<?xml-stylesheet href='" + address + "' type='text/css'?>";

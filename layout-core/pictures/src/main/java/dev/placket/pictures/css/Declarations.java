@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Declarations whose values their properties take; the others drop out one by one. */
@@ -19,6 +20,9 @@ final class Declarations {
 
   /** Properties of a reader's doing or of motion, which say nothing of a print. */
   private static final Set<String> UNSEEN = Set.of("cursor", "pointer-events", "user-select");
+
+  private static final Pattern OF_THE_WINDOW =
+      Pattern.compile("[0-9.](?:vw|vh|vmin|vmax|rem)\\b", Pattern.CASE_INSENSITIVE);
 
   private final Values values;
   private final Notes notes;
@@ -77,6 +81,9 @@ final class Declarations {
     String value = values.canonical(name, stated);
     if (value != null && Values.printsOtherwise(name, stated)) {
       notes.add("a printing colour is drawn in the screen colour beside it; check the colour");
+    }
+    if (value != null && OF_THE_WINDOW.matcher(stated).find()) {
+      notes.add("lengths in vw, vh or rem are shares of the drawing or of 16 px; use px");
     }
     return value;
   }

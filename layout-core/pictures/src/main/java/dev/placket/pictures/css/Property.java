@@ -26,6 +26,7 @@ record Property(Kind kind, boolean inherited, String initial, Set<String> words)
     POSITIVE_LENGTH,
     DASHES,
     NUMBER,
+    PATH,
     TEXT
   }
 
@@ -39,9 +40,18 @@ record Property(Kind kind, boolean inherited, String initial, Set<String> words)
   /** Properties that no attribute of that name states, or that mean something else there. */
   private static final Set<String> STYLE_ALONE = Set.of("font", "marker", "transform");
 
+  /** Sizes and places, attributes of some elements alone and lists or numbers on others. */
+  private static final Set<String> GEOMETRY =
+      Set.of("x", "y", "width", "height", "cx", "cy", "r", "rx", "ry", "d");
+
   /** Whether an attribute of this name is a style of no weight (SVG 2, clause 6.6). */
   static boolean isAttribute(String name) {
-    return ALL.containsKey(name) && !STYLE_ALONE.contains(name);
+    return ALL.containsKey(name) && !STYLE_ALONE.contains(name) && !isGeometry(name);
+  }
+
+  /** Whether a property is a size or a place, which only some elements take. */
+  static boolean isGeometry(String name) {
+    return GEOMETRY.contains(name);
   }
 
   private static final class Table {
@@ -61,6 +71,10 @@ record Property(Kind kind, boolean inherited, String initial, Set<String> words)
       add(Kind.LENGTH, true, "0", "", "stroke-dashoffset");
       add(Kind.DASHES, true, "none", "none", "stroke-dasharray");
       add(Kind.NUMBER, true, "4", "", "stroke-miterlimit");
+      add(Kind.LENGTH, false, "0", "", "x", "y", "cx", "cy");
+      add(Kind.POSITIVE_LENGTH, false, "0", "", "r");
+      add(Kind.POSITIVE_LENGTH, false, "auto", "auto", "width", "height", "rx", "ry");
+      add(Kind.PATH, false, "none", "none", "d");
       addWords();
       addText();
     }

@@ -101,8 +101,8 @@ final class Sheets {
         }
       }
       case "layer" -> add(inside, layers.declare(layer, prelude), depth + 1);
-      case "page", "keyframes", "-webkit-keyframes", "-moz-keyframes", "property" -> {
-        // Nothing of a drawing at rest.
+      case "font-face", "page", "keyframes", "-webkit-keyframes", "-moz-keyframes", "property" -> {
+        // Nothing of a drawing at rest; a family that is not given is noted where text asks for it.
       }
       default -> notes.add("the styles inside " + Notes.quoted("@" + keyword) + " are left out");
     }
@@ -112,6 +112,10 @@ final class Sheets {
   private void statement(String keyword, String prelude, String layer) {
     switch (keyword) {
       case "layer" -> Scan.split(prelude, ",").forEach(name -> layers.declare(layer, name));
+      case "import" ->
+          notes.add(
+              "a style sheet outside of the drawing (@import) is left out; export with the styles"
+                  + " inside");
       case "charset", "namespace" -> {
         // Says nothing of the look.
       }

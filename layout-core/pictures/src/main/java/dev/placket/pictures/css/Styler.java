@@ -53,10 +53,15 @@ final class Styler {
       used.reads(e, around);
     }
     attributes(e, styles, variables, around);
+    geometry(e);
     for (Map.Entry<String, String> d : stated.entrySet()) {
       if (!d.getKey().startsWith("--")) {
         String value = computed(d.getKey(), d.getValue(), variables);
-        styles.style(d.getKey(), value);
+        if (Property.isGeometry(d.getKey())) {
+          place(e, d.getKey(), value);
+        } else {
+          styles.style(d.getKey(), value);
+        }
       }
     }
     Context within = colours(styles, variables, around);
@@ -86,6 +91,38 @@ final class Styler {
         }
         styles.attribute(name, value);
       }
+    }
+  }
+
+  /** Brings sizes and places in attributes to plain units; what is none drops out. */
+  private void geometry(Element e) {
+    for (String name : Geometry.of(e)) {
+      String stated = e.getAttributeNS(null, name).strip();
+      if (name.equals("d") || stated.isEmpty()) {
+        continue;
+      }
+      String value = declarations.canonical(name, stated);
+      if (value == null) {
+        declarations.left(name, stated);
+      }
+      place(e, name, value == null ? "auto" : value);
+    }
+  }
+
+  /** Sets a size or place where the element takes it; elsewhere it has no effect (SVG 2, 7.1). */
+  private void place(Element e, String name, String value) {
+    if (!Geometry.of(e).contains(name)) {
+      return;
+    }
+    if (value.equals("inherit")) {
+      declarations.left(name, value);
+      return;
+    }
+    String attribute = Geometry.attribute(value);
+    if (attribute == null) {
+      e.removeAttributeNS(null, name);
+    } else if (!attribute.equals(e.getAttributeNS(null, name))) {
+      e.setAttributeNS(null, name, attribute);
     }
   }
 

@@ -56,6 +56,7 @@ final class Values {
       case LENGTH, POSITIVE_LENGTH -> length(property, value);
       case DASHES -> dashes(value);
       case NUMBER -> positive(value);
+      case PATH -> value.equals("none") || Scan.arguments(value, "path") != null ? value : null;
       case WORD -> word(name, property, value);
       case TEXT -> text(name, value);
     };

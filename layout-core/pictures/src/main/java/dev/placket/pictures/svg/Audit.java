@@ -22,12 +22,27 @@ public final class Audit {
   private static final Pattern LOCAL =
       Pattern.compile("url\\(\\s*[\"']?\\s*#([^\"')\\s]+)", Pattern.CASE_INSENSITIVE);
 
+  /** Paints whose channels are equal, by the names of CSS Color 4, 6.1. */
+  private static final Pattern GREY =
+      Pattern.compile(
+          "#([0-9a-f])\\1\\1|#([0-9a-f]{2})\\2\\2|rgb\\(\\s*([\\d.]+%?)\\s*,\\s*\\3\\s*,\\s*\\3\\s*\\)"
+              + "|none|black|white|gr[ae]y|silver|whitesmoke|gainsboro|(?:dim|dark|light)gr[ae]y",
+          Pattern.CASE_INSENSITIVE);
+
   private final DrawnList list = DrawnList.read();
   private final Map<String, Element> byId = new HashMap<>();
-  private final Set<Element> led = new HashSet<>();
+  private final Set<Visit> led = new HashSet<>();
   private final Noted noted = new Noted();
 
+  /** How deep in markers and patterns, and in masks by luminance. */
+  private int repeated;
+
+  private int masking;
+
   private Audit() {}
+
+  /** A target that was led to, and whether from within a marker or pattern, or a mask. */
+  private record Visit(Element target, boolean repeated, boolean masking) {}
 
   /**
    * What of a drawing is not known to be drawn right, one note for each kind, in the order in which
@@ -70,14 +85,41 @@ public final class Audit {
     }
     if (seen(e, element, given)) {
       new Lines(list, noted).check(e, given);
+      surroundings(e, element, given);
     }
     if (list.group("text").contains(element) && !hidden(given)) {
       new TextChecks(byId).of(e, given, words(e)).forEach(key -> noted.add(list.note(key), e));
     }
     given.references().forEach(value -> lead(value, given));
     if (!none) {
+      boolean repeats = element.equals("marker") || element.equals("pattern");
+      boolean masks = element.equals("mask") && !given.value("mask-type").equals("alpha");
+      repeated += repeats ? 1 : 0;
+      masking += masks ? 1 : 0;
       children(e, given);
+      repeated -= repeats ? 1 : 0;
+      masking -= masks ? 1 : 0;
     }
+  }
+
+  /** What is drawn right, but not in markers and patterns, or not in masks. */
+  private void surroundings(Element e, String element, Given given) {
+    String blend = given.own().getOrDefault("mix-blend-mode", "normal");
+    if (repeated > 0 && !blend.equals("normal")) {
+      noted.add(list.note("blend").replace("{value}", Noted.shortened(blend)), e);
+    }
+    boolean painted = list.group("shape").contains(element) || list.group("text").contains(element);
+    boolean tinted =
+        painted
+            ? !isGrey(given.value("fill")) || !isGrey(given.value("stroke"))
+            : element.equals("stop") && !isGrey(given.value("stop-color"));
+    if (masking > 0 && tinted) {
+      noted.add(list.note("mask-tint"), e);
+    }
+  }
+
+  private static boolean isGrey(String paint) {
+    return paint.isEmpty() || paint.startsWith("url(") || GREY.matcher(paint).matches();
   }
 
   /** Text without words of its own and hidden shapes show nothing themselves. */
@@ -110,7 +152,7 @@ public final class Audit {
       }
     }
     Element target = target(e);
-    if (target != null && led.add(target)) {
+    if (target != null && led.add(new Visit(target, repeated > 0, masking > 0))) {
       visit(target, given);
     }
   }
@@ -125,7 +167,7 @@ public final class Audit {
     Matcher m = LOCAL.matcher(value);
     while (m.find()) {
       Element target = byId.get(m.group(1));
-      if (target != null && led.add(target)) {
+      if (target != null && led.add(new Visit(target, repeated > 0, masking > 0))) {
         visit(target, above);
       }
     }

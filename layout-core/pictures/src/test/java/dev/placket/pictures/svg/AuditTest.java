@@ -63,7 +63,6 @@ class AuditTest {
           vector-effect='non-scaling-stroke'     |
           paint-order='stroke' stroke='red'      |
           paint-order='stroke'                   |
-          style='x:3'                            | 'x' in the style is left out
           style='-inkscape-x:3;fill:#fff'        |
           stroke-linejoin='arcs' stroke='red'    | drawn as mitres
           fill='url(#g) #abc'                    |

@@ -13,10 +13,12 @@ public final class Rewritings {
           new Transforms(),
           new InheritedColour(),
           new Gradients(),
+          new MarkedShapes(),
           new Markers(),
           new SmoothCurves(),
           new Lettering(),
-          new TextPaintOrder());
+          new TextPaintOrder(),
+          new EngineStyles());
 
   private Rewritings() {}
 

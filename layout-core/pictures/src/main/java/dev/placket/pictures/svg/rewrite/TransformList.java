@@ -134,6 +134,15 @@ final class TransformList {
     };
   }
 
+  /** An absolute length in pixels, or null. */
+  static @Nullable Double pixels(String text) {
+    try {
+      return length(text.strip().toLowerCase(Locale.ROOT), Double.NaN);
+    } catch (NumberFormatException e) {
+      return null;
+    }
+  }
+
   private static double share(String text) {
     Matcher m = quantity(text);
     double n = Double.parseDouble(m.group(1));

@@ -69,7 +69,7 @@ final class Transforms implements Rewriting {
   }
 
   /** The size of the viewport that an element stands in, in its units. */
-  private static double[] view(Element e) {
+  static double[] view(Element e) {
     for (Node n = e.getParentNode(); n instanceof Element at; n = n.getParentNode()) {
       String name = String.valueOf(at.getLocalName());
       if (name.equals("svg") || name.equals("symbol")) {
@@ -87,12 +87,8 @@ final class Transforms implements Rewriting {
   }
 
   private static double @Nullable [] numbers(String width, String height) {
-    try {
-      return new double[] {
-        Double.parseDouble(width.replace("px", "")), Double.parseDouble(height.replace("px", ""))
-      };
-    } catch (NumberFormatException e) {
-      return null;
-    }
+    Double w = TransformList.pixels(width);
+    Double h = TransformList.pixels(height);
+    return w == null || h == null || Double.isNaN(w + h) ? null : new double[] {w, h};
   }
 }
