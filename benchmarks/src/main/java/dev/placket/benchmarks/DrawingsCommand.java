@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -28,15 +29,14 @@ final class DrawingsCommand implements Callable<Integer> {
   @Parameters(paramLabel = "DIR", description = "The folder tree.")
   private Path folder = Path.of(".");
 
-  @Option(names = "--jar", paramLabel = "JAR", description = "The command placket.")
-  private Path jar = Path.of("layout-demo/target/placket.jar");
+  @Mixin private Placket placket = new Placket();
 
   @Option(names = "--most", paramLabel = "SECONDS", description = "For each; 5 if not given.")
   private double most = 5;
 
   @Override
   public Integer call() throws IOException {
-    Runs.need(jar, "build it with mvn package, or name it with --jar");
+    placket.need();
     Runs.need(folder, "name the folder of the drawings");
     PrintWriter out = spec.commandLine().getOut();
     Provenance.lines(0).forEach(l -> out.println("# " + l));
@@ -84,8 +84,6 @@ final class DrawingsCommand implements Callable<Integer> {
   }
 
   private Runs.Ended run(Path work, String... arguments) {
-    List<String> all =
-        Stream.concat(Stream.of("-Xmx256m", "-jar", jar.toString()), Stream.of(arguments)).toList();
-    return Runs.java(work.resolve("printed.txt"), all);
+    return placket.run(work.resolve("printed.txt"), 256, List.of(arguments));
   }
 }

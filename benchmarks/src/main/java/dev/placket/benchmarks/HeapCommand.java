@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -19,8 +20,7 @@ import picocli.CommandLine.Spec;
 final class HeapCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Option(names = "--jar", paramLabel = "JAR", description = "The command placket.")
-  private Path jar = Path.of("layout-demo/target/placket.jar");
+  @Mixin private Placket placket = new Placket();
 
   @Option(names = "--demo", paramLabel = "FILE", description = "The demo's description.")
   private Path demo = Path.of("layout-demo/src/demo/mg-3107/pack.yaml");
@@ -30,24 +30,14 @@ final class HeapCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Runs.need(jar, "build it with mvn package, or name it with --jar");
+    placket.need();
     Runs.need(demo, "name the description of the demo with --demo");
     PrintWriter out = spec.commandLine().getOut();
     Path work = Files.createTempDirectory("heap");
     try {
       Path printed = work.resolve("printed.txt");
       String made = work.resolve("made").toString();
-      Runs.Ended ended =
-          Runs.java(
-              printed,
-              List.of(
-                  "-Xmx" + mib + "m",
-                  "-jar",
-                  jar.toString(),
-                  "fit",
-                  demo.toString(),
-                  "--out",
-                  made));
+      Runs.Ended ended = placket.run(printed, mib, List.of("fit", demo.toString(), "--out", made));
       boolean right = Runs.placed(ended.code());
       out.println(
           "demo within " + mib + " MiB: " + (right ? "made" : "failed") + ", exit " + ended.code());

@@ -14,8 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Times reading pictures against libvips, where that is installed. */
@@ -29,8 +29,7 @@ import picocli.CommandLine.Spec;
 final class ReadingCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Option(names = "--jar", paramLabel = "JAR", description = "The command placket.")
-  private Path jar = Path.of("layout-demo/target/placket.jar");
+  @Mixin private Placket placket = new Placket();
 
   @Override
   public Integer call() throws IOException {
@@ -56,15 +55,13 @@ final class ReadingCommand implements Callable<Integer> {
 
   /** The least heap of those tried in which the command probes a large PNG, its inked box too. */
   private String heap(Path work) throws IOException {
-    if (!Files.isRegularFile(jar)) {
-      return "| 10,000 × 13,000 PNG probed | not measured: no " + jar + " | | | 64 MiB | |";
+    if (!placket.isBuilt()) {
+      return "| 10,000 × 13,000 PNG probed | not measured: no command placket | | | 64 MiB | |";
     }
     Path file = LargePicture.write(work.resolve("large.png"), 10_000, 13_000);
     for (int mib : new int[] {16, 24, 32, 48, 64}) {
       Runs.Ended ended =
-          Runs.java(
-              work.resolve("probed.txt"),
-              List.of("-Xmx" + mib + "m", "-jar", jar.toString(), "probe", file.toString()));
+          placket.run(work.resolve("probed.txt"), mib, List.of("probe", file.toString()));
       if (ended.code() == 0) {
         String time = Math.round(ended.ms()) + " ms with the start of Java";
         return "| 10,000 × 13,000 PNG probed | " + mib + " MiB heap, " + time + " | | | 64 MiB | |";

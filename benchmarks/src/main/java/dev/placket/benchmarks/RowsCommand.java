@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -23,15 +24,14 @@ final class RowsCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Option(names = "--jar", paramLabel = "JAR", description = "The command placket.")
-  private Path jar = Path.of("layout-demo/target/placket.jar");
+  @Mixin private Placket placket = new Placket();
 
   @Option(names = "--to", paramLabel = "N", description = "The most rows; 8000 if not given.")
   private int to = 8 * FIRST;
 
   @Override
   public Integer call() throws IOException {
-    Runs.need(jar, "build it with mvn package, or name it with --jar");
+    placket.need();
     PrintWriter out = spec.commandLine().getOut();
     Provenance.lines(0).forEach(l -> out.println("# " + l));
     Path folder = Files.createTempDirectory("rows");
@@ -70,8 +70,7 @@ final class RowsCommand implements Callable<Integer> {
               points: {csv: points.csv}
         """);
     Path printed = folder.resolve("printed.txt");
-    Runs.Ended ended =
-        Runs.java(printed, List.of("-jar", jar.toString(), "fit", pack.toString(), "--replace"));
+    Runs.Ended ended = placket.run(printed, List.of("fit", pack.toString(), "--replace"));
     if (!Runs.placed(ended.code())) {
       throw new PageException(rows + " rows: " + Files.readString(printed).strip());
     }

@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 
 /** Runs of other programs on this JVM, each in a process and a folder of its own. */
 final class Runs {
+  private static final Path JAVA = Path.of(System.getProperty("java.home"));
+
   private Runs() {}
 
   /**
@@ -26,10 +28,17 @@ final class Runs {
   /** Runs java with these arguments; what it prints goes to the file. */
   static Ended java(Path printed, List<String> arguments) {
     List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add(JAVA.resolve("bin").resolve("java").toString());
     command.addAll(arguments);
+    return process(printed, "", command);
+  }
+
+  /** Runs a command that may be the launcher of placket, with these options for Java. */
+  static Ended process(Path printed, String options, List<String> command) {
     try {
       ProcessBuilder builder = new ProcessBuilder(command);
+      builder.environment().put("JAVA_HOME", JAVA.toString());
+      builder.environment().put("PLACKET_JAVA_OPTS", options);
       builder.redirectErrorStream(true).redirectOutput(printed.toFile());
       long start = System.nanoTime();
       int code = builder.start().waitFor();

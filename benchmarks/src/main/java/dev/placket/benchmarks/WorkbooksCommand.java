@@ -3,7 +3,7 @@ package dev.placket.benchmarks;
 import dev.placket.benchmarks.pages.PageException;
 import dev.placket.benchmarks.workbooks.Placing;
 import dev.placket.benchmarks.workbooks.Placing.Outcome;
-import dev.placket.benchmarks.workbooks.PlacketJar;
+import dev.placket.benchmarks.workbooks.PlacketJars;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -43,21 +44,20 @@ final class WorkbooksCommand implements Callable<Integer> {
   @Parameters(paramLabel = "DIR", description = "The folder of workbooks.")
   private Path folder = Path.of(".");
 
-  @Option(names = "--jar", paramLabel = "JAR", description = "The command placket.")
-  private Path jar = Path.of("layout-demo/target/placket.jar");
+  @Mixin private Placket placket = new Placket();
 
   @Option(names = "--brief", description = "Prints the sums and what is wrong alone.")
   private boolean brief;
 
   @Override
   public Integer call() throws IOException {
-    Runs.need(jar, "build it with mvn package, or name it with --jar");
+    placket.need();
     Runs.need(folder, "name a folder of workbooks");
     PrintWriter out = spec.commandLine().getOut();
     Provenance.lines(0).forEach(l -> out.println("# " + l));
     out.println(Placing.HEAD);
     List<Placing> all = new ArrayList<>();
-    PlacketJar placket = new PlacketJar(jar);
+    PlacketJars command = new PlacketJars(placket.jars());
     Path work = Files.createTempDirectory("workbooks");
     try {
       Path flats = Files.createDirectory(work.resolve("flats"));
@@ -65,7 +65,7 @@ final class WorkbooksCommand implements Callable<Integer> {
       Files.writeString(flats.resolve("back.svg"), FLAT.replace("H80", "H78"));
       for (Path file : files()) {
         Path made = work.resolve("out" + all.size());
-        Placing one = Placing.of(placket, flats, 2, file, made);
+        Placing one = Placing.of(command, flats, 2, file, made);
         all.add(one);
         if (!brief || !one.sound()) {
           out.println(one.line());

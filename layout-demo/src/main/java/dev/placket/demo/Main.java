@@ -143,8 +143,8 @@ public final class Main {
     err.println(
         "placket: the pictures need more memory than the "
             + (Runtime.getRuntime().maxMemory() >> 20)
-            + " MiB that Java may use; give it more, as in java -Xmx2g -jar …, or fewer or smaller"
-            + " pictures");
+            + " MiB that Java may use; give it more, as in PLACKET_JAVA_OPTS=-Xmx2g, or fewer or"
+            + " smaller pictures");
     return ExitCodes.INPUT;
   }
 

@@ -40,9 +40,9 @@ public record Placing(
   private static final int LIMIT_SECONDS = 120;
 
   /** Runs one workbook. */
-  public static Placing of(PlacketJar placket, Path flats, int pictures, Path workbook, Path out)
+  public static Placing of(PlacketJars placket, Path flats, int pictures, Path workbook, Path out)
       throws IOException {
-    PlacketJar.Ended ended =
+    PlacketJars.Ended ended =
         placket.run(
             LIMIT_SECONDS,
             "fit",

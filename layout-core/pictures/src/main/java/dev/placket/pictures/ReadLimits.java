@@ -158,8 +158,8 @@ public record ReadLimits(
         name
             + ": takes more memory than the "
             + (Runtime.getRuntime().maxMemory() >> 20)
-            + " MiB that Java may use; simplify the drawing, or give Java more, as in java -Xmx2g"
-            + " -jar …",
+            + " MiB that Java may use; simplify the drawing, or give Java more by its option"
+            + " -Xmx, as in -Xmx2g",
         e);
   }
 }

@@ -10,34 +10,38 @@ import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 
-/** The command placket, run in this process by classes of its own jar. */
-public final class PlacketJar {
+/** The command placket, run in this process by classes of its own jars. */
+public final class PlacketJars {
   /** Exit code of a run that threw or did not end; the command's own for an internal error. */
   static final int CRASHED = 1;
 
   private final Method run;
 
   /**
-   * Opens the jar for as long as this process runs.
+   * Opens the jars for as long as this process runs.
    *
-   * @throws PageException if it holds no such command
+   * @throws PageException if they hold no such command
    */
-  public PlacketJar(Path jar) {
+  public PlacketJars(List<Path> jars) {
     try {
       System.setProperty("java.awt.headless", "true");
-      URL[] at = {jar.toUri().toURL()};
+      URL[] at = new URL[jars.size()];
+      for (int i = 0; i < at.length; i++) {
+        at[i] = jars.get(i).toUri().toURL();
+      }
       ClassLoader classes = new URLClassLoader(at, ClassLoader.getPlatformClassLoader());
       run =
           classes
               .loadClass("dev.placket.demo.Main")
               .getMethod("run", String[].class, PrintStream.class, PrintStream.class);
     } catch (IOException | ReflectiveOperationException e) {
-      throw new PageException(jar + ": is not the command placket (" + e + ")");
+      throw new PageException(jars + ": are not the command placket (" + e + ")");
     }
   }
 

@@ -1,5 +1,0 @@
-/** Makes the runnable jar; used by the build alone. */
-@NullMarked
-package dev.placket.demo.jar;
-
-import org.jspecify.annotations.NullMarked;
