@@ -7,11 +7,13 @@ import dev.placket.demo.options.FontOptions;
 import dev.placket.demo.options.LimitOptions;
 import dev.placket.demo.options.OntoOptions;
 import dev.placket.demo.options.PackOptions;
+import dev.placket.demo.options.ReadLimitOptions;
 import dev.placket.demo.options.StrictOption;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackReader;
 import dev.placket.packs.description.PaperOption;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.Missing;
 import dev.placket.packs.json.NoRoomRefusal;
 import dev.placket.packs.placed.Weight;
@@ -22,7 +24,6 @@ import dev.placket.packs.report.Telling;
 import dev.placket.packs.report.Units;
 import dev.placket.packs.run.FitRun;
 import dev.placket.packs.run.PackRun;
-import dev.placket.pictures.Typefaces;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -126,6 +127,8 @@ final class FitCommand implements Callable<Integer> {
 
   @Mixin private FontOptions fonts = new FontOptions();
 
+  @Mixin private ReadLimitOptions readLimits = new ReadLimitOptions();
+
   @Mixin private PackOptions size = new PackOptions();
 
   @Mixin private LimitOptions limits = new LimitOptions();
@@ -182,21 +185,21 @@ final class FitCommand implements Callable<Integer> {
 
   private RunResult result(Telling in) throws Refusal {
     Missing.check(what);
-    Typefaces typefaces = fonts.typefaces();
+    Reading reading = new Reading(fonts.typefaces(), readLimits.limits());
     if (Files.isRegularFile(what)) {
-      return described(PackReader.read(what), typefaces, in);
+      return described(PackReader.read(what), reading, in);
     }
     Path into = out == null ? what.resolve("placket") : out;
     Path workbook = onto;
     if (workbook != null) {
       Missing.check(workbook);
       checkForWorkbook();
-      return ontoOptions.run(what, workbook, into, replace, allowSoft, typefaces, in).run();
+      return ontoOptions.run(what, workbook, into, replace, allowSoft, reading, in).run();
     }
     long most = Weight.bytes(weight);
     PaperOption known = PaperOption.of(paper);
     Paper on = known == null ? Paper.A4.landscape() : known.paper();
-    return new FitRun(what, into, on, blank, replace, allowSoft, most, size.limits(), typefaces, in)
+    return new FitRun(what, into, on, blank, replace, allowSoft, most, size.limits(), reading, in)
         .run();
   }
 
@@ -210,11 +213,11 @@ final class FitCommand implements Callable<Integer> {
     }
   }
 
-  private RunResult described(Described read, Typefaces typefaces, Telling in) throws Refusal {
+  private RunResult described(Described read, Reading reading, Telling in) throws Refusal {
     Path into = out == null ? what.resolveSibling("placket") : out;
     if (read.pack().workbook() != null) {
       checkForWorkbook();
-      return ontoOptions.run(read, onto, into, replace, allowSoft, typefaces, in).run();
+      return ontoOptions.run(read, onto, into, replace, allowSoft, reading, in).run();
     }
     if (onto != null) {
       throw Refusal.input(
@@ -223,7 +226,7 @@ final class FitCommand implements Callable<Integer> {
     long most = Weight.bytes(weight);
     PaperOption known = PaperOption.of(paper);
     return new PackRun(
-            read, into, known, blank, replace, allowSoft, most, size.limits(), typefaces, in)
+            read, into, known, blank, replace, allowSoft, most, size.limits(), reading, in)
         .run();
   }
 

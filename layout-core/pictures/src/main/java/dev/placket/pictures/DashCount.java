@@ -33,7 +33,8 @@ final class DashCount {
     DashCount c = new DashCount(limits.dashes());
     c.add(root, 1);
     if (c.count > c.most) {
-      throw new PictureException(
+      throw PictureException.over(
+          "dashes",
           name
               + ": its lines come to more than "
               + limits.dashes()

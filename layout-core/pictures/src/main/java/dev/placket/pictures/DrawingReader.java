@@ -92,12 +92,12 @@ final class DrawingReader {
           .map(note -> new PictureNote(note.text(), note.changesDrawing()))
           .toList();
     } catch (TooManySteps e) {
-      throw new PictureException(
+      throw PictureException.over(
+          "characters",
           name
               + ": its style sheets take more than "
               + limits.characters()
-              + " steps to apply; save it with presentation attributes",
-          e);
+              + " steps to apply; save it with presentation attributes");
     }
   }
 

@@ -64,7 +64,8 @@ final class DrawingWork {
   private void spend(double more) throws PictureException {
     steps += more;
     if (steps > most) {
-      throw new PictureException(
+      throw PictureException.over(
+          "steps",
           name
               + ": drawing it takes more than the limit of "
               + most

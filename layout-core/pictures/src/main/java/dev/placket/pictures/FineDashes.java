@@ -17,7 +17,8 @@ final class FineDashes {
     double finest = Math.hypot(box.width(), box.height()) / limits.dashes();
     Element fine = find(root, finest);
     if (fine != null) {
-      throw new PictureException(
+      throw PictureException.over(
+          "dashes",
           name
               + ": has dashes of "
               + Said.line(String.valueOf(OwnStyle.get(fine, "stroke-dasharray")))

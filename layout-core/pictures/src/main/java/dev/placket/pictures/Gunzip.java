@@ -19,7 +19,8 @@ final class Gunzip {
     try (GZIPInputStream in = new GZIPInputStream(new ByteArrayInputStream(packed))) {
       for (int n = in.read(part); n >= 0; n = in.read(part)) {
         if (out.size() + n > most) {
-          throw new PictureException(
+          throw PictureException.over(
+              most == limits.bytes() ? "bytes" : "memory",
               name
                   + ": unpacks to more than "
                   + most

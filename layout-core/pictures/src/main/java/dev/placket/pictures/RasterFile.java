@@ -200,7 +200,8 @@ final class RasterFile {
     try (InputStream in = source.open()) {
       byte[] bytes = in.readNBytes((int) most + 1);
       if (bytes.length > most) {
-        throw new PictureException(
+        throw PictureException.over(
+            limits.bytes() <= limits.memory() ? "bytes" : "memory",
             source.name() + ": has more than " + most + " bytes, the limit; export it smaller");
       }
       return bytes;

@@ -88,7 +88,8 @@ record RasterHead(
       throw damaged(name, "header", "states a size of " + width + " by " + height + " pixels");
     }
     if (width * height > Math.min(limits.pixels(), Integer.MAX_VALUE - 8)) {
-      throw new PictureException(
+      throw PictureException.over(
+          "pixels",
           name
               + ", header: states "
               + width

@@ -142,7 +142,8 @@ public record ReadLimits(
   /** Refuses what would take more memory than the limit. */
   void checkMemory(String name, long needed) throws PictureException {
     if (needed > memory) {
-      throw new PictureException(
+      throw PictureException.over(
+          "memory",
           name
               + ": reading it takes some "
               + ((needed >> 20) + 1)

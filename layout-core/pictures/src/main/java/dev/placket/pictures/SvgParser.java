@@ -36,13 +36,6 @@ final class SvgParser extends DefaultHandler2 {
   /** The namespace of what stands for an element that is passed over. */
   private static final String LEFT_OUT = "urn:left-out";
 
-  /** Bytes that each takes until it is drawn, as measured: text is laid out sign by sign. */
-  private static final int ELEMENT = 800;
-
-  private static final int ATTRIBUTE = 300;
-  private static final int CHARACTER = 8;
-  private static final int SIGN = 1_000;
-
   private final String name;
   private final ReadLimits limits;
   private @Nullable Locator locator;
@@ -76,7 +69,9 @@ final class SvgParser extends DefaultHandler2 {
       reader.setProperty("http://xml.org/sax/properties/declaration-handler", parser);
       reader.parse(new InputSource(new ByteArrayInputStream(bytes)));
     } catch (Refusal e) {
-      throw new PictureException(String.valueOf(e.getMessage()), e);
+      throw e.limit == null
+          ? new PictureException(String.valueOf(e.getMessage()), e)
+          : PictureException.over(e.limit, String.valueOf(e.getMessage()));
     } catch (SAXParseException e) {
       throw new PictureException(
           name
@@ -168,10 +163,10 @@ final class SvgParser extends DefaultHandler2 {
   public void startElement(String uri, String local, String qName, Attributes attributes)
       throws SAXException {
     if (++elements > limits.elements()) {
-      refuse("has more than " + limits.elements() + " elements", "simplify the drawing");
+      over("elements", "has more than " + limits.elements() + " elements", "simplify the drawing");
     }
     if (++depth > limits.depth()) {
-      refuse("has elements more than " + limits.depth() + " deep", "ungroup the drawing");
+      over("depth", "has elements more than " + limits.depth() + " deep", "ungroup the drawing");
     }
     boolean effect = open != null && open.getLocalName().equals("filter");
     if (skipping > 0 || effect || (document != null && SvgGuard.leavesOut(uri, local))) {
@@ -197,14 +192,14 @@ final class SvgParser extends DefaultHandler2 {
   private void standIn(String local) throws SAXException {
     Element parent = open;
     if (parent != null) {
-      spend(ELEMENT);
+      spend(DrawingMemory.ELEMENT, 0);
       parent.appendChild(parent.getOwnerDocument().createElementNS(LEFT_OUT, local));
     }
   }
 
   private void add(String uri, String local, String qName, Attributes attributes)
       throws SAXException {
-    spend(ELEMENT);
+    spend(DrawingMemory.ELEMENT, 0);
     Element parent = open;
     Element element;
     if (parent == null) {
@@ -239,19 +234,24 @@ final class SvgParser extends DefaultHandler2 {
       if (fault != null) {
         refuse("<" + qName + "> " + fault, "take it out and save again");
       }
-      spend(ATTRIBUTE + (long) CHARACTER * value.length());
+      DrawingMemory.Attribute memory =
+          DrawingMemory.attribute(local, attributes.getLocalName(i), value);
+      spend(memory.kept(), memory.building());
       String space = attributes.getURI(i);
       element.setAttributeNS(space.isEmpty() ? null : space, attributes.getQName(i), value);
     }
     open = element;
   }
 
-  private void spend(long bytes) throws SAXException {
-    memory += bytes;
-    if (memory > limits.memory()) {
-      refuse(
+  private void spend(long kept, long building) throws SAXException {
+    memory += kept;
+    if (memory + building > limits.memory()) {
+      over(
+          "memory",
           "needs more memory than the limit of " + (limits.memory() >> 20) + " MiB",
-          "simplify the drawing, and turn long text into paths");
+          building > 0
+              ? "split its longest paths, or simplify them"
+              : "simplify the drawing, and turn long text into paths");
     }
   }
 
@@ -279,10 +279,9 @@ final class SvgParser extends DefaultHandler2 {
   public void characters(char[] text, int start, int length) throws SAXException {
     Element parent = open;
     if (skipping == 0 && parent != null) {
-      boolean set =
-          parent.getLocalName().startsWith("t") && !new String(text, start, length).isBlank();
-      spend((long) length * (set ? SIGN : CHARACTER));
-      parent.appendChild(parent.getOwnerDocument().createTextNode(new String(text, start, length)));
+      String words = new String(text, start, length);
+      spend(DrawingMemory.text(parent.getLocalName(), words), 0);
+      parent.appendChild(parent.getOwnerDocument().createTextNode(words));
     }
   }
 
@@ -292,17 +291,28 @@ final class SvgParser extends DefaultHandler2 {
   }
 
   private void refuse(String found, String todo) throws SAXException {
-    Locator where = locator;
-    String line = where == null ? "" : ", line " + where.getLineNumber();
-    throw new Refusal(name + line + ": " + found + "; " + todo);
+    throw refusal(null, found, todo);
   }
 
-  /** A refusal with its whole message. */
+  private void over(String limit, String found, String todo) throws SAXException {
+    throw refusal(limit, found, todo);
+  }
+
+  private Refusal refusal(@Nullable String limit, String found, String todo) {
+    Locator where = locator;
+    String line = where == null ? "" : ", line " + where.getLineNumber();
+    return new Refusal(limit, name + line + ": " + found + "; " + todo);
+  }
+
+  /** A refusal with its whole message, and the limit that is exceeded if one is. */
   private static final class Refusal extends SAXException {
     private static final long serialVersionUID = 1;
 
-    Refusal(String message) {
+    private final @Nullable String limit;
+
+    Refusal(@Nullable String limit, String message) {
       super(message);
+      this.limit = limit;
     }
   }
 }

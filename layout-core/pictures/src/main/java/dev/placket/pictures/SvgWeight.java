@@ -25,7 +25,7 @@ final class SvgWeight {
   private final Map<Element, Weight> done = new HashMap<>();
   private final Set<Element> within = new HashSet<>();
 
-  private record Weight(long elements, long characters, int depth) {}
+  private record Weight(long elements, long characters, int depth, long memory) {}
 
   private SvgWeight(String name, ReadLimits limits) {
     this.name = name;
@@ -67,9 +67,12 @@ final class SvgWeight {
     long elements = 1;
     long characters = 0;
     int depth = 0;
+    long memory = DrawingMemory.ELEMENT;
     NamedNodeMap attributes = e.getAttributes();
     for (int i = 0; i < attributes.getLength(); i++) {
-      characters += ((Attr) attributes.item(i)).getValue().length();
+      Attr a = (Attr) attributes.item(i);
+      characters += a.getValue().length();
+      memory += DrawingMemory.attribute(e.getLocalName(), a.getName(), a.getValue()).kept();
     }
     Set<Element> parts = new LinkedHashSet<>(references(e));
     long references = parts.size();
@@ -78,6 +81,7 @@ final class SvgWeight {
         parts.add(child);
       } else if (n.getNodeValue() != null) {
         characters += n.getNodeValue().length();
+        memory += DrawingMemory.text(e.getLocalName(), n.getNodeValue());
       }
     }
     for (Element part : parts) {
@@ -85,12 +89,19 @@ final class SvgWeight {
       elements += w.elements;
       characters += w.characters;
       depth = Math.max(depth, w.depth);
+      memory += isHeld(part, e) ? w.memory : 0;
       checkTotals(elements + references, characters);
+      checkMemory(memory);
     }
     within.remove(e);
-    Weight all = new Weight(elements, characters, depth + 1);
+    Weight all = new Weight(elements, characters, depth + 1, memory);
     done.put(e, all);
     return all;
+  }
+
+  /** A use is a copy of its own; a paint, a clip or a marker is no second document. */
+  private static boolean isHeld(Element part, Element e) {
+    return part.getParentNode() == e || "use".equals(e.getLocalName());
   }
 
   private Set<Element> references(Element e) {
@@ -120,7 +131,8 @@ final class SvgWeight {
 
   private void checkDepth(int depth) throws PictureException {
     if (depth > limits.depth()) {
-      throw new PictureException(
+      throw PictureException.over(
+          "depth",
           name
               + ": is nested more than "
               + limits.depth()
@@ -128,9 +140,21 @@ final class SvgWeight {
     }
   }
 
+  private void checkMemory(long memory) throws PictureException {
+    if (memory > limits.memory()) {
+      throw PictureException.over(
+          "memory",
+          name
+              + ": needs more memory than the limit of "
+              + (limits.memory() >> 20)
+              + " MiB once uses stand for what they point to; draw it with fewer uses");
+    }
+  }
+
   private void checkTotals(long elements, long characters) throws PictureException {
     if (elements > limits.uses() || characters > limits.characters()) {
-      throw new PictureException(
+      throw PictureException.over(
+          elements > limits.uses() ? "uses" : "characters",
           name
               + ": grows to more than "
               + limits.uses()

@@ -3,9 +3,9 @@ package dev.placket.demo.options;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.compose.DescribedWorkbook;
 import dev.placket.packs.description.Described;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.Telling;
-import dev.placket.pictures.Typefaces;
 import dev.placket.workbooks.parts.WorkbookLimits;
 import dev.placket.workbooks.place.Asked;
 import dev.placket.workbooks.run.DescribedSource;
@@ -68,10 +68,10 @@ public final class OntoOptions {
       Path out,
       boolean replace,
       boolean allowSoft,
-      Typefaces typefaces,
+      Reading reading,
       Telling telling) {
     Asked asked = new Asked(windows, labelled);
-    FolderSource flats = new FolderSource(folder, onto, worksheet, asked, allowSoft, typefaces);
+    FolderSource flats = new FolderSource(folder, onto, worksheet, asked, allowSoft, reading);
     return new OntoRun(flats, onto, out, replace, leeway, limits(), telling);
   }
 
@@ -87,7 +87,7 @@ public final class OntoOptions {
       Path out,
       boolean replace,
       boolean allowSoft,
-      Typefaces typefaces,
+      Reading reading,
       Telling telling)
       throws Refusal {
     if (!worksheet.isEmpty() || !windows.isEmpty() || !labelled.isEmpty()) {
@@ -97,7 +97,7 @@ public final class OntoOptions {
               + " --window and --labelled.");
     }
     DescribedWorkbook said =
-        DescribedWorkbook.of(described, DensityTargets.DEFAULT, allowSoft, typefaces);
+        DescribedWorkbook.of(described, DensityTargets.DEFAULT, allowSoft, reading);
     Path workbook = onto == null ? said.file() : onto;
     DescribedSource flats = new DescribedSource(said, workbook);
     return new OntoRun(flats, workbook, out, replace, leeway, limits(), telling);

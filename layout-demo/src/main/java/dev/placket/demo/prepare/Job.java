@@ -1,14 +1,13 @@
 package dev.placket.demo.prepare;
 
 import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.output.OutputName;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureException;
 import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.PictureSource;
 import dev.placket.pictures.Raster;
-import dev.placket.pictures.ReadLimits;
-import dev.placket.pictures.Typefaces;
 import dev.placket.pictures.prepare.Clearing;
 import dev.placket.pictures.prepare.PngWriter;
 import dev.placket.pictures.prepare.ReadyPicture;
@@ -30,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param whole whether all of a raster is printed, not its ink alone
  * @param fewColours whether colours may be exchanged where that is not seen
  * @param digest the SHA-256 that its bytes must have; null for any
- * @param typefaces for the text of a drawing
+ * @param reading how it is read
  */
 record Job(
     Path file,
@@ -40,7 +39,7 @@ record Job(
     boolean whole,
     boolean fewColours,
     @Nullable String digest,
-    Typefaces typefaces) {
+    Reading reading) {
   /** The picture as this asks for it: the whole of one that keeps its ground by its name. */
   ToPrint of(Picture picture) throws PictureException {
     if (whole && picture instanceof Raster raster) {
@@ -82,14 +81,14 @@ record Job(
 
   /** Its picture. */
   Picture read() throws PictureException {
-    return PictureReader.read(PictureSource.of(file), ReadLimits.DEFAULT, typefaces);
+    return PictureReader.read(PictureSource.of(file), reading.limits(), reading.typefaces());
   }
 
-  Job with(Typefaces others) {
+  Job with(Reading others) {
     return new Job(file, longest, density, clearing, whole, fewColours, digest, others);
   }
 
   Job at(double other) {
-    return new Job(file, longest, other, clearing, whole, fewColours, digest, typefaces);
+    return new Job(file, longest, other, clearing, whole, fewColours, digest, reading);
   }
 }

@@ -4,6 +4,7 @@ import dev.placket.demo.console.ExitCodes;
 import dev.placket.demo.console.Messages;
 import dev.placket.demo.options.FontOptions;
 import dev.placket.demo.options.LimitOptions;
+import dev.placket.demo.options.ReadLimitOptions;
 import dev.placket.demo.options.StrictOption;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.density.PrintState;
@@ -11,12 +12,12 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.NamedRole;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.Missing;
 import dev.placket.packs.output.Visible;
 import dev.placket.packs.placed.Weight;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.PrintLimits;
-import dev.placket.pictures.Typefaces;
 import dev.placket.pictures.prepare.Clearing;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -119,6 +120,8 @@ public final class PrepareCommand implements Callable<Integer> {
 
   @Mixin private FontOptions fonts = new FontOptions();
 
+  @Mixin private ReadLimitOptions readLimits = new ReadLimitOptions();
+
   @Mixin private LimitOptions limits = new LimitOptions();
 
   @Mixin private StrictOption strict = new StrictOption();
@@ -161,7 +164,7 @@ public final class PrepareCommand implements Callable<Integer> {
       if (clearColour && clearEnclosed) {
         throw Refusal.input("prepare: takes either --clear-colour or --clear-enclosed.");
       }
-      List<Job> jobs = jobs(fonts.typefaces());
+      List<Job> jobs = jobs(new Reading(fonts.typefaces(), readLimits.limits()));
       PrepareRun.Ready ready =
           new PrepareRun(jobs, most, mostPixels * MILLION, out, replace, strict.asked())
               .run(progress(jobs.size()));
@@ -185,14 +188,14 @@ public final class PrepareCommand implements Callable<Integer> {
     };
   }
 
-  private List<Job> jobs(Typefaces typefaces) throws Refusal {
+  private List<Job> jobs(Reading reading) throws Refusal {
     Path sheet = fit;
     String length = at;
     if ((sheet == null) == (length == null)) {
       throw Refusal.input("prepare: takes either --at, as in --at 180mm, or --for FIT.");
     }
     List<Job> all = sheet != null ? forSheet(sheet) : atLength(length == null ? "" : length);
-    return all.stream().map(j -> j.with(typefaces)).toList();
+    return all.stream().map(j -> j.with(reading)).toList();
   }
 
   private List<Job> atLength(String text) throws Refusal {
@@ -273,7 +276,7 @@ public final class PrepareCommand implements Callable<Integer> {
   private Job job(Path file, Length longest, Role role, @Nullable String digest) {
     boolean whole = FlatSet.keepsGround(role);
     return new Job(
-        file, longest, density, clearing(role), whole, fewColours, digest, Typefaces.SHIPPED);
+        file, longest, density, clearing(role), whole, fewColours, digest, Reading.DEFAULT);
   }
 
   private Clearing clearing(Role role) {

@@ -3,6 +3,7 @@ package dev.placket.demo.prepare;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.Differences;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.output.Outputs;
 import dev.placket.packs.output.Staging;
 import dev.placket.packs.refusal.Refusal;
@@ -155,7 +156,10 @@ record PrepareRun(
 
   private static String message(ExecutionException e) throws IOException {
     Throwable cause = e.getCause();
-    if (cause instanceof PictureException || cause instanceof Refusal) {
+    if (cause instanceof PictureException picture) {
+      return Reading.why(picture);
+    }
+    if (cause instanceof Refusal) {
       return String.valueOf(cause.getMessage());
     }
     if (cause instanceof IOException io) {

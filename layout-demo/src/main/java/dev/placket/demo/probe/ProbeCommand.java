@@ -4,17 +4,16 @@ import dev.placket.demo.console.ExitCodes;
 import dev.placket.demo.console.Messages;
 import dev.placket.demo.options.FontOptions;
 import dev.placket.demo.options.LimitOptions;
+import dev.placket.demo.options.ReadLimitOptions;
 import dev.placket.demo.options.StrictOption;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.PrintLimits;
-import dev.placket.pictures.ReadLimits;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -60,13 +59,7 @@ public final class ProbeCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Prints JSON of the form placket-probe/1.")
   private boolean json;
 
-  @Option(
-      names = "--limit",
-      paramLabel = "NAME=NUMBER",
-      description =
-          "Sets what a picture may ask for, as often as needed: pixels, bytes, memory (in bytes),"
-              + " elements, depth, uses, characters, dashes.")
-  private Map<String, Long> limits = new LinkedHashMap<>();
+  @Mixin private ReadLimitOptions limits = new ReadLimitOptions();
 
   @Mixin private FontOptions fonts = new FontOptions();
 
@@ -103,8 +96,7 @@ public final class ProbeCommand implements Callable<Integer> {
     PrintLimits least = warnings.limits();
     ProbeRun run =
         new ProbeRun(
-            limits(),
-            fonts.typefaces(),
+            new Reading(fonts.typefaces(), limits.limits()),
             length,
             new Progress(messages, System.console() != null && !json));
     run.run(new ArrayList<>(files));
@@ -142,18 +134,5 @@ public final class ProbeCommand implements Callable<Integer> {
       // Said below, for all that is no length.
     }
     throw Refusal.input("--at " + at + ": is no printed length; write it as in 180mm or 7in.");
-  }
-
-  private ReadLimits limits() throws Refusal {
-    ReadLimits all = ReadLimits.DEFAULT;
-    for (Map.Entry<String, Long> limit : limits.entrySet()) {
-      try {
-        all = all.with(limit.getKey(), limit.getValue());
-      } catch (IllegalArgumentException e) {
-        throw Refusal.input(
-            "--limit " + limit.getKey() + "=" + limit.getValue() + ": " + e.getMessage() + ".");
-      }
-    }
-    return all;
   }
 }

@@ -7,6 +7,7 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.NamedRole;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.Missing;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.Picture;
@@ -16,8 +17,6 @@ import dev.placket.pictures.PictureProbe;
 import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.PictureSource;
 import dev.placket.pictures.Raster;
-import dev.placket.pictures.ReadLimits;
-import dev.placket.pictures.Typefaces;
 import dev.placket.pictures.prepare.Clearing;
 import dev.placket.pictures.prepare.FineLines;
 import dev.placket.pictures.prepare.ResolvedShare;
@@ -31,16 +30,14 @@ import org.jspecify.annotations.Nullable;
 
 /** Probes files one after another; what cannot be read leaves a message and does not stop it. */
 final class ProbeRun {
-  private final ReadLimits limits;
-  private final Typefaces typefaces;
+  private final Reading reading;
   private final @Nullable Length at;
   private final Progress progress;
   final List<Probed> probed = new ArrayList<>();
   final List<String> refused = new ArrayList<>();
 
-  ProbeRun(ReadLimits limits, Typefaces typefaces, @Nullable Length at, Progress progress) {
-    this.limits = limits;
-    this.typefaces = typefaces;
+  ProbeRun(Reading reading, @Nullable Length at, Progress progress) {
+    this.reading = reading;
     this.at = at;
     this.progress = progress;
   }
@@ -63,7 +60,8 @@ final class ProbeRun {
       return;
     }
     try {
-      PictureProbe probe = PictureReader.probe(PictureSource.of(file), limits, typefaces);
+      PictureProbe probe =
+          PictureReader.probe(PictureSource.of(file), reading.limits(), reading.typefaces());
       List<PictureNote> notes = new ArrayList<>(probe.notes());
       Probed found = Probed.of(probe, box(file, probe, notes), notes);
       Length length = at;
@@ -72,13 +70,14 @@ final class ProbeRun {
               ? found
               : found.at(length, DensityTargets.DEFAULT, detail(file, length)));
     } catch (PictureException e) {
-      refused.add(String.valueOf(e.getMessage()));
+      refused.add(Reading.why(e));
     }
   }
 
   /** Reads the picture as a whole: what prints is in its paths, or in all of its pixels. */
   private Detail detail(Path file, Length length) throws PictureException {
-    Picture picture = PictureReader.read(PictureSource.of(file), limits, typefaces);
+    Picture picture =
+        PictureReader.read(PictureSource.of(file), reading.limits(), reading.typefaces());
     boolean whole = picture instanceof Raster && FlatSet.keepsGround(NamedRole.of(file));
     ToPrint what =
         whole

@@ -8,8 +8,8 @@ import dev.placket.packs.compose.Composer;
 import dev.placket.packs.compose.PackLimits;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackReader;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.pictures.Typefaces;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -54,7 +54,7 @@ class HostileTest {
               DensityTargets.DEFAULT,
               false,
               Composer.lettering(read),
-              Typefaces.SHIPPED,
+              Reading.DEFAULT,
               PackLimits.DEFAULT.rows())
           .pack(Map.of());
     } catch (Refusal refusal) {

@@ -16,8 +16,8 @@ import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.PackWindow;
 import dev.placket.packs.description.Places;
 import dev.placket.packs.description.Words;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.pictures.Typefaces;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
@@ -48,7 +48,7 @@ class ProgramTest {
                 DensityTargets.DEFAULT,
                 false,
                 Composer.lettering(described),
-                Typefaces.SHIPPED,
+                Reading.DEFAULT,
                 PackLimits.DEFAULT.rows())
             .pack(Map.of());
     assertEquals("MG-3107", made.fileName());

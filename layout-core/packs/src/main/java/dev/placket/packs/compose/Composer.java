@@ -5,6 +5,7 @@ import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.Words;
 import dev.placket.packs.flats.FlatSpots;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.output.OutputName;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.text.Lettering;
@@ -38,7 +39,7 @@ public final class Composer {
    * @param targets when a raster is soft
    * @param allowSoft whether rasters may grow until they are soft
    * @param lettering takes the typefaces that the description names
-   * @param given typefaces for the text of drawings, before those of the description
+   * @param given how pictures are read; its typefaces come before those of the description
    * @param mostRows a table of more rows is a slip
    */
   public Composer(
@@ -46,12 +47,12 @@ public final class Composer {
       DensityTargets targets,
       boolean allowSoft,
       Lettering lettering,
-      Typefaces given,
+      Reading given,
       int mostRows) {
     this.described = described;
     this.lettering = lettering;
     this.text = PackText.of(described);
-    FlatFiles files = new FlatFiles(described, typefaces(described, given));
+    FlatFiles files = new FlatFiles(described, reading(described, given));
     Contents.check(described, files, text);
     this.flats = new FlatSetter(described, files, lettering, targets, allowSoft);
     for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
@@ -65,7 +66,7 @@ public final class Composer {
 
   /** The lettering of a pack: the built-in typeface and those that the description names. */
   public static Lettering lettering(Described described) {
-    FlatFiles files = new FlatFiles(described, Typefaces.SHIPPED);
+    FlatFiles files = new FlatFiles(described, Reading.DEFAULT);
     List<Typeface> faces = new ArrayList<>();
     List<String> fonts = described.pack().fonts();
     for (int i = 0; i < fonts.size(); i++) {
@@ -88,9 +89,9 @@ public final class Composer {
   }
 
   /** Those given with the command, then those of the description; its slips were noted before. */
-  static Typefaces typefaces(Described described, Typefaces given) {
+  static Reading reading(Described described, Reading given) {
     FlatFiles files = new FlatFiles(described, given);
-    Typefaces all = given;
+    Typefaces all = given.typefaces();
     List<String> fonts = described.pack().fonts();
     for (int i = 0; i < fonts.size() && !described.faults().any(); i++) {
       String path = "fonts/" + i;
@@ -102,7 +103,7 @@ public final class Composer {
         described.faults().add(described.places().of(path), found, "a TrueType font (.ttf)");
       }
     }
-    return all;
+    return given.with(all);
   }
 
   /**

@@ -6,9 +6,9 @@ import dev.placket.packs.description.Pack;
 import dev.placket.packs.description.PackWorkbook;
 import dev.placket.packs.description.PackWorksheet;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.text.Lettering;
-import dev.placket.pictures.Typefaces;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,11 +36,11 @@ public record DescribedWorkbook(
    *
    * @param targets when a raster is soft
    * @param allowSoft whether rasters may grow until they are soft
-   * @param given typefaces for the text of drawings, before those of the description
+   * @param given how pictures are read; its typefaces come before those of the description
    * @throws Refusal with every slip of the description
    */
   public static DescribedWorkbook of(
-      Described described, DensityTargets targets, boolean allowSoft, Typefaces given)
+      Described described, DensityTargets targets, boolean allowSoft, Reading given)
       throws Refusal {
     Pack pack = described.pack();
     PackWorkbook workbook = pack.workbook();
@@ -49,7 +49,7 @@ public record DescribedWorkbook(
     }
     Lettering lettering = Composer.lettering(described);
     PackText text = PackText.of(described);
-    FlatFiles files = new FlatFiles(described, Composer.typefaces(described, given));
+    FlatFiles files = new FlatFiles(described, Composer.reading(described, given));
     Contents.check(described, files, text);
     Path file = files.file(workbook.file(), "workbook/file");
     FlatSetter setter = new FlatSetter(described, files, lettering, targets, allowSoft);

@@ -4,13 +4,12 @@ import dev.placket.layout.flat.Role;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.Mark;
 import dev.placket.packs.description.PackFlat;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.OwnOutputs;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureException;
 import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.PictureSource;
-import dev.placket.pictures.ReadLimits;
-import dev.placket.pictures.Typefaces;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -27,12 +26,12 @@ final class FlatFiles {
   private static final int MOST = 2000;
 
   private final Described described;
-  private final Typefaces typefaces;
+  private final Reading reading;
   private final Map<List<Object>, Picture> read = new HashMap<>();
 
-  FlatFiles(Described described, Typefaces typefaces) {
+  FlatFiles(Described described, Reading reading) {
     this.described = described;
-    this.typefaces = typefaces;
+    this.reading = reading;
   }
 
   /** The path of a file that is there and inside the folder; null with the slip noted. */
@@ -101,24 +100,24 @@ final class FlatFiles {
     try {
       PictureSource source = PictureSource.of(file);
       if (!flat.fills().isEmpty()) {
-        PictureReader.read(source, ReadLimits.DEFAULT);
+        PictureReader.read(source, reading.limits());
         byte[] filled = new Fills(described, path).apply(Files.readAllBytes(file), flat);
         source = PictureSource.of(file.toString(), filled);
       }
-      Picture picture =
-          swatch
-              ? PictureReader.readSwatch(source, ReadLimits.DEFAULT, typefaces)
-              : PictureReader.read(source, ReadLimits.DEFAULT, typefaces);
+      Picture picture = reading.picture(source, flat.role());
       read.put(key, picture);
       return picture;
-    } catch (PictureException | IOException e) {
-      described
-          .faults()
-          .add(
-              described.places().of(path + "/file"),
-              "a picture that cannot be used: " + e.getMessage(),
-              "a sound " + PictureReader.formats());
-      return null;
+    } catch (PictureException e) {
+      return unusable(path, Reading.why(e));
+    } catch (IOException e) {
+      return unusable(path, String.valueOf(e.getMessage()));
     }
+  }
+
+  private @Nullable Picture unusable(String path, String why) {
+    Mark place = described.places().of(path + "/file");
+    String found = "a picture that cannot be used: " + why;
+    described.faults().add(place, found, "a sound " + PictureReader.formats());
+    return null;
   }
 }

@@ -5,6 +5,7 @@ import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.Captions;
 import dev.placket.packs.flats.FlatFile;
 import dev.placket.packs.flats.NaturalOrder;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.flats.RoleWords;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.Drawing;
@@ -12,8 +13,6 @@ import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureException;
 import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.PictureSource;
-import dev.placket.pictures.ReadLimits;
-import dev.placket.pictures.Typefaces;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,10 +41,10 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
   /**
    * Reads a folder; subfolders and hidden files are passed over.
    *
-   * @param typefaces for the text of drawings
+   * @param reading how pictures are read
    * @throws Refusal naming every file that cannot be used
    */
-  public static FlatFolder read(Path folder, Typefaces typefaces) throws Refusal {
+  public static FlatFolder read(Path folder, Reading reading) throws Refusal {
     List<Path> files = list(folder);
     List<Path> pictures = files.stream().filter(FlatFolder::isPicture).toList();
     if (pictures.isEmpty()) {
@@ -61,7 +60,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     checkOneFront(folder, named, wrong);
     List<FlatFile> flats = new ArrayList<>();
     for (Named n : named) {
-      Picture picture = picture(n.path, n.reading.role(), typefaces, wrong);
+      Picture picture = picture(n.path, n.worded.role(), reading, wrong);
       if (picture != null && notes != null) {
         flats.add(n.file(notes, named, picture));
       }
@@ -87,7 +86,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     return notes.unitLength(stem(file.path()), file.picture() instanceof Drawing);
   }
 
-  private record Named(Path path, String id, String stem, RoleWords.Reading reading) {
+  private record Named(Path path, String id, String stem, RoleWords.Reading worded) {
     static Named of(Path path, List<Path> all) {
       String stem = FlatFolder.stem(path);
       boolean shared = all.stream().filter(p -> FlatFolder.stem(p).equals(stem)).count() > 1;
@@ -96,12 +95,12 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     }
 
     FlatFile file(PackNotes notes, List<Named> all, Picture picture) {
-      String caption = notes.caption(stem).orElseGet(() -> Captions.of(reading, roles(all)));
-      return new FlatFile(path, id, reading.role(), reading.worded(), caption, picture);
+      String caption = notes.caption(stem).orElseGet(() -> Captions.of(worded, roles(all)));
+      return new FlatFile(path, id, worded.role(), worded.worded(), caption, picture);
     }
 
     private static List<Role> roles(List<Named> all) {
-      return all.stream().map(n -> n.reading.role()).toList();
+      return all.stream().map(n -> n.worded.role()).toList();
     }
   }
 
@@ -115,14 +114,11 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
   }
 
   private static @Nullable Picture picture(
-      Path file, Role role, Typefaces typefaces, List<String> wrong) {
+      Path file, Role role, Reading reading, List<String> wrong) {
     try {
-      PictureSource source = PictureSource.of(file);
-      return role == Role.SWATCH
-          ? PictureReader.readSwatch(source, ReadLimits.DEFAULT, typefaces)
-          : PictureReader.read(source, ReadLimits.DEFAULT, typefaces);
+      return reading.picture(PictureSource.of(file), role);
     } catch (PictureException e) {
-      wrong.add(String.valueOf(e.getMessage()));
+      wrong.add(Reading.why(e));
       return null;
     }
   }
@@ -130,7 +126,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
   private static void checkOneFront(Path folder, List<Named> named, List<String> wrong) {
     List<String> fronts =
         named.stream()
-            .filter(n -> n.reading.role() == Role.FRONT)
+            .filter(n -> n.worded.role() == Role.FRONT)
             .map(n -> n.path.getFileName().toString())
             .toList();
     if (fronts.size() > 1) {

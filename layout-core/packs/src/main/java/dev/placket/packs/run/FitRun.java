@@ -7,6 +7,7 @@ import dev.placket.packs.compose.PackLimits;
 import dev.placket.packs.flats.CaptionRoom;
 import dev.placket.packs.flats.Differences;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.FlatFolder;
 import dev.placket.packs.folder.FlatSheet;
 import dev.placket.packs.folder.FolderFlats;
@@ -24,7 +25,6 @@ import dev.placket.packs.report.RunResult;
 import dev.placket.packs.report.SheetResult;
 import dev.placket.packs.report.Telling;
 import dev.placket.packs.text.Lettering;
-import dev.placket.pictures.Typefaces;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -45,7 +45,7 @@ import java.util.stream.Stream;
  * @param allowSoft whether pictures may grow until they are soft
  * @param weight the maximum size of the PDF in bytes
  * @param limits the maximum size of the pack
- * @param typefaces for the text of drawings
+ * @param reading how pictures are read
  * @param telling what is reported, and how
  */
 public record FitRun(
@@ -57,7 +57,7 @@ public record FitRun(
     boolean allowSoft,
     long weight,
     PackLimits limits,
-    Typefaces typefaces,
+    Reading reading,
     Telling telling) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
@@ -68,7 +68,7 @@ public record FitRun(
    */
   public RunResult run() throws Refusal {
     Lettering lettering = Lettering.load();
-    FlatFolder read = FlatFolder.read(folder, typefaces);
+    FlatFolder read = FlatFolder.read(folder, reading);
     String name = fileName(read);
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
     CaptionRoom room = CaptionRoom.on(Length.pt(sheet.width()));

@@ -9,6 +9,7 @@ import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PaperOption;
 import dev.placket.packs.flats.Differences;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.page.Inked;
 import dev.placket.packs.page.PdfPack;
 import dev.placket.packs.placed.KeepWeight;
@@ -19,7 +20,6 @@ import dev.placket.packs.report.RunResult;
 import dev.placket.packs.report.SheetResult;
 import dev.placket.packs.report.Telling;
 import dev.placket.packs.text.Lettering;
-import dev.placket.pictures.Typefaces;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -40,7 +40,7 @@ import org.jspecify.annotations.Nullable;
  * @param allowSoft whether pictures may grow until they are soft
  * @param weight the maximum size of the PDF in bytes
  * @param limits the maximum size of the pack
- * @param typefaces for the text of drawings
+ * @param reading how pictures are read
  * @param telling what is reported, and how
  */
 public record PackRun(
@@ -52,7 +52,7 @@ public record PackRun(
     boolean allowSoft,
     long weight,
     PackLimits limits,
-    Typefaces typefaces,
+    Reading reading,
     Telling telling) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
@@ -72,7 +72,7 @@ public record PackRun(
                 read.faults());
     Lettering lettering = Composer.lettering(described);
     Composer composer =
-        new Composer(described, TARGETS, allowSoft, lettering, typefaces, limits.rows());
+        new Composer(described, TARGETS, allowSoft, lettering, reading, limits.rows());
     limits.check(read.file(), composer.sheets(Map.of()));
     ComposedPack first = composer.pack(Map.of());
     if (telling.strict()) {

@@ -3,6 +3,7 @@ package dev.placket.workbooks.run;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.flats.CaptionRoom;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.FlatFolder;
 import dev.placket.packs.folder.FolderFlats;
 import dev.placket.packs.folder.PackNotes;
@@ -10,7 +11,6 @@ import dev.placket.packs.folder.PackNotes.Field;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.run.FolderFindings;
 import dev.placket.packs.text.Lettering;
-import dev.placket.pictures.Typefaces;
 import dev.placket.workbooks.place.Asked;
 import dev.placket.workbooks.read.Workbook;
 import java.nio.file.Path;
@@ -28,15 +28,15 @@ import java.util.stream.Stream;
  *     room
  * @param asked ranges for the flats that lie in the folder itself
  * @param allowSoft whether rasters may grow until they are soft
- * @param typefaces for the text of drawings
+ * @param reading how pictures are read
  */
 public record FolderSource(
-    Path folder, Path onto, String worksheet, Asked asked, boolean allowSoft, Typefaces typefaces)
+    Path folder, Path onto, String worksheet, Asked asked, boolean allowSoft, Reading reading)
     implements Given.Source {
   @Override
   public Given of(Workbook workbook, Lettering lettering) throws Refusal {
     List<Jobs.Job> jobs = Jobs.of(folder, onto, workbook, worksheet);
-    List<FlatFolder> folders = Together.map(jobs, j -> FlatFolder.read(j.folder(), typefaces));
+    List<FlatFolder> folders = Together.map(jobs, j -> FlatFolder.read(j.folder(), reading));
     List<Given.Task> tasks = new ArrayList<>();
     for (int i = 0; i < jobs.size(); i++) {
       FlatFolder read = folders.get(i);

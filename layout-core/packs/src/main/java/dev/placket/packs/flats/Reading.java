@@ -1,0 +1,43 @@
+package dev.placket.packs.flats;
+
+import dev.placket.layout.flat.Role;
+import dev.placket.pictures.Picture;
+import dev.placket.pictures.PictureException;
+import dev.placket.pictures.PictureReader;
+import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.Typefaces;
+
+/**
+ * How the pictures of a run are read.
+ *
+ * @param typefaces for the text of drawings
+ * @param limits what a picture may ask for
+ */
+public record Reading(Typefaces typefaces, ReadLimits limits) {
+  /** With the typefaces that come with the program, within the usual limits. */
+  public static final Reading DEFAULT = new Reading(Typefaces.SHIPPED, ReadLimits.DEFAULT);
+
+  /** The same limits with other typefaces. */
+  public Reading with(Typefaces others) {
+    return new Reading(others, limits);
+  }
+
+  /**
+   * Reads a picture for its role.
+   *
+   * @throws PictureException as {@link PictureReader#read}
+   */
+  public Picture picture(PictureSource source, Role role) throws PictureException {
+    return role == Role.SWATCH
+        ? PictureReader.readSwatch(source, limits, typefaces)
+        : PictureReader.read(source, limits, typefaces);
+  }
+
+  /** Says why a picture cannot be used, and how a limit that it passes is raised. */
+  public static String why(PictureException e) {
+    String limit = e.limit();
+    String message = String.valueOf(e.getMessage());
+    return limit == null ? message : message + ", or raise the limit with --limit " + limit + "=N";
+  }
+}
