@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.reflect.Proxy;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.apache.batik.anim.dom.SVGOMDocument;
 import org.apache.batik.parser.PathHandler;
 import org.apache.batik.parser.PathParser;
 import org.junit.jupiter.api.Test;
@@ -109,7 +111,7 @@ class DrawingMemoryTest {
     PictureException e =
         assertThrows(
             PictureException.class,
-            () -> SvgParser.parse("long.svg", drawing, ReadLimits.DEFAULT.with("elements", 9)));
+            () -> parse("long.svg", drawing, ReadLimits.DEFAULT.with("elements", 9)));
     assertEquals("memory", e.limit());
     assertTrue(String.valueOf(e.getMessage()).contains("split its longest paths"), e.getMessage());
   }
@@ -119,10 +121,9 @@ class DrawingMemoryTest {
   @CsvSource({"h1, 3000", "t1 1, 990", "a1 1 0 011 1, 650"})
   void aLimitOfAMillionBytesEndsThere(String segment, int fits) throws PictureException {
     ReadLimits limits = ReadLimits.DEFAULT.with("memory", 1_100_000);
-    SvgParser.parse(
-        "fits.svg", bytes("<path d='M0 0" + segment.repeat(fits * 9 / 10) + "'/>"), limits);
+    parse("fits.svg", bytes("<path d='M0 0" + segment.repeat(fits * 9 / 10) + "'/>"), limits);
     byte[] more = bytes("<path d='M0 0" + segment.repeat(fits * 12 / 10) + "'/>");
-    assertThrows(PictureException.class, () -> SvgParser.parse("more.svg", more, limits));
+    assertThrows(PictureException.class, () -> parse("more.svg", more, limits));
   }
 
   /** The same path twice needs its kept share twice, but is built once at a time. */
@@ -130,7 +131,7 @@ class DrawingMemoryTest {
   void pathsAreBuiltOneAtATime() throws PictureException {
     String path = "<path d='M0 0" + "h1".repeat(2_000) + "'/>";
     ReadLimits limits = ReadLimits.DEFAULT.with("memory", 1_100_000);
-    SvgParser.parse("two.svg", bytes(path + path), limits);
+    parse("two.svg", bytes(path + path), limits);
   }
 
   /** Each use is a copy; what is painted with one gradient is not. */
@@ -152,8 +153,13 @@ class DrawingMemoryTest {
         limits);
   }
 
+  private static SVGOMDocument parse(String name, byte[] drawing, ReadLimits limits)
+      throws PictureException {
+    return SvgParser.parse(name, drawing, limits, new ArrayList<>());
+  }
+
   private static void check(byte[] drawing, ReadLimits limits) throws PictureException {
-    var root = SvgParser.parse("uses.svg", drawing, limits).getDocumentElement();
+    var root = parse("uses.svg", drawing, limits).getDocumentElement();
     PlainReferences.adopt(root);
     SvgWeight.check("uses.svg", root, limits);
   }
