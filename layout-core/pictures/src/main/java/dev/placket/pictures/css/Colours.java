@@ -2,6 +2,7 @@ package dev.placket.pictures.css;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -34,6 +35,14 @@ final class Colours {
                   + " wheat white whitesmoke yellow yellowgreen")
               .split(" "));
 
+  /** Names that Batik 1.19 paints otherwise, with their values in CSS Color 4, 6.1. */
+  private static final Map<String, String> MISREAD =
+      Map.of(
+          "gainsboro", "#dcdcdc",
+          "lavenderblush", "#fff0f5",
+          "salmon", "#fa8072",
+          "thistle", "#d8bfd8");
+
   private Colours() {}
 
   /**
@@ -43,7 +52,7 @@ final class Colours {
   static @Nullable String canonical(String text) {
     String low = text.toLowerCase(Locale.ROOT);
     if (NAMES.contains(low)) {
-      return low;
+      return MISREAD.getOrDefault(low, low);
     }
     switch (low) {
       case "currentcolor":

@@ -90,6 +90,9 @@ final class Declarations {
 
   /** Notes that a value is left out. */
   void left(String name, String value) {
+    if (UNSEEN.contains(name)) {
+      return;
+    }
     if (name.equals("filter")) {
       notes.add("filter effects are left out; flatten them before export");
       return;

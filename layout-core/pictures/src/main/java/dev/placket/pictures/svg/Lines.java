@@ -32,20 +32,26 @@ final class Lines {
   }
 
   private void check(Element e, Given given, String name, String value) {
-    String element = e.getLocalName();
-    List<Entry> lines = given.styled().contains(name) ? list.of("style:" + name) : List.<Entry>of();
-    if (!applies(lines, element)) {
-      lines = list.of(name);
-    }
-    if (!lines.isEmpty() && !applies(lines, element)) {
+    List<Entry> lines = lines(e, given, name);
+    if (!lines.isEmpty() && !applies(lines, e.getLocalName())) {
       return;
     }
-    Entry found = decides(lines, element, value, given);
+    Entry found = decides(lines, e.getLocalName(), value, given);
     if (found == null) {
       noted.add(text(lines.isEmpty() ? "name" : "value", name, value), e);
     } else if (!found.right()) {
       noted.add(text(found.verdict(), name, value), e);
     }
+  }
+
+  /** The line that decides for what is set on an element, or null if none does. */
+  @Nullable Entry decides(Element e, Given given, String name) {
+    return decides(lines(e, given, name), e.getLocalName(), given.value(name), given);
+  }
+
+  private List<Entry> lines(Element e, Given given, String name) {
+    List<Entry> styled = given.styled().contains(name) ? list.of("style:" + name) : List.of();
+    return applies(styled, e.getLocalName()) ? styled : list.of(name);
   }
 
   private static boolean applies(List<Entry> lines, String element) {

@@ -9,6 +9,10 @@ final class ValueClass {
   private static final String NUMBER = "[+-]?(?:\\d++\\.?\\d*+|\\.\\d++)(?:[eE][+-]?\\d++)?+";
   private static final String UNIT = "(?:px|pt|pc|mm|cm|in|em|ex|%)?";
   private static final Pattern ONE_NUMBER = Pattern.compile(NUMBER);
+  private static final Pattern PERCENTAGE = Pattern.compile(NUMBER + "%");
+  private static final Pattern ANGLE = Pattern.compile(NUMBER + "(?:deg|grad|rad|turn)");
+  private static final Pattern BY_TYPE =
+      Pattern.compile(NUMBER + "e[mx]", Pattern.CASE_INSENSITIVE);
   private static final Pattern ONE_LENGTH =
       Pattern.compile(NUMBER + UNIT, Pattern.CASE_INSENSITIVE);
   private static final Pattern LENGTHS =
@@ -58,6 +62,9 @@ final class ValueClass {
   private boolean is(String word, String value, String low) {
     return switch (word) {
       case "<number>" -> ONE_NUMBER.matcher(value).matches();
+      case "<percentage>" -> PERCENTAGE.matcher(value).matches();
+      case "<angle>" -> ANGLE.matcher(value).matches();
+      case "<em>" -> BY_TYPE.matcher(value).matches();
       case "<length>" -> ONE_LENGTH.matcher(value).matches();
       case "<lengths>" -> LENGTHS.matcher(value).matches();
       case "<colour>" -> colour(value, low);

@@ -38,6 +38,7 @@ final class EngineStyles implements Rewriting {
           values("glyph-orientation-vertical", "auto|" + ANGLE),
           values("image-rendering", "auto|optimizeSpeed|optimizeQuality"),
           values("kerning", "auto|" + LENGTH),
+          values("stroke-linejoin", "miter|round|bevel"),
           values("text-decoration", "none|(?:(?:underline|overline|line-through|blink)\\s*)+"),
           values("unicode-bidi", "normal|embed|bidi-override"),
           values("writing-mode", "lr-tb|rl-tb|tb-rl|lr|rl|tb"));

@@ -27,6 +27,10 @@ public final class Repairs {
           "pattern", List.of("width", "height"),
           "stop", List.of("offset"));
 
+  /** Attributes whose word {@code none} is their initial value (8.5, 9.3, 14.2.2, 14.3). */
+  private static final Set<String> NONE =
+      Set.of("transform", "gradientTransform", "patternTransform", "d");
+
   private final Set<String> notes = new LinkedHashSet<>();
 
   private Repairs() {}
@@ -53,7 +57,9 @@ public final class Repairs {
       if (a.getNamespaceURI() == null && !(root && a.getName().equals("viewBox"))) {
         Pattern takes = AttributeValues.of(element, a.getName());
         String value = a.getValue().strip();
-        if (takes != null && !takes.matcher(value).matches()) {
+        if (NONE.contains(a.getName()) && value.equals("none")) {
+          e.removeAttributeNS(null, a.getName());
+        } else if (takes != null && !takes.matcher(value).matches()) {
           leave(e, a.getName(), value);
         }
       }

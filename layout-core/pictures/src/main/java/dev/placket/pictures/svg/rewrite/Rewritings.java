@@ -16,6 +16,7 @@ public final class Rewritings {
           new MarkedShapes(),
           new Markers(),
           new SmoothCurves(),
+          new TextPlaces(),
           new Lettering(),
           new TextPaintOrder(),
           new EngineStyles());
