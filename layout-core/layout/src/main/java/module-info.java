@@ -9,6 +9,7 @@ module dev.placket.layout {
   exports dev.placket.layout.density;
   exports dev.placket.layout.fit;
   exports dev.placket.layout.flat;
+  exports dev.placket.layout.plan;
   exports dev.placket.layout.sheet;
   exports dev.placket.layout.units;
 }

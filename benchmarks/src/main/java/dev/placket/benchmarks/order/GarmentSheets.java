@@ -97,6 +97,7 @@ public final class GarmentSheets {
       cells.add(new LabelledCell("notes", new Box(680, 440, 813.54, 566.93)));
     }
     Sheet sheet = Sheet.open(name, Paper.A4.landscape(), Margins.all(Length.mm(10)), cells);
-    return FitRequest.of(sheet, flats, Spacing.of(Length.mm(5), Length.mm(3)));
+    return FitRequest.of(
+        sheet, flats, Spacing.NONE.withGap(Length.mm(5)).withClearance(Length.mm(3)));
   }
 }

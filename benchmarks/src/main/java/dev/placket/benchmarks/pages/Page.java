@@ -1,8 +1,8 @@
 package dev.placket.benchmarks.pages;
 
 import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.fit.Order;
-import dev.placket.layout.fit.Rules;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Role;
@@ -82,8 +82,9 @@ public record Page(
       all.add(Flat.of("flat " + (all.size() + 1), Role.DETAIL, ink).withGroup("all", 1));
     }
     Sheet sheet = Sheet.open(id, paper, Margins.all(Length.pt(margin)), cells);
-    return FitRequest.of(sheet, all, Spacing.of(Length.pt(gap), Length.pt(gap)))
-        .withRules(Rules.NONE)
+    return FitRequest.of(
+            sheet, all, Spacing.NONE.withGap(Length.pt(gap)).withClearance(Length.pt(gap)))
+        .withRules(LeadRule.NONE)
         .withOrder(Order.NONE)
         .withGrowth(false);
   }

@@ -1,8 +1,8 @@
 package dev.placket.benchmarks.pages;
 
 import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.fit.Order;
-import dev.placket.layout.fit.Rules;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Limits;
@@ -65,8 +65,8 @@ public record RandomSheet(FitRequest request, double planted) {
       Sheet sheet = Sheet.open("random", paper, Margins.all(Length.pt(15)), cells);
       Length gap = Length.pt(GAP);
       FitRequest request =
-          FitRequest.of(sheet, flats(flatCount), Spacing.of(gap, gap))
-              .withRules(random.nextBoolean() ? Rules.ALL : Rules.NONE);
+          FitRequest.of(sheet, flats(flatCount), Spacing.NONE.withGap(gap).withClearance(gap))
+              .withRules(random.nextBoolean() ? LeadRule.ALL : LeadRule.NONE);
       return new RandomSheet(
           random.nextInt(4) == 0 ? request : request.withOrder(Order.NONE).withGrowth(false),
           planted);

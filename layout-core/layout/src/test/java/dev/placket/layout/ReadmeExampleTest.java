@@ -33,6 +33,7 @@ class ReadmeExampleTest {
         """
         import dev.placket.layout.fit.*;
         import dev.placket.layout.flat.*;
+        import dev.placket.layout.plan.*;
         import dev.placket.layout.sheet.*;
         import dev.placket.layout.units.*;
         import java.util.List;

@@ -3,7 +3,7 @@ package dev.placket.demo.description;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.placket.demo.pack.ExamplePack;
-import dev.placket.layout.fit.Rules;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.sheet.Margins;
@@ -38,6 +38,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -132,7 +133,7 @@ class RoundTripTest {
   }
 
   private static Arbitrary<PackSheet> sheets() {
-    Arbitrary<Rules> rules = Combinators.combine(flags(), flags(), flags()).as(Rules::new);
+    Arbitrary<Set<LeadRule>> rules = Arbitraries.of(LeadRule.class).set();
     Arbitrary<List<Object>> contents =
         Combinators.combine(
                 named(cells()), named(tables()), named(windows()), named(flats()), flags())
@@ -156,7 +157,7 @@ class RoundTripTest {
       Margins margins,
       PackGrid grid,
       List<Object> contents,
-      Rules rules,
+      Set<LeadRule> rules,
       Length gap,
       Length clearance) {
     return new PackSheet(

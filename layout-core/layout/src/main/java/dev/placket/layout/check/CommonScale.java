@@ -1,6 +1,7 @@
 package dev.placket.layout.check;
 
 import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
@@ -134,7 +135,7 @@ final class CommonScale {
 
   /** The front that others must not be longer than; null without one, or without that rule. */
   private @Nullable Placed front() {
-    return request.rules().frontLargest()
+    return request.rules().contains(LeadRule.FRONT_LARGEST)
         ? placed.stream().filter(p -> p.role() == Role.FRONT).findFirst().orElse(null)
         : null;
   }

@@ -1,11 +1,12 @@
 package dev.placket.layout.check;
 
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Rules;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Role;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Set;
 
 /** The front leads: in size, over details, and in the order of reading; the first front counts. */
 final class FrontRules {
@@ -24,7 +25,7 @@ final class FrontRules {
   }
 
   private void check() {
-    Rules rules = request.rules();
+    Set<LeadRule> rules = request.rules();
     String lead =
         request.flats().stream()
             .filter(f -> f.role() == Role.FRONT)
@@ -33,15 +34,15 @@ final class FrontRules {
             .orElse("");
     for (Placed front : placed) {
       if (front.role() == Role.FRONT && front.id().equals(lead)) {
-        if (rules.frontLargest()) {
+        if (rules.contains(LeadRule.FRONT_LARGEST)) {
           checkLargest(front);
         }
-        if (rules.frontBeforeBack()) {
+        if (rules.contains(LeadRule.FRONT_BEFORE_BACK)) {
           checkBeforeBack(front);
         }
       }
     }
-    if (rules.detailsUnderViews()) {
+    if (rules.contains(LeadRule.DETAILS_UNDER_VIEWS)) {
       checkDetails();
     }
   }

@@ -41,18 +41,9 @@ final class Cures {
       }
       case GAP -> spacing(Relief.Kind.LOWER_GAP, "gap");
       case CLEARANCE -> spacing(Relief.Kind.LOWER_CLEARANCE, "clearance");
-      case FRONT_LARGEST -> {
-        Rules r = request.rules();
-        rule("front largest", new Rules(false, r.detailsUnderViews(), r.frontBeforeBack()));
-      }
-      case DETAILS_UNDER_VIEWS -> {
-        Rules r = request.rules();
-        rule("details under views", new Rules(r.frontLargest(), false, r.frontBeforeBack()));
-      }
-      case FRONT_BEFORE_BACK -> {
-        Rules r = request.rules();
-        rule("front before back", new Rules(r.frontLargest(), r.detailsUnderViews(), false));
-      }
+      case FRONT_LARGEST -> turnOff(LeadRule.FRONT_LARGEST);
+      case DETAILS_UNDER_VIEWS -> turnOff(LeadRule.DETAILS_UNDER_VIEWS);
+      case FRONT_BEFORE_BACK -> turnOff(LeadRule.FRONT_BEFORE_BACK);
       case WINDOW, SCALE_GROUP -> {}
     }
   }
@@ -125,7 +116,11 @@ final class Cures {
         s.pairs().stream()
             .map(p -> new Spacing.PairGap(p.one(), p.other(), less(p.gap(), by)))
             .toList();
-    return new Spacing(less(s.gap(), by), s.clearance(), pairs, s.roles());
+    return Spacing.NONE
+        .withGap(less(s.gap(), by))
+        .withClearance(s.clearance())
+        .withPairs(pairs)
+        .withRoles(s.roles());
   }
 
   private Spacing lessClearance(double by) {
@@ -134,7 +129,11 @@ final class Cures {
         s.roles().stream()
             .map(r -> new Spacing.RoleClearance(r.role(), less(r.clearance(), by)))
             .toList();
-    return new Spacing(s.gap(), less(s.clearance(), by), s.pairs(), roles);
+    return Spacing.NONE
+        .withGap(s.gap())
+        .withClearance(less(s.clearance(), by))
+        .withPairs(s.pairs())
+        .withRoles(roles);
   }
 
   private FitRequest spaced(Spacing spacing) {
@@ -148,8 +147,8 @@ final class Cures {
         request.budget());
   }
 
-  private void rule(String name, Rules without) {
-    choice(Relief.Kind.TURN_OFF, name, request.withRules(without));
+  private void turnOff(LeadRule rule) {
+    choice(Relief.Kind.TURN_OFF, rule.words(), request.withRules(rule.takenFrom(request.rules())));
   }
 
   private void choice(Relief.Kind kind, String of, FitRequest changed) {

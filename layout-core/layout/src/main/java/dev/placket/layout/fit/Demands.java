@@ -5,7 +5,9 @@ import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.units.Length;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** The named demands of a request, and the request as it would be if only some of them stood. */
 final class Demands {
@@ -35,14 +37,14 @@ final class Demands {
     return all;
   }
 
-  private static void addRules(Rules rules, List<Requirement> all) {
-    if (rules.frontBeforeBack()) {
+  private static void addRules(Set<LeadRule> rules, List<Requirement> all) {
+    if (rules.contains(LeadRule.FRONT_BEFORE_BACK)) {
       all.add(new Requirement(Requirement.Kind.FRONT_BEFORE_BACK, List.of()));
     }
-    if (rules.frontLargest()) {
+    if (rules.contains(LeadRule.FRONT_LARGEST)) {
       all.add(new Requirement(Requirement.Kind.FRONT_LARGEST, List.of()));
     }
-    if (rules.detailsUnderViews()) {
+    if (rules.contains(LeadRule.DETAILS_UNDER_VIEWS)) {
       all.add(new Requirement(Requirement.Kind.DETAILS_UNDER_VIEWS, List.of()));
     }
   }
@@ -60,11 +62,12 @@ final class Demands {
         flats.add(has(kept, Requirement.Kind.HELD, f.id()) ? f : f.withHeld(Held.NOTHING));
       }
     }
-    Rules rules =
-        new Rules(
-            has(kept, Requirement.Kind.FRONT_LARGEST),
-            has(kept, Requirement.Kind.DETAILS_UNDER_VIEWS),
-            has(kept, Requirement.Kind.FRONT_BEFORE_BACK));
+    Set<LeadRule> rules = EnumSet.noneOf(LeadRule.class);
+    for (LeadRule rule : LeadRule.values()) {
+      if (has(kept, Requirement.Kind.valueOf(rule.name()))) {
+        rules.add(rule);
+      }
+    }
     return new FitRequest(
         request.sheet(),
         flats,
@@ -78,11 +81,11 @@ final class Demands {
   private static Spacing spacing(Spacing all, List<Requirement> kept) {
     boolean gap = has(kept, Requirement.Kind.GAP);
     boolean clearance = has(kept, Requirement.Kind.CLEARANCE);
-    return new Spacing(
-        gap ? all.gap() : Length.ZERO,
-        clearance ? all.clearance() : Length.ZERO,
-        gap ? all.pairs() : List.of(),
-        clearance ? all.roles() : List.of());
+    return Spacing.NONE
+        .withGap(gap ? all.gap() : Length.ZERO)
+        .withClearance(clearance ? all.clearance() : Length.ZERO)
+        .withPairs(gap ? all.pairs() : List.of())
+        .withRoles(clearance ? all.roles() : List.of());
   }
 
   private static boolean has(List<Requirement> kept, Requirement.Kind kind) {

@@ -3,6 +3,8 @@ package dev.placket.layout.fit;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.Sheet;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -13,7 +15,7 @@ import java.util.Set;
  * @param sheet the ruled page
  * @param flats one or more; their order is the order in which details are read
  * @param spacing gap and clearance
- * @param rules which rules let the front lead
+ * @param rules those of the rules that let the front lead which are in force
  * @param order what may be given up for an ordered look
  * @param growth whether flats grow on into room that is left, views to 1.3 times
  * @param budget how long the search may go on
@@ -22,7 +24,7 @@ public record FitRequest(
     Sheet sheet,
     List<Flat> flats,
     Spacing spacing,
-    Rules rules,
+    Set<LeadRule> rules,
     Order order,
     boolean growth,
     Budget budget) {
@@ -34,6 +36,9 @@ public record FitRequest(
    */
   public FitRequest {
     flats = List.copyOf(flats);
+    EnumSet<LeadRule> inForce = EnumSet.noneOf(LeadRule.class);
+    inForce.addAll(rules);
+    rules = Collections.unmodifiableSet(inForce);
     if (flats.isEmpty()) {
       throw new IllegalArgumentException("nothing to place on sheet " + sheet.name());
     }
@@ -52,11 +57,11 @@ public record FitRequest(
    * <p>{@code withOrder(Order.NONE).withGrowth(false)} asks for the largest common scale alone.
    */
   public static FitRequest of(Sheet sheet, List<Flat> flats, Spacing spacing) {
-    return new FitRequest(sheet, flats, spacing, Rules.ALL, Order.DEFAULT, true, Budget.DEFAULT);
+    return new FitRequest(sheet, flats, spacing, LeadRule.ALL, Order.DEFAULT, true, Budget.DEFAULT);
   }
 
   /** This request under other rules. */
-  public FitRequest withRules(Rules r) {
+  public FitRequest withRules(Set<LeadRule> r) {
     return new FitRequest(sheet, flats, spacing, r, order, growth, budget);
   }
 

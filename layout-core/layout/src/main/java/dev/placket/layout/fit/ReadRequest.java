@@ -122,7 +122,7 @@ final class ReadRequest {
 
   private void addFront(List<Scales.Cap> caps) {
     int front = first(Role.FRONT);
-    if (!request.rules().frontLargest() || front < 0) {
+    if (!request.rules().contains(LeadRule.FRONT_LARGEST) || front < 0) {
       return;
     }
     for (int i = 0; i < n; i++) {
@@ -136,7 +136,7 @@ final class ReadRequest {
   }
 
   private void addDetails(List<Scales.Cap> caps, double[] floor) {
-    if (!request.rules().detailsUnderViews()) {
+    if (!request.rules().contains(LeadRule.DETAILS_UNDER_VIEWS)) {
       return;
     }
     for (int d = 0; d < n; d++) {
@@ -231,7 +231,7 @@ final class ReadRequest {
     byte[] options = new byte[Model.pairs(n)];
     Arrays.fill(options, (byte) Model.ANY);
     int front = first(Role.FRONT);
-    if (request.rules().frontBeforeBack() && front >= 0) {
+    if (request.rules().contains(LeadRule.FRONT_BEFORE_BACK) && front >= 0) {
       for (int i = 0; i < n; i++) {
         if (flats.get(i).role() == Role.BACK) {
           boolean isA = front < i;

@@ -2,6 +2,8 @@ package dev.placket.layout.flat;
 
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.Point;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -11,47 +13,38 @@ import org.jspecify.annotations.Nullable;
  * One picture to be placed: what it is, how large its ink is by nature, and what binds its size and
  * place.
  *
- * <p>Build one with {@link #of} and the {@code with} methods. A value: equal parts are equal flats.
- *
- * @param id unique among the flats of a sheet
- * @param role what it is to the sheet
- * @param ink its inked box, in its own units
- * @param surround the room round the ink that does not grow with it
- * @param windows names of the windows it may use; empty for all of them
- * @param group its scale group, or null if its target size is a share of the front's
- * @param share without a group: the longest side to aim at, as a share of the front's; above zero
- * @param limits least and greatest printed size
- * @param held what must not move
- * @param unitLength the real length of one drawing unit, or null if the drawing states none
- * @param points named spots in drawing units, for levels and callouts; element ids of the drawing
- *     among them
- * @param levelOn the name of the point on whose height views line up, or null for the bottom of the
- *     ink
- * @param mayFlow whether it may continue on a further sheet
+ * <p>Start with {@link #of} and state what differs from the defaults of its role with the {@code
+ * with} methods. A value: equal parts are equal flats.
  */
-public record Flat(
-    String id,
-    Role role,
-    InkedBox ink,
-    Surround surround,
-    List<String> windows,
-    @Nullable ScaleGroup group,
-    double share,
-    Limits limits,
-    Held held,
-    @Nullable Length unitLength,
-    Map<String, Point> points,
-    @Nullable String levelOn,
-    boolean mayFlow) {
-  /**
-   * Copies collections and checks the values.
-   *
-   * @throws IllegalArgumentException naming the flat, if the share is not above zero or {@code
-   *     levelOn} is no point of it
-   */
-  public Flat {
-    windows = List.copyOf(windows);
-    points = java.util.Collections.unmodifiableMap(new TreeMap<>(points));
+public final class Flat {
+  private final String id;
+  private final Role role;
+  private final InkedBox ink;
+  private final Surround surround;
+  private final List<String> windows;
+  private final @Nullable ScaleGroup group;
+  private final double share;
+  private final Limits limits;
+  private final Held held;
+  private final @Nullable Length unitLength;
+  private final Map<String, Point> points;
+  private final @Nullable String levelOn;
+  private final boolean mayFlow;
+
+  private Flat(Builder b) {
+    id = b.id;
+    role = b.role;
+    ink = b.ink;
+    surround = b.surround;
+    windows = List.copyOf(b.windows);
+    group = b.group;
+    share = b.share;
+    limits = b.limits;
+    held = b.held;
+    unitLength = b.unitLength;
+    points = Collections.unmodifiableMap(new TreeMap<>(b.points));
+    levelOn = b.levelOn;
+    mayFlow = b.mayFlow;
     if (!(share > 0) || !Double.isFinite(share)) {
       throw new IllegalArgumentException(
           "flat " + id + ": the share of the front's size is above zero, not " + share);
@@ -64,20 +57,74 @@ public record Flat(
 
   /** A flat with the defaults of its role: any window, no group, no limits, nothing held. */
   public static Flat of(String id, Role role, InkedBox ink) {
-    return new Flat(
-        id,
-        role,
-        ink,
-        Surround.NONE,
-        List.of(),
-        null,
-        role.share(),
-        Limits.NONE,
-        Held.NOTHING,
-        null,
-        Map.of(),
-        null,
-        false);
+    return new Flat(new Builder(id, role, ink));
+  }
+
+  /** Unique among the flats of a sheet. */
+  public String id() {
+    return id;
+  }
+
+  /** What it is to the sheet. */
+  public Role role() {
+    return role;
+  }
+
+  /** Its drawing bounds, in its own units. */
+  public InkedBox ink() {
+    return ink;
+  }
+
+  /** The room round the ink that does not grow with it. */
+  public Surround surround() {
+    return surround;
+  }
+
+  /** Names of the windows it may use; empty for all of them. */
+  public List<String> windows() {
+    return windows;
+  }
+
+  /** Its scale group, or null if its target size is a share of the front's. */
+  public @Nullable ScaleGroup group() {
+    return group;
+  }
+
+  /** Without a group: the longest side to aim at, as a share of the front's; above zero. */
+  public double share() {
+    return share;
+  }
+
+  /** Least and greatest printed size. */
+  public Limits limits() {
+    return limits;
+  }
+
+  /** What must not move. */
+  public Held held() {
+    return held;
+  }
+
+  /** The real length of one drawing unit, or null if the drawing states none. */
+  public @Nullable Length unitLength() {
+    return unitLength;
+  }
+
+  /**
+   * Named spots in drawing units, for levels and callouts; element ids of the drawing among them.
+   */
+  public Map<String, Point> points() {
+    return points;
+  }
+
+  /** The name of the point on whose height views line up, or null for the bottom of the ink. */
+  public @Nullable String levelOn() {
+    return levelOn;
+  }
+
+  /** Whether it may continue on a further sheet. */
+  public boolean mayFlow() {
+    return mayFlow;
   }
 
   /** The height, in drawing units, on which this flat lines up with other views. */
@@ -88,141 +135,93 @@ public record Flat(
 
   /** This flat with another room round its ink. */
   public Flat withSurround(Surround s) {
-    return new Flat(
-        id,
-        role,
-        ink,
-        s,
-        windows,
-        group,
-        share,
-        limits,
-        held,
-        unitLength,
-        points,
-        levelOn,
-        mayFlow);
+    Builder b = new Builder(this);
+    b.surround = s;
+    return new Flat(b);
   }
 
   /** This flat kept to the windows named. */
   public Flat withWindows(List<String> names) {
-    return new Flat(
-        id,
-        role,
-        ink,
-        surround,
-        names,
-        group,
-        share,
-        limits,
-        held,
-        unitLength,
-        points,
-        levelOn,
-        mayFlow);
+    Builder b = new Builder(this);
+    b.windows = names;
+    return new Flat(b);
   }
 
   /** This flat in a scale group, at a ratio of its common scale. */
   public Flat withGroup(String name, double ratio) {
-    ScaleGroup g = new ScaleGroup(name, ratio);
-    return new Flat(
-        id,
-        role,
-        ink,
-        surround,
-        windows,
-        g,
-        share,
-        limits,
-        held,
-        unitLength,
-        points,
-        levelOn,
-        mayFlow);
+    Builder b = new Builder(this);
+    b.group = new ScaleGroup(name, ratio);
+    return new Flat(b);
   }
 
-  /** This flat aiming at another share of the front's longest side. */
+  /**
+   * This flat aiming at another share of the front's longest side.
+   *
+   * @throws IllegalArgumentException naming the flat, if the share is not above zero
+   */
   public Flat withShare(double s) {
-    return new Flat(
-        id,
-        role,
-        ink,
-        surround,
-        windows,
-        group,
-        s,
-        limits,
-        held,
-        unitLength,
-        points,
-        levelOn,
-        mayFlow);
+    Builder b = new Builder(this);
+    b.share = s;
+    return new Flat(b);
   }
 
   /** This flat with other limits on its printed size. */
   public Flat withLimits(Limits l) {
-    return new Flat(
-        id,
-        role,
-        ink,
-        surround,
-        windows,
-        group,
-        share,
-        l,
-        held,
-        unitLength,
-        points,
-        levelOn,
-        mayFlow);
+    Builder b = new Builder(this);
+    b.limits = l;
+    return new Flat(b);
   }
 
   /** This flat with parts of its placement held. */
   public Flat withHeld(Held h) {
-    return new Flat(
-        id,
-        role,
-        ink,
-        surround,
-        windows,
-        group,
-        share,
-        limits,
-        h,
-        unitLength,
-        points,
-        levelOn,
-        mayFlow);
+    Builder b = new Builder(this);
+    b.held = h;
+    return new Flat(b);
   }
 
   /** This flat with the real length of one drawing unit. */
   public Flat withUnitLength(Length real) {
-    return new Flat(
-        id, role, ink, surround, windows, group, share, limits, held, real, points, levelOn,
-        mayFlow);
+    Builder b = new Builder(this);
+    b.unitLength = real;
+    return new Flat(b);
   }
 
-  /** This flat with named points, lining up on the one named, or on its bottom for null. */
+  /**
+   * This flat with named points, lining up on the one named, or on its bottom for null.
+   *
+   * @throws IllegalArgumentException naming the flat, if {@code level} is no point of it
+   */
   public Flat withPoints(Map<String, Point> named, @Nullable String level) {
-    return new Flat(
-        id,
-        role,
-        ink,
-        surround,
-        windows,
-        group,
-        share,
-        limits,
-        held,
-        unitLength,
-        named,
-        level,
-        mayFlow);
+    Builder b = new Builder(this);
+    b.points = named;
+    b.levelOn = level;
+    return new Flat(b);
   }
 
   /** This flat allowed, or not, to continue on a further sheet. */
   public Flat withMayFlow(boolean may) {
-    return new Flat(
+    Builder b = new Builder(this);
+    b.mayFlow = may;
+    return new Flat(b);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Flat that && parts().equals(that.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Flat" + parts();
+  }
+
+  private List<@Nullable Object> parts() {
+    return Arrays.asList(
         id,
         role,
         ink,
@@ -235,6 +234,44 @@ public record Flat(
         unitLength,
         points,
         levelOn,
-        may);
+        mayFlow);
+  }
+
+  /** The parts while they are being stated. */
+  private static final class Builder {
+    final String id;
+    final Role role;
+    final InkedBox ink;
+    Surround surround = Surround.NONE;
+    List<String> windows = List.of();
+    @Nullable ScaleGroup group;
+    double share;
+    Limits limits = Limits.NONE;
+    Held held = Held.NOTHING;
+    @Nullable Length unitLength;
+    Map<String, Point> points = Map.of();
+    @Nullable String levelOn;
+    boolean mayFlow;
+
+    Builder(String id, Role role, InkedBox ink) {
+      this.id = id;
+      this.role = role;
+      this.ink = ink;
+      share = role.share();
+    }
+
+    Builder(Flat flat) {
+      this(flat.id, flat.role, flat.ink);
+      surround = flat.surround;
+      windows = flat.windows;
+      group = flat.group;
+      share = flat.share;
+      limits = flat.limits;
+      held = flat.held;
+      unitLength = flat.unitLength;
+      points = flat.points;
+      levelOn = flat.levelOn;
+      mayFlow = flat.mayFlow;
+    }
   }
 }

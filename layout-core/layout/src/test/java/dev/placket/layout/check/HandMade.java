@@ -50,7 +50,7 @@ final class HandMade {
   static final LabelledCell STYLE = new LabelledCell("style", new Box(50, 50, 150, 90));
   static final Rule RULE = new Rule(new Box(50, 100, 150, 100), Length.pt(1));
   static final Rule FURTHER_RULE = new Rule(new Box(50, 650, 100, 650), Length.pt(2));
-  static final Spacing SPACING = Spacing.of(Length.pt(10), Length.pt(5));
+  static final Spacing SPACING = Spacing.NONE.withGap(Length.pt(10)).withClearance(Length.pt(5));
 
   /** At common scale 1.2: 120 by 240 pt. */
   static final Flat FRONT =

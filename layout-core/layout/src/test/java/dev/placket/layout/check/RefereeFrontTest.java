@@ -8,7 +8,7 @@ import static dev.placket.layout.check.HandMade.request;
 
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Rules;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Role;
@@ -17,14 +17,15 @@ import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** The front leads: hard rule 4, each part and each part turned off. */
 class RefereeFrontTest {
   private static final Flat FRONT = view("front", Role.FRONT, 100);
-  private static final Rules BEFORE_ONLY = new Rules(false, false, true);
-  private static final Rules LARGEST_ONLY = new Rules(true, false, false);
-  private static final Rules DETAILS_ONLY = new Rules(false, true, false);
+  private static final Set<LeadRule> BEFORE_ONLY = Set.of(LeadRule.FRONT_BEFORE_BACK);
+  private static final Set<LeadRule> LARGEST_ONLY = Set.of(LeadRule.FRONT_LARGEST);
+  private static final Set<LeadRule> DETAILS_ONLY = Set.of(LeadRule.DETAILS_UNDER_VIEWS);
 
   @Test
   void refusesTheBackBeforeTheFront() {

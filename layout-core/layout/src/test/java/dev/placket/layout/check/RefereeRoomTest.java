@@ -10,7 +10,7 @@ import static dev.placket.layout.check.HandMade.request;
 import static dev.placket.layout.check.HandMade.with;
 
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Rules;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
@@ -141,11 +141,10 @@ class RefereeRoomTest {
   @Test
   void clearanceMayDependOnTheRole() {
     Spacing wide =
-        new Spacing(
-            SPACING.gap(),
-            SPACING.clearance(),
-            List.of(),
-            List.of(new RoleClearance(Role.SWATCH, Length.pt(5.001))));
+        Spacing.NONE
+            .withGap(SPACING.gap())
+            .withClearance(SPACING.clearance())
+            .withRoles(List.of(new RoleClearance(Role.SWATCH, Length.pt(5.001))));
     assertBroken(withSpacing(wide), fit(), "clearance");
   }
 
@@ -182,7 +181,7 @@ class RefereeRoomTest {
     Flat framed =
         BACK.withSurround(
             new Surround(Length.pt(1), Length.pt(2), Length.pt(3), Length.pt(4), Length.pt(0)));
-    FitRequest request = with(request(), framed).withRules(Rules.NONE);
+    FitRequest request = with(request(), framed).withRules(LeadRule.NONE);
     // Left 1 off the front at 170 + 10, top 2 off the detail's 135.5 + 10, right 3 off the edge
     // 300.
     FitRequest left = with(request, framed.withWindows(List.of("left")));
@@ -197,7 +196,10 @@ class RefereeRoomTest {
   }
 
   private static Spacing pair(PairGap pair) {
-    return new Spacing(SPACING.gap(), SPACING.clearance(), List.of(pair), List.of());
+    return Spacing.NONE
+        .withGap(SPACING.gap())
+        .withClearance(SPACING.clearance())
+        .withPairs(List.of(pair));
   }
 
   private static FitRequest withSpacing(Spacing spacing) {

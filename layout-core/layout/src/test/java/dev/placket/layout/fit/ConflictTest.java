@@ -38,8 +38,9 @@ class ConflictTest {
             new Paper("strip", Length.pt(320), Length.pt(120)),
             Margins.all(Length.pt(10)),
             List.of(new LabelledCell("notes", new Box(250, 10, 310, 110))));
-    return FitRequest.of(sheet, List.of(flats), Spacing.of(Length.pt(10), Length.pt(5)))
-        .withRules(Rules.NONE);
+    return FitRequest.of(
+            sheet, List.of(flats), Spacing.NONE.withGap(Length.pt(10)).withClearance(Length.pt(5)))
+        .withRules(LeadRule.NONE);
   }
 
   private static Flat least(String id, double size) {
@@ -138,8 +139,9 @@ class ConflictTest {
             new Paper("seeded", Length.pt(360), Length.pt(260)),
             Margins.all(Length.pt(10)),
             cells);
-    FitRequest request = FitRequest.of(sheet, flats, Spacing.of(Length.pt(8), Length.pt(4)));
-    request = random.nextBoolean() ? request : request.withRules(Rules.NONE);
+    FitRequest request =
+        FitRequest.of(sheet, flats, Spacing.NONE.withGap(Length.pt(8)).withClearance(Length.pt(4)));
+    request = random.nextBoolean() ? request : request.withRules(LeadRule.NONE);
     return random.nextInt(3) > 0 ? request : request.withFlats(held(flats, random));
   }
 
@@ -188,8 +190,8 @@ class ConflictTest {
         FitRequest.of(
                 ruled(10.0),
                 List.of(least("front", 90), least("back", 90), least("detail 5", 60)),
-                Spacing.of(Length.pt(10), Length.pt(0)))
-            .withRules(Rules.NONE);
+                Spacing.NONE.withGap(Length.pt(10)).withClearance(Length.pt(0)))
+            .withRules(LeadRule.NONE);
     Conflict conflict = assertInstanceOf(Conflict.class, Fitter.fit(request));
     assertRelief(conflict, Relief.Kind.SHORTEN_CELL, "notes", 20);
   }
@@ -199,8 +201,8 @@ class ConflictTest {
     // One of 150 in a window of 150 by 100: 50 more in height, which only least size can give.
     FitRequest request =
         FitRequest.of(
-                ruled(100.0), List.of(least("front", 150)), Spacing.of(Length.pt(10), Length.ZERO))
-            .withRules(Rules.NONE);
+                ruled(100.0), List.of(least("front", 150)), Spacing.NONE.withGap(Length.pt(10)))
+            .withRules(LeadRule.NONE);
     Conflict conflict = assertInstanceOf(Conflict.class, Fitter.fit(request));
     assertRelief(conflict, Relief.Kind.LOWER_LEAST_SIZE, "front", 50);
     assertEquals(1, conflict.reliefs().size(), conflict.reliefs().toString());

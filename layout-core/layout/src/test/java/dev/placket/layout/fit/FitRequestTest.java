@@ -37,7 +37,7 @@ class FitRequestTest {
           Margins.all(Length.mm(10)),
           List.of(new LabelledCell("c", new Box(30, 30, 90, 40))));
   private static final FitRequest REQUEST =
-      FitRequest.of(SHEET, List.of(FLAT), Spacing.of(ONE, ONE));
+      FitRequest.of(SHEET, List.of(FLAT), Spacing.NONE.withGap(ONE).withClearance(ONE));
 
   @Test
   void refusesNoFlatsTwoOfOneNameAndUnknownWindows() {
@@ -81,7 +81,7 @@ class FitRequestTest {
             .withMayFlow(true);
     FitRequest request =
         REQUEST.withFlats(List.of(full, Flat.of("g", Role.STEP, InkedBox.ofSize(1, 1))));
-    ObjectMapper json = new ObjectMapper();
+    ObjectMapper json = CarriedAsJson.mapper();
     String text = json.writeValueAsString(request);
     assertEquals(request, json.readValue(text, FitRequest.class));
   }

@@ -42,7 +42,8 @@ class FurtherSheetsTest {
   }
 
   private static FitRequest on(Sheet sheet, List<Flat> flats) {
-    return FitRequest.of(sheet, flats, Spacing.of(Length.pt(10), Length.pt(0)));
+    return FitRequest.of(
+        sheet, flats, Spacing.NONE.withGap(Length.pt(10)).withClearance(Length.pt(0)));
   }
 
   private static Flat flat(String id, Role role, double width, double height, double least) {

@@ -32,7 +32,8 @@ class GreatestSizeTest {
           Margins.all(Length.mm(10)),
           List.<LabelledCell>of());
 
-  private static final Spacing SPACING = Spacing.of(Length.mm(5), Length.mm(3));
+  private static final Spacing SPACING =
+      Spacing.NONE.withGap(Length.mm(5)).withClearance(Length.mm(3));
 
   @ParameterizedTest
   @ValueSource(doubles = {72, 96, 150, 200, 300})

@@ -127,8 +127,9 @@ class GrowOnTest {
             new Paper("random", Length.pt(500), Length.pt(380)),
             Margins.all(Length.pt(10)),
             cells);
-    FitRequest request = FitRequest.of(sheet, flats, Spacing.of(Length.pt(6), Length.pt(3)));
+    FitRequest request =
+        FitRequest.of(sheet, flats, Spacing.NONE.withGap(Length.pt(6)).withClearance(Length.pt(3)));
     assertEquals(n, request.flats().size());
-    return request.withRules(Rules.NONE).withOrder(Order.NONE);
+    return request.withRules(LeadRule.NONE).withOrder(Order.NONE);
   }
 }

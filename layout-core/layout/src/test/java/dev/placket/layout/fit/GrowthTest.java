@@ -31,9 +31,9 @@ class GrowthTest {
             new Paper("strip", Length.pt(width), Length.pt(height)),
             Margins.all(Length.ZERO),
             List.<LabelledCell>of());
-    Spacing spacing = Spacing.of(Length.pt(gap), Length.ZERO);
+    Spacing spacing = Spacing.NONE.withGap(Length.pt(gap));
     return FitRequest.of(sheet, List.of(flats), spacing)
-        .withRules(Rules.NONE)
+        .withRules(LeadRule.NONE)
         .withOrder(Order.NONE)
         .withGrowth(true);
   }
@@ -121,7 +121,7 @@ class GrowthTest {
     Length held = Length.pt(90);
     FitRequest request =
         strip(2000, 200, 0, front, detail, stopper.withLimits(new Limits(Length.ZERO, held)))
-            .withRules(Rules.ALL);
+            .withRules(LeadRule.ALL);
     FitRequest capped =
         request.withFlats(
             List.of(

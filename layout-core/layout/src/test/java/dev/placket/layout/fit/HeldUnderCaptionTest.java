@@ -38,7 +38,7 @@ class HeldUnderCaptionTest {
         Flat.of("flat", Role.SWATCH, InkedBox.ofSize(10, 10))
             .withSurround(Surround.caption(Length.ZERO, Length.pt(100)))
             .withHeld(new Held(Length.pt(heldLeft), null, null));
-    return FitRequest.of(sheet, List.of(flat), Spacing.of(Length.ZERO, Length.ZERO))
+    return FitRequest.of(sheet, List.of(flat), Spacing.NONE)
         .withOrder(Order.NONE)
         .withGrowth(false);
   }

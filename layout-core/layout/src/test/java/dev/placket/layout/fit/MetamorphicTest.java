@@ -102,13 +102,13 @@ class MetamorphicTest {
             p.name(), Length.pt(p.width().pt() * factor), Length.pt(p.height().pt() * factor));
     Margins margins = Margins.all(Length.pt(r.sheet().margins().top().pt() * factor));
     Length gap = Length.pt(r.spacing().gap().pt() * factor);
-    return request(paper, margins, cells, r.flats(), Spacing.of(gap, gap));
+    return request(paper, margins, cells, r.flats(), Spacing.NONE.withGap(gap).withClearance(gap));
   }
 
   private static FitRequest request(
       Paper paper, Margins margins, List<LabelledCell> cells, List<Flat> flats, Spacing spacing) {
     return FitRequest.of(Sheet.open("changed", paper, margins, cells), flats, spacing)
-        .withRules(Rules.NONE)
+        .withRules(LeadRule.NONE)
         .withOrder(Order.NONE)
         .withGrowth(false);
   }

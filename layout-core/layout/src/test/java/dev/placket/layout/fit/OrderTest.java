@@ -39,7 +39,7 @@ class OrderTest {
             new Paper("small", Length.pt(width), Length.pt(height)),
             Margins.all(Length.ZERO),
             List.of());
-    return FitRequest.of(sheet, flats, Spacing.of(Length.pt(gap), Length.ZERO)).withGrowth(false);
+    return FitRequest.of(sheet, flats, Spacing.NONE.withGap(Length.pt(gap))).withGrowth(false);
   }
 
   /** Details all drawn at one scale: the first leads, each aims at its length over the first's. */
@@ -158,8 +158,7 @@ class OrderTest {
             new Paper("small", Length.pt(100), Length.pt(100)),
             Margins.all(Length.ZERO),
             List.of(new LabelledCell("stamp", new Box(92, 60, 100, 100))));
-    FitRequest request =
-        FitRequest.of(sheet, three, Spacing.of(Length.ZERO, Length.ZERO)).withGrowth(false);
+    FitRequest request = FitRequest.of(sheet, three, Spacing.NONE).withGrowth(false);
     // At t = 1 the first fills the height and the others stand right of it, which no row or column
     // does. Spread alone evens out the spaces: three of 2 / 3 below, and what is then left of
     // 100 - 36 above. Middles in line: 60 t + 18 t = 92 - 15 t, t = 92 / 93.
@@ -193,7 +192,7 @@ class OrderTest {
             List.of());
     List<Flat> placed =
         List.of(two.get(0).withWindows(List.of("left")), two.get(1).withWindows(List.of("right")));
-    Spacing none = Spacing.of(Length.ZERO, Length.ZERO);
+    Spacing none = Spacing.NONE;
     Fit fit = fit(FitRequest.of(sheet, placed, none).withGrowth(false));
     assertAt(fit, "d0", 0, 20);
     assertAt(fit, "d1", 100, 55);

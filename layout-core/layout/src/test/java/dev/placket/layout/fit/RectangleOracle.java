@@ -102,8 +102,8 @@ record RectangleOracle(String name, FitRequest request) {
       InkedBox ink = InkedBox.ofSize(s[0], s[1]);
       flats.add(Flat.of("piece " + flats.size(), Role.SWATCH, ink).withGroup("all", 1));
     }
-    return FitRequest.of(sheet, flats, Spacing.of(Length.ZERO, Length.ZERO))
-        .withRules(Rules.NONE)
+    return FitRequest.of(sheet, flats, Spacing.NONE)
+        .withRules(LeadRule.NONE)
         .withOrder(Order.NONE)
         .withGrowth(false);
   }

@@ -66,8 +66,8 @@ record ReferenceSheet(
             Margins.all(margin),
             cells);
     FitRequest request =
-        FitRequest.of(sheet, flats, Spacing.of(gap, gap))
-            .withRules(Rules.NONE)
+        FitRequest.of(sheet, flats, Spacing.NONE.withGap(gap).withClearance(gap))
+            .withRules(LeadRule.NONE)
             .withOrder(Order.NONE)
             .withGrowth(false);
     return new ReferenceSheet(

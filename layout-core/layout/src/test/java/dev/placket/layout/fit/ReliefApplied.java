@@ -11,6 +11,7 @@ import dev.placket.layout.units.Length;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * What a relief says, done to a request by hand; for open sheets, and spacings without exceptions.
@@ -22,7 +23,6 @@ final class ReliefApplied {
   static FitRequest to(FitRequest request, Relief relief, double part) {
     double by = relief.amount() * part;
     Spacing s = request.spacing();
-    Rules r = request.rules();
     return switch (relief.kind()) {
       case LOWER_LEAST_SIZE ->
           flat(
@@ -37,16 +37,17 @@ final class ReliefApplied {
       case LEAVE_OUT ->
           request.withFlats(
               request.flats().stream().filter(f -> !f.id().equals(relief.of())).toList());
-      case LOWER_GAP -> spaced(request, Spacing.of(less(s.gap(), by), s.clearance()));
-      case LOWER_CLEARANCE -> spaced(request, Spacing.of(s.gap(), less(s.clearance(), by)));
+      case LOWER_GAP ->
+          spaced(request, Spacing.NONE.withGap(less(s.gap(), by)).withClearance(s.clearance()));
+      case LOWER_CLEARANCE ->
+          spaced(request, Spacing.NONE.withGap(s.gap()).withClearance(less(s.clearance(), by)));
       case SHORTEN_CELL -> request.withSheet(shortened(request.sheet(), relief, by));
       case NARROW_MARGIN -> request.withSheet(narrowed(request.sheet(), relief, by));
       case TURN_OFF ->
           request.withRules(
-              new Rules(
-                  r.frontLargest() && !relief.of().equals("front largest"),
-                  r.detailsUnderViews() && !relief.of().equals("details under views"),
-                  r.frontBeforeBack() && !relief.of().equals("front before back")));
+              request.rules().stream()
+                  .filter(r -> !r.words().equals(relief.of()))
+                  .collect(Collectors.toSet()));
       case LET_MOVE -> flat(request, relief, f -> f.withHeld(dev.placket.layout.flat.Held.NOTHING));
     };
   }

@@ -119,14 +119,14 @@ record SmallSheet(
         walls.add(walls(f.role() == WIDE ? WIDE_CLEARANCE : CLEARANCE, cells, out));
       }
       Spacing spacing =
-          new Spacing(
-              Length.pt(GAP),
-              Length.pt(CLEARANCE),
-              List.of(new Spacing.PairGap(WIDE, WIDE, Length.pt(WIDE_GAP))),
-              List.of(new Spacing.RoleClearance(WIDE, Length.pt(WIDE_CLEARANCE))));
+          Spacing.NONE
+              .withGap(Length.pt(GAP))
+              .withClearance(Length.pt(CLEARANCE))
+              .withPairs(List.of(new Spacing.PairGap(WIDE, WIDE, Length.pt(WIDE_GAP))))
+              .withRoles(List.of(new Spacing.RoleClearance(WIDE, Length.pt(WIDE_CLEARANCE))));
       FitRequest request =
           FitRequest.of(sheet, flats, spacing)
-              .withRules(rules ? Rules.ALL : Rules.NONE)
+              .withRules(rules ? LeadRule.ALL : LeadRule.NONE)
               .withOrder(Order.NONE)
               .withGrowth(false);
       double[] frame = {inside.left(), inside.top(), inside.right(), inside.bottom()};

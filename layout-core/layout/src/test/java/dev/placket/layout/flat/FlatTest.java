@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.Point;
-import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Field;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -55,9 +55,9 @@ class FlatTest {
   private static void assertChanged(Flat from, Flat to, String what)
       throws ReflectiveOperationException {
     Set<String> changed = new TreeSet<>();
-    for (RecordComponent c : Flat.class.getRecordComponents()) {
-      Object before = c.getAccessor().invoke(from);
-      Object after = c.getAccessor().invoke(to);
+    for (Field c : Flat.class.getDeclaredFields()) {
+      Object before = Flat.class.getMethod(c.getName()).invoke(from);
+      Object after = Flat.class.getMethod(c.getName()).invoke(to);
       if (!java.util.Objects.equals(before, after)) {
         changed.add(c.getName());
       }

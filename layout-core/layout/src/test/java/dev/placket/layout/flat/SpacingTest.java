@@ -13,16 +13,18 @@ import org.junit.jupiter.api.Test;
 class SpacingTest {
   private static final Length MINUS = Length.pt(-1);
   private static final Spacing SPACING =
-      new Spacing(
-          Length.pt(10),
-          Length.pt(5),
-          List.of(
-              new PairGap(Role.FRONT, Role.BACK, Length.pt(20)),
-              new PairGap(Role.BACK, Role.FRONT, Length.pt(99)),
-              new PairGap(Role.DETAIL, Role.DETAIL, Length.pt(3))),
-          List.of(
-              new RoleClearance(Role.PHOTO, Length.pt(1)),
-              new RoleClearance(Role.PHOTO, Length.pt(99))));
+      Spacing.NONE
+          .withGap(Length.pt(10))
+          .withClearance(Length.pt(5))
+          .withPairs(
+              List.of(
+                  new PairGap(Role.FRONT, Role.BACK, Length.pt(20)),
+                  new PairGap(Role.BACK, Role.FRONT, Length.pt(99)),
+                  new PairGap(Role.DETAIL, Role.DETAIL, Length.pt(3))))
+          .withRoles(
+              List.of(
+                  new RoleClearance(Role.PHOTO, Length.pt(1)),
+                  new RoleClearance(Role.PHOTO, Length.pt(99))));
 
   @Test
   void theFirstPairThatMatchesHoldsInEitherOrder() {
@@ -44,11 +46,15 @@ class SpacingTest {
     Length ok = Length.pt(1);
     PairGap pair = new PairGap(Role.FRONT, Role.BACK, MINUS);
     RoleClearance role = new RoleClearance(Role.FRONT, MINUS);
-    assertThrows(IllegalArgumentException.class, () -> Spacing.of(MINUS, ok));
-    assertThrows(IllegalArgumentException.class, () -> Spacing.of(ok, MINUS));
     assertThrows(
-        IllegalArgumentException.class, () -> new Spacing(ok, ok, List.of(pair), List.of()));
+        IllegalArgumentException.class, () -> Spacing.NONE.withGap(MINUS).withClearance(ok));
     assertThrows(
-        IllegalArgumentException.class, () -> new Spacing(ok, ok, List.of(), List.of(role)));
+        IllegalArgumentException.class, () -> Spacing.NONE.withGap(ok).withClearance(MINUS));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Spacing.NONE.withGap(ok).withClearance(ok).withPairs(List.of(pair)));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Spacing.NONE.withGap(ok).withClearance(ok).withRoles(List.of(role)));
   }
 }

@@ -83,7 +83,7 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
           new Paper("any", Length.pt(inside.right() + 20), Length.pt(inside.bottom() + 50));
       Margins margins = new Margins(Length.pt(40), Length.pt(20), Length.pt(50), Length.pt(30));
       Sheet sheet = new Sheet("planted", paper, margins, lines, windows, labelled, rules);
-      Spacing spacing = Spacing.of(Length.pt(GAP), Length.pt(CLEARANCE));
+      Spacing spacing = Spacing.NONE.withGap(Length.pt(GAP)).withClearance(Length.pt(CLEARANCE));
       List<Flat> drawn = flats(taken, sheet);
       return new Planted(FitRequest.of(sheet, drawn, spacing), scale, placements(taken, drawn));
     }

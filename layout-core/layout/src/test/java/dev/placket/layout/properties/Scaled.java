@@ -29,7 +29,7 @@ record Scaled(double by) {
     return new FitRequest(
         of(request.sheet()),
         request.flats().stream().map(this::of).toList(),
-        Spacing.of(s.gap().times(by), s.clearance().times(by)),
+        Spacing.NONE.withGap(s.gap().times(by)).withClearance(s.clearance().times(by)),
         request.rules(),
         request.order(),
         request.growth(),

@@ -1,6 +1,6 @@
 package dev.placket.packs.compose;
 
-import dev.placket.layout.fit.Rules;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.page.Page;
@@ -29,7 +29,7 @@ public record ComposedSheet(
     Map<String, Double> ratios,
     Set<String> trueSize,
     Spacing spacing,
-    Rules rules,
+    Set<LeadRule> rules,
     boolean further) {
   /** Copies the list. */
   public ComposedSheet {

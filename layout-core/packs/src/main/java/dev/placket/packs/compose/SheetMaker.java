@@ -205,7 +205,9 @@ final class SheetMaker {
     Length clearance = plan.sheet().clearance();
     List<Spacing.PairGap> pairs =
         gap == null ? List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, VIEWS_GAP)) : List.of();
-    return new Spacing(
-        gap == null ? GAP : gap, clearance == null ? CLEARANCE : clearance, pairs, List.of());
+    return Spacing.NONE
+        .withGap(gap == null ? GAP : gap)
+        .withClearance(clearance == null ? CLEARANCE : clearance)
+        .withPairs(pairs);
   }
 }

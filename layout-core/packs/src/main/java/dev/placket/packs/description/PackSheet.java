@@ -1,10 +1,11 @@
 package dev.placket.packs.description;
 
-import dev.placket.layout.fit.Rules;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.units.Length;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,7 +35,7 @@ public record PackSheet(
     Map<String, PackWindow> windows,
     Map<String, PackFlat> flats,
     boolean further,
-    Rules rules,
+    Set<LeadRule> rules,
     @Nullable Length gap,
     @Nullable Length clearance) {
   /** Copies the maps. */
@@ -58,7 +59,7 @@ public record PackSheet(
         windows,
         flats,
         false,
-        Rules.ALL,
+        LeadRule.ALL,
         null,
         null);
   }

@@ -1,6 +1,6 @@
 package dev.placket.packs.description;
 
-import dev.placket.layout.fit.Rules;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Paper;
@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.DumperOptions;
@@ -101,11 +102,11 @@ public final class PackWriter {
     return m;
   }
 
-  private static Map<String, Object> rules(Rules rules) {
+  private static Map<String, Object> rules(Set<LeadRule> rules) {
     Map<String, Object> m = new LinkedHashMap<>();
-    m.put("front-largest", rules.frontLargest());
-    m.put("details-under-views", rules.detailsUnderViews());
-    m.put("front-before-back", rules.frontBeforeBack());
+    for (LeadRule rule : LeadRule.values()) {
+      m.put(Spelled.word(rule), rules.contains(rule));
+    }
     return m;
   }
 

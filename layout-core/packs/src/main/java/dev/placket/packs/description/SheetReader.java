@@ -1,6 +1,6 @@
 package dev.placket.packs.description;
 
-import dev.placket.layout.fit.Rules;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.sheet.Track;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.description.PackWindow.At;
@@ -8,9 +8,11 @@ import dev.placket.packs.description.PackWindow.Corner;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextBlock.Align;
 import dev.placket.packs.text.TextBlock.Stand;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a sheet, and the bands that sheets share. */
@@ -135,15 +137,18 @@ final class SheetReader {
         : new Corner(at, width, height, cell("in the corner", node, CORNER));
   }
 
-  private Rules rules(@Nullable Node node) {
+  private Set<LeadRule> rules(@Nullable Node node) {
     if (node == null) {
-      return Rules.ALL;
+      return LeadRule.ALL;
     }
     Entries e = new Entries(node, "rules", RULES, values.faults());
-    return new Rules(
-        values.flag(e.get("front-largest"), true),
-        values.flag(e.get("details-under-views"), true),
-        values.flag(e.get("front-before-back"), true));
+    Set<LeadRule> rules = EnumSet.noneOf(LeadRule.class);
+    for (LeadRule rule : LeadRule.values()) {
+      if (values.flag(e.get(Spelled.word(rule)), true)) {
+        rules.add(rule);
+      }
+    }
+    return rules;
   }
 
   private static Map<String, Length> heights() {

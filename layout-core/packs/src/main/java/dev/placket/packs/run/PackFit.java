@@ -1,16 +1,13 @@
 package dev.placket.packs.run;
 
-import dev.placket.layout.check.Breach;
-import dev.placket.layout.check.Referee;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Fitter;
 import dev.placket.layout.fit.Flow;
 import dev.placket.layout.fit.FlowSheet;
-import dev.placket.layout.fit.FurtherSheets;
 import dev.placket.layout.fit.Outcome;
+import dev.placket.layout.plan.Planner;
 import dev.placket.packs.compose.ComposedPack;
 import dev.placket.packs.compose.ComposedSheet;
 import dev.placket.packs.flats.FlatSet;
@@ -52,7 +49,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
       @Nullable Further further) {
     /** The same sheet asked otherwise. */
     One again(FitRequest other) {
-      return new One(id, sheet, other, Fitter.fit(other), further);
+      return new One(id, sheet, other, Planner.plan(other), further);
     }
   }
 
@@ -90,11 +87,11 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     FlatSet set = new FlatSet(sheet.items(), sheet.ratios());
     FitRequest request =
         FitRequest.of(sheet.page().sheet(), set.flats(), sheet.spacing()).withRules(sheet.rules());
-    Outcome outcome = Fitter.fit(request);
+    Outcome outcome = Planner.plan(request);
     if (outcome instanceof Fit || !sheet.further()) {
       return List.of(new One(sheet.id(), sheet, request, outcome, null));
     }
-    Flow flow = FurtherSheets.fit(request);
+    Flow flow = Planner.planSheets(request);
     Conflict conflict = flow.conflict();
     if (conflict != null) {
       return List.of(new One(sheet.id(), sheet, request, conflict, null));
@@ -120,10 +117,6 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
       return SheetResult.noRoom(one.id(), request, new NoRoom(conflict, Map.of()));
     }
     Fit fit = (Fit) outcome;
-    List<Breach> breaches = Referee.check(request, fit);
-    if (!breaches.isEmpty()) {
-      throw new IllegalStateException("the referee refuses the fit: " + breaches);
-    }
     FlatSet set = new FlatSet(sheet.items(), sheet.ratios()).of(request.flats());
     List<PlacedFlat> placed = Placing.of(set, fit, DensityTargets.DEFAULT);
     SheetResult result = SheetResult.of(one.id(), request, fit, placed, json -> {});

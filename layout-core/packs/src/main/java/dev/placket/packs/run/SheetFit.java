@@ -1,20 +1,18 @@
 package dev.placket.packs.run;
 
-import dev.placket.layout.check.Breach;
-import dev.placket.layout.check.Referee;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.Fitter;
 import dev.placket.layout.fit.Flow;
 import dev.placket.layout.fit.FlowSheet;
-import dev.placket.layout.fit.FurtherSheets;
 import dev.placket.layout.fit.Order;
 import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
+import dev.placket.layout.plan.Planner;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
@@ -108,14 +106,14 @@ final class SheetFit {
   /** Over as many sheets as it takes, the first ruled in one of these ways. */
   private List<Placed> flow(List<Sheet> firsts) throws Refusal {
     FitRequest all = request(flats.hasViews() ? sheet.windowsLength() * 2 / 3 : 0);
-    Flow flow = FurtherSheets.fit(all, firsts, page(0), () -> false);
+    Flow flow = Planner.planSheets(all, firsts, page(0));
     Conflict conflict = flow.conflict();
     if (conflict != null) {
       throw noRoom(all, conflict);
     }
     List<Placed> placed = new ArrayList<>();
     for (FlowSheet s : flow.sheets()) {
-      Placed its = new Placed(0, s.request(), checked(s.request(), s.fit()), Further.of(s, flow));
+      Placed its = new Placed(0, s.request(), s.fit(), Further.of(s, flow));
       placed.add(s.number() == 1 && flats.hasViews() ? first(its) : its);
     }
     return placed;
@@ -191,11 +189,11 @@ final class SheetFit {
 
   private Placed at(double divide) throws Refusal {
     FitRequest request = request(divide);
-    Outcome outcome = Fitter.fit(request);
+    Outcome outcome = Planner.plan(request);
     if (outcome instanceof Conflict conflict) {
       throw noRoom(request, conflict);
     }
-    return new Placed(divide, request, checked(request, (Fit) outcome), null);
+    return new Placed(divide, request, (Fit) outcome, null);
   }
 
   private Refusal noRoom(FitRequest request, Conflict conflict) {
@@ -234,25 +232,16 @@ final class SheetFit {
     }
   }
 
-  private static Fit checked(FitRequest request, Fit fit) {
-    List<Breach> breaches = Referee.check(request, fit);
-    if (!breaches.isEmpty()) {
-      throw new IllegalStateException("the referee refuses the fit: " + breaches);
-    }
-    return fit;
-  }
-
   private Sheet page(double divide) throws Refusal {
     return sheet.page(divide).sheet();
   }
 
   private FitRequest request(double divide) throws Refusal {
     Spacing spacing =
-        new Spacing(
-            GAP,
-            CLEARANCE,
-            List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, VIEWS_GAP)),
-            List.of());
+        Spacing.NONE
+            .withGap(GAP)
+            .withClearance(CLEARANCE)
+            .withPairs(List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, VIEWS_GAP)));
     return FitRequest.of(page(divide), flats.flats(), spacing);
   }
 }

@@ -1,18 +1,16 @@
 package dev.placket.workbooks.place;
 
-import dev.placket.layout.check.Breach;
-import dev.placket.layout.check.Referee;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Fitter;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.flat.Surround;
+import dev.placket.layout.plan.Planner;
 import dev.placket.layout.sheet.Window;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
@@ -37,11 +35,10 @@ import org.jspecify.annotations.Nullable;
 /** Places flats on the printed page of a worksheet where they come out largest. */
 public final class WorksheetFit {
   private static final Spacing SPACING =
-      new Spacing(
-          Length.mm(5),
-          Length.mm(3),
-          List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, Length.mm(8))),
-          List.of());
+      Spacing.NONE
+          .withGap(Length.mm(5))
+          .withClearance(Length.mm(3))
+          .withPairs(List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, Length.mm(8))));
 
   /** Pages beyond these are not tried: a worksheet of flats has one. */
   private static final int MOST_PAGES = 6;
@@ -134,7 +131,7 @@ public final class WorksheetFit {
         continue;
       }
       FitRequest request = FitRequest.of(room.sheet(), flats, SPACING);
-      Outcome outcome = Fitter.fit(request);
+      Outcome outcome = Planner.plan(request);
       if (outcome instanceof Conflict conflict) {
         if (why.isEmpty()) {
           why.addAll(conflict(room, request, conflict));
@@ -152,10 +149,6 @@ public final class WorksheetFit {
   }
 
   private Fitted prepared(FlatSet set, PageRoom room, FitRequest request, Fit fit) throws Refusal {
-    List<Breach> breaches = Referee.check(request, fit);
-    if (!breaches.isEmpty()) {
-      throw new IllegalStateException("the referee refuses the fit: " + breaches);
-    }
     List<Anchored> pictures = new Prepare(room, targets).all(set, request.flats(), fit);
     return new Fitted(worksheet, room, request, fit, pictures);
   }

@@ -1,0 +1,78 @@
+package dev.placket.layout.plan;
+
+import dev.placket.layout.check.Breach;
+import dev.placket.layout.check.Referee;
+import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.fit.Flow;
+import dev.placket.layout.fit.FlowSheet;
+import dev.placket.layout.fit.FurtherSheets;
+import dev.placket.layout.fit.Outcome;
+import dev.placket.layout.sheet.Sheet;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Places flats on sheets and returns only fits that the referee has passed: the way in for programs
+ * that link the library. Lengths on a sheet are in points from its top left corner.
+ */
+public final class Planner {
+  private Planner() {}
+
+  /**
+   * Places the flats of a request on its sheet.
+   *
+   * @return a {@link Fit}, or a {@link dev.placket.layout.fit.Conflict} that names what cannot be
+   *     met together
+   * @throws RefutedFitException if the solver returns a fit that breaks a rule, an internal error
+   */
+  public static Outcome plan(FitRequest request) {
+    return plan(request, () -> false);
+  }
+
+  /**
+   * As {@link #plan(FitRequest)}, ending early once the caller asks for it.
+   *
+   * @param request the sheet, the flats and the rules
+   * @param cancelled asked now and then; true ends the search with the best fit found so far
+   */
+  public static Outcome plan(FitRequest request, BooleanSupplier cancelled) {
+    Outcome outcome = Fitter.fit(request, cancelled);
+    if (outcome instanceof Fit fit) {
+      check(request, fit);
+    }
+    return outcome;
+  }
+
+  /**
+   * Places the flats of a request on as few sheets of one kind as they need.
+   *
+   * @throws RefutedFitException if the solver returns a fit that breaks a rule, an internal error
+   */
+  public static Flow planSheets(FitRequest request) {
+    return planSheets(request, List.of(request.sheet()), request.sheet());
+  }
+
+  /**
+   * As {@link #planSheets(FitRequest)}, where the first sheet may be ruled in several ways.
+   *
+   * @param request all flats; its sheet is the ruling that a conflict refers to
+   * @param firsts the rulings of the first sheet, one or more
+   * @param further the ruling of all further sheets
+   */
+  public static Flow planSheets(FitRequest request, List<Sheet> firsts, Sheet further) {
+    Flow flow = FurtherSheets.fit(request, firsts, further, () -> false);
+    for (FlowSheet each : flow.sheets()) {
+      check(each.request(), each.fit());
+    }
+    return flow;
+  }
+
+  static void check(FitRequest request, Fit fit) {
+    List<Breach> breaches = Referee.check(request, fit);
+    if (!breaches.isEmpty()) {
+      throw new RefutedFitException(request, breaches);
+    }
+  }
+}
