@@ -183,7 +183,7 @@ class HostileCallTest {
     Path front = flats.resolve("front.png");
     java.awt.image.BufferedImage image = new java.awt.image.BufferedImage(400, 400, 1);
     javax.imageio.ImageIO.write(image, "png", front.toFile());
-    Files.writeString(flats.resolve("pack.properties"), "style.number=front\n");
+    Files.writeString(flats.resolve("pack.properties"), "style-number=front\n");
     byte[] before = Files.readAllBytes(front);
     Path link = Files.createSymbolicLink(dir.resolve("link"), flats);
     for (Path out : List.of(flats, link)) {

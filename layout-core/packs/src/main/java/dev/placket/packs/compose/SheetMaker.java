@@ -1,6 +1,5 @@
 package dev.placket.packs.compose;
 
-import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
@@ -14,6 +13,7 @@ import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackBand;
 import dev.placket.packs.description.PackCell;
 import dev.placket.packs.description.PackWindow;
+import dev.placket.packs.flats.SheetSpacing;
 import dev.placket.packs.folder.Ruling;
 import dev.placket.packs.page.Page;
 import dev.placket.packs.table.TablePiece;
@@ -28,9 +28,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes one page of a plan: its cells, rules, windows and flats. */
 final class SheetMaker {
-  private static final Length GAP = Length.mm(5);
-  private static final Length CLEARANCE = Length.mm(3);
-  private static final Length VIEWS_GAP = Length.mm(8);
 
   private final Described described;
   private final SheetPlan plan;
@@ -203,11 +200,10 @@ final class SheetMaker {
   private Spacing spacing() {
     Length gap = plan.sheet().gap();
     Length clearance = plan.sheet().clearance();
-    List<Spacing.PairGap> pairs =
-        gap == null ? List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, VIEWS_GAP)) : List.of();
+    List<Spacing.PairGap> pairs = gap == null ? List.of(SheetSpacing.VIEWS_GAP) : List.of();
     return Spacing.NONE
-        .withGap(gap == null ? GAP : gap)
-        .withClearance(clearance == null ? CLEARANCE : clearance)
+        .withGap(gap == null ? SheetSpacing.GAP : gap)
+        .withClearance(clearance == null ? SheetSpacing.CLEARANCE : clearance)
         .withPairs(pairs);
   }
 }

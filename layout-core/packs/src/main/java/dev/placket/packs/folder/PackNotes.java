@@ -22,8 +22,8 @@ import java.util.TreeMap;
  * length of a drawing unit, other captions. All of it may be left out.
  *
  * <pre>
- * label=Mossgantry        style.number=MG-3107     style.name=Sluice wrap coat
- * season= stage= revision= date= size.range= sample.size= unit= fabric= factory= issued.by=
+ * label=Mossgantry        style-number=MG-3107     style-name=Sluice wrap coat
+ * season= stage= revision= date= size-range= sample-size= unit= fabric= factory= issued-by=
  * unit.mm=1               one drawing unit of every SVG is 1 mm on the garment
  * unit.mm.front=1         the same for one file, named without its ending
  * caption.front=Front     the caption of one file
@@ -62,9 +62,9 @@ public final class PackNotes {
     /** Who sends the sheet. */
     ISSUED_BY;
 
-    /** The key in the file. */
+    /** The key in the file, the same as in a description and in {@code fit.json}. */
     public String key() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '.');
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
   }
 
@@ -128,6 +128,9 @@ public final class PackNotes {
     for (Field f : Field.values()) {
       if (f.key().equals(key)) {
         return Optional.empty();
+      }
+      if (f.key().equals(key.replace('.', '-'))) {
+        return Optional.of(file + ": unknown key '" + key + "'; write '" + f.key() + "'.");
       }
     }
     return Optional.of(file + ": unknown key '" + key + "'; known are " + known() + ".");

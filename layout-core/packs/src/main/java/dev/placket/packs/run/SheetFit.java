@@ -10,13 +10,12 @@ import dev.placket.layout.fit.Order;
 import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Outcome;
-import dev.placket.layout.flat.Role;
-import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.plan.Planner;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.SheetSpacing;
 import dev.placket.packs.folder.FlatSheet;
 import dev.placket.packs.json.NoRoomRefusal;
 import dev.placket.packs.refusal.Refusal;
@@ -35,12 +34,6 @@ import org.jspecify.annotations.Nullable;
  * come out largest.
  */
 final class SheetFit {
-  /** From ink to any rule, as it looks right on a sheet. */
-  private static final Length CLEARANCE = Length.mm(3);
-
-  private static final Length GAP = Length.mm(5);
-  private static final Length VIEWS_GAP = Length.mm(8);
-
   /** The line is tried in places this far apart, and no window is narrower than the least. */
   private static final Length STEP = Length.mm(5);
 
@@ -237,11 +230,6 @@ final class SheetFit {
   }
 
   private FitRequest request(double divide) throws Refusal {
-    Spacing spacing =
-        Spacing.NONE
-            .withGap(GAP)
-            .withClearance(CLEARANCE)
-            .withPairs(List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, VIEWS_GAP)));
-    return FitRequest.of(page(divide), flats.flats(), spacing);
+    return FitRequest.of(page(divide), flats.flats(), SheetSpacing.DEFAULT);
   }
 }

@@ -7,13 +7,12 @@ import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Limits;
-import dev.placket.layout.flat.Role;
-import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.plan.Planner;
 import dev.placket.layout.sheet.Window;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.SheetSpacing;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.ConflictText;
 import dev.placket.workbooks.geometry.CellRange;
@@ -34,12 +33,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Places flats on the printed page of a worksheet where they come out largest. */
 public final class WorksheetFit {
-  private static final Spacing SPACING =
-      Spacing.NONE
-          .withGap(Length.mm(5))
-          .withClearance(Length.mm(3))
-          .withPairs(List.of(new Spacing.PairGap(Role.FRONT, Role.BACK, Length.mm(8))));
-
   /** Pages beyond these are not tried: a worksheet of flats has one. */
   private static final int MOST_PAGES = 6;
 
@@ -130,7 +123,7 @@ public final class WorksheetFit {
         why.add(lacking);
         continue;
       }
-      FitRequest request = FitRequest.of(room.sheet(), flats, SPACING);
+      FitRequest request = FitRequest.of(room.sheet(), flats, SheetSpacing.DEFAULT);
       Outcome outcome = Planner.plan(request);
       if (outcome instanceof Conflict conflict) {
         if (why.isEmpty()) {
