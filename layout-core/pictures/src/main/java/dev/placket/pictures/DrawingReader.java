@@ -29,6 +29,9 @@ import org.w3c.dom.NodeList;
 
 /** From the bytes of an SVG to a drawing: checked, sized, built, folded, measured. */
 final class DrawingReader {
+  /** With fewer steps over the longer side, rounded points are seen in print. */
+  private static final double LEAST_STEPS = 4_000;
+
   private DrawingReader() {}
 
   static Drawing read(
@@ -68,6 +71,7 @@ final class DrawingReader {
     Audit.of(root).forEach(text -> notes.add(PictureNote.changed(text)));
     Rewritings.apply(root).forEach(n -> notes.add(PictureNote.changed(n)));
     SvgSize size = SvgSize.of(name, root);
+    notes.addAll(farAway(size.content()));
     FineDashes.check(name, root, size.viewBox(), limits);
     showWhole(root, size.viewBox(), size.content());
     try {
@@ -99,6 +103,20 @@ final class DrawingReader {
               + limits.characters()
               + " steps to apply; save it with presentation attributes");
     }
+  }
+
+  /** Coordinates are kept with 24 bits (IEEE 754), which far from the origin are few. */
+  private static List<PictureNote> farAway(ViewBox box) {
+    double x = Math.max(Math.abs(box.x()), Math.abs(box.x() + box.width()));
+    double y = Math.max(Math.abs(box.y()), Math.abs(box.y() + box.height()));
+    double step = Math.ulp((float) Math.max(x, y));
+    return step * LEAST_STEPS <= Math.max(box.width(), box.height())
+        ? List.of()
+        : List.of(
+            PictureNote.changed(
+                "lies so far from the origin that its points are rounded to "
+                    + (float) step
+                    + " units; move it near 0 before export"));
   }
 
   /** One unit of the viewport becomes one drawing unit, whatever size the file asks for. */

@@ -6,6 +6,8 @@ import picocli.CommandLine.Option;
 
 /** The options of {@code placket fit} that say how large a pack may be. */
 public final class PackOptions {
+  private static final long MILLION = 1_000_000;
+
   @Option(
       names = "--most-sheets",
       paramLabel = "N",
@@ -18,16 +20,27 @@ public final class PackOptions {
       description = "Refuses a table of more rows; else 20000.")
   private int rows = PackLimits.DEFAULT.rows();
 
+  @Option(
+      names = "--most-pixels",
+      paramLabel = "N",
+      description = "Refuses a pack whose previews come to more million pixels; else 2000.")
+  private long pixels = PackLimits.DEFAULT.pixels() / MILLION;
+
   /**
    * What was asked for.
    *
    * @throws Refusal if one is not above zero
    */
   public PackLimits limits() throws Refusal {
-    if (sheets < 1 || rows < 1) {
-      String option = sheets < 1 ? "--most-sheets " + sheets : "--most-rows " + rows;
-      throw Refusal.input(option + ": a limit is above zero.");
+    check("--most-sheets", sheets);
+    check("--most-rows", rows);
+    check("--most-pixels", pixels);
+    return new PackLimits(sheets, rows, Math.min(pixels, Long.MAX_VALUE / MILLION) * MILLION);
+  }
+
+  private static void check(String option, long limit) throws Refusal {
+    if (limit < 1) {
+      throw Refusal.input(option + " " + limit + ": a limit is above zero.");
     }
-    return new PackLimits(sheets, rows);
   }
 }

@@ -233,4 +233,26 @@ class OntoRefusalsTest {
     }
     Files.write(file, bytes.toByteArray());
   }
+
+  /** The preview of a first run tells the name that the second one would overwrite. */
+  @Test
+  void aPictureThatWouldBeOverwritten() throws IOException {
+    Path file = dir.resolve("pack.xlsx");
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      workbook.createSheet("Flats").createRow(0).createCell(0).setCellValue("Style");
+      try (java.io.OutputStream to = Files.newOutputStream(file)) {
+        workbook.write(to);
+      }
+    }
+    assertEquals(0, command.fit(flats, file, out), command.said);
+    Path preview;
+    try (java.util.stream.Stream<Path> all = Files.list(out)) {
+      preview = all.filter(f -> f.toString().endsWith(".png")).findFirst().orElseThrow();
+    }
+    byte[] picture = Files.readAllBytes(preview);
+    Path read = Files.write(flats.resolve(preview.getFileName()), picture);
+    assertEquals(2, command.fit(flats, file, flats, "--replace"), command.said);
+    assertTrue(command.said.contains(read + ": would be overwritten"), command.said);
+    org.junit.jupiter.api.Assertions.assertArrayEquals(picture, Files.readAllBytes(read));
+  }
 }

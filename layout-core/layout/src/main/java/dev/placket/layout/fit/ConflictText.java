@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 
 /** A conflict as one paragraph that a designer understands. */
@@ -23,6 +24,16 @@ public final class ConflictText {
    * @param names what to call the flat of an id
    */
   public static String of(Conflict conflict, UnaryOperator<String> names) {
+    return of(conflict, names, points -> rounded(points * MM_PER_POINT, 1) + " mm");
+  }
+
+  /**
+   * The same in another unit.
+   *
+   * @param length a length of so many points with its unit, rounded up so that what is said cures
+   */
+  public static String of(
+      Conflict conflict, UnaryOperator<String> names, DoubleFunction<String> length) {
     List<String> flats = new ArrayList<>();
     for (Requirement r : conflict.requirements()) {
       if (r.kind() == Requirement.Kind.LEAST_SIZE) {
@@ -33,17 +44,18 @@ public final class ConflictText {
     String what = flats.isEmpty() ? "the flats" : flats.get(flats.size() - 1);
     String beside =
         flats.size() < 2 ? "" : " beside " + listed(flats.subList(0, flats.size() - 1), " and ");
-    return start + what + beside + ": " + listed(ways(conflict, names), ", or ") + ".";
+    return start + what + beside + ": " + listed(ways(conflict, names, length), ", or ") + ".";
   }
 
-  private static List<String> ways(Conflict conflict, UnaryOperator<String> names) {
+  private static List<String> ways(
+      Conflict conflict, UnaryOperator<String> names, DoubleFunction<String> length) {
     List<String> ways = new ArrayList<>();
     List<String> out = new ArrayList<>();
     for (Relief r : conflict.reliefs()) {
       if (r.kind() == Relief.Kind.LEAVE_OUT) {
         out.add(names.apply(r.of()));
       } else if (ways.size() < TOLD) {
-        ways.add(way(r, names));
+        ways.add(way(r, names, length.apply(r.amount())));
       }
     }
     if (!out.isEmpty()) {
@@ -55,19 +67,19 @@ public final class ConflictText {
     return ways;
   }
 
-  private static String way(Relief r, UnaryOperator<String> names) {
+  private static String way(Relief r, UnaryOperator<String> names, String much) {
     Relief.Edge edge = r.edge();
     boolean across = edge == Relief.Edge.LEFT || edge == Relief.Edge.RIGHT;
     return switch (r.kind()) {
       case LOWER_LEAST_SIZE ->
-          "let " + names.apply(r.of()) + " be " + mm(r) + " smaller than its least size";
+          "let " + names.apply(r.of()) + " be " + much + " smaller than its least size";
       case SHORTEN_CELL ->
           across
-              ? "make the " + r.of() + " " + mm(r) + " narrower"
-              : "shorten the " + r.of() + " by " + mm(r);
-      case NARROW_MARGIN -> "narrow the margin " + side(edge) + " by " + mm(r);
-      case LOWER_GAP -> "let flats stand " + mm(r) + " nearer to one another";
-      case LOWER_CLEARANCE -> "let flats stand " + mm(r) + " nearer to cells and rules";
+              ? "make the " + r.of() + " " + much + " narrower"
+              : "shorten the " + r.of() + " by " + much;
+      case NARROW_MARGIN -> "narrow the margin " + side(edge) + " by " + much;
+      case LOWER_GAP -> "let flats stand " + much + " nearer to one another";
+      case LOWER_CLEARANCE -> "let flats stand " + much + " nearer to cells and rules";
       case CHANGE_RATIO ->
           "raise the ratio of " + names.apply(r.of()) + " by " + rounded(r.amount(), 3);
       case LEAVE_OUT -> "leave out " + names.apply(r.of());
@@ -85,10 +97,6 @@ public final class ConflictText {
           case RIGHT -> "on the right";
           case BOTTOM -> "at the bottom";
         };
-  }
-
-  private static String mm(Relief r) {
-    return rounded(r.amount() * MM_PER_POINT, 1) + " mm";
   }
 
   private static String rounded(double value, int decimals) {

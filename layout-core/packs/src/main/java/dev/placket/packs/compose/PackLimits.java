@@ -1,16 +1,18 @@
 package dev.placket.packs.compose;
 
 import dev.placket.packs.refusal.Refusal;
+import java.util.Locale;
 
 /**
  * How large a pack may be before it is refused; counts, none of them time.
  *
  * @param sheets most sheets, further ones of tables and flats counted
  * @param rows most rows of a table
+ * @param pixels most pixels of the previews of all sheets together
  */
-public record PackLimits(int sheets, int rows) {
-  /** 500 sheets, 20,000 rows. */
-  public static final PackLimits DEFAULT = new PackLimits(500, 20_000);
+public record PackLimits(int sheets, int rows, long pixels) {
+  /** 500 sheets, 20,000 rows, 2,000 million pixels: 500 sheets of A2, or 83 of A0 and larger. */
+  public static final PackLimits DEFAULT = new PackLimits(500, 20_000, 2_000_000_000L);
 
   /**
    * Refuses what comes to more sheets than the limit.
@@ -26,6 +28,25 @@ public record PackLimits(int sheets, int rows) {
               + " sheets, more than the limit of "
               + sheets
               + "; split it, or raise the limit with --most-sheets.");
+    }
+  }
+
+  /**
+   * Refuses, before any is drawn, previews that come to more pixels than the limit.
+   *
+   * @param what what messages call the pack
+   * @param count pixels of all previews
+   */
+  public void checkPixels(Object what, long count) throws Refusal {
+    if (count > pixels) {
+      throw Refusal.input(
+          String.format(
+              Locale.ROOT,
+              "%s: its previews come to %.1f million pixels, more than the limit of %.1f million;"
+                  + " split it, take smaller paper, or raise the limit with --most-pixels.",
+              what,
+              count / 1e6,
+              pixels / 1e6));
     }
   }
 }

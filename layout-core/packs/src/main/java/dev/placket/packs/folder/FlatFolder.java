@@ -32,6 +32,9 @@ import org.jspecify.annotations.Nullable;
  * @param leftAlone names of files that are no picture this program reads
  */
 public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<String> leftAlone) {
+  /** What Java reads where the bytes of a name are no letters of the locale (U+FFFD). */
+  private static final char UNREADABLE = '\uFFFD';
+
   /** Copies the lists. */
   public FlatFolder {
     flats = List.copyOf(flats);
@@ -39,13 +42,15 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
   }
 
   /**
-   * Reads a folder; subfolders and hidden files are passed over.
+   * Reads a folder; subfolders, hidden files and the outputs of earlier runs are passed over.
    *
    * @param reading how pictures are read
    * @throws Refusal naming every file that cannot be used
    */
   public static FlatFolder read(Path folder, Reading reading) throws Refusal {
-    List<Path> files = list(folder);
+    OwnOutputs earlier = OwnOutputs.in(folder);
+    List<Path> files =
+        list(folder).stream().filter(f -> !earlier.has(f.getFileName().toString())).toList();
     List<Path> pictures = files.stream().filter(FlatFolder::isPicture).toList();
     if (pictures.isEmpty()) {
       throw Refusal.input(
@@ -54,6 +59,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
               + PictureReader.formats()
               + ", as in front.svg.");
     }
+    checkNames(pictures);
     List<String> wrong = new ArrayList<>();
     PackNotes notes = notes(folder, pictures, wrong);
     List<Named> named = pictures.stream().map(p -> Named.of(p, pictures)).toList();
@@ -120,6 +126,18 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     } catch (PictureException e) {
       wrong.add(Reading.why(e));
       return null;
+    }
+  }
+
+  /** A name that Java cannot read would stand on sheets and in fit.json with other letters. */
+  private static void checkNames(List<Path> pictures) throws Refusal {
+    for (Path picture : pictures) {
+      if (picture.getFileName().toString().indexOf(UNREADABLE) >= 0) {
+        throw Refusal.input(
+            picture
+                + ": has letters that this locale does not have; set another, as in"
+                + " LC_ALL=C.UTF-8, or rename the file.");
+      }
     }
   }
 

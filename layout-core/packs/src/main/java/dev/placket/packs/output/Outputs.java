@@ -15,6 +15,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The folder that takes the results: all files of a run appear whole or none does. */
 public final class Outputs {
@@ -61,6 +62,22 @@ public final class Outputs {
         found.add(exists(file));
       }
     }
+    return found;
+  }
+
+  /**
+   * The same, and that none of them is a picture that is read.
+   *
+   * @param read the pictures
+   */
+  public List<String> obstacles(List<String> names, Stream<Path> read) {
+    List<String> found = new ArrayList<>(obstacles(names));
+    List<Path> files = names.stream().map(folder::resolve).toList();
+    read.distinct()
+        .filter(picture -> files.stream().anyMatch(file -> same(file, picture)))
+        .forEach(
+            picture ->
+                found.add(picture + ": would be overwritten; name another folder with --out."));
     return found;
   }
 

@@ -39,8 +39,7 @@ final class PagePicture {
   /** The PNG of a page; with fewer pixels to the inch where it would have too many of them. */
   static byte[] png(PdfPack.Filled page, double perInch) {
     Paper paper = page.page().sheet().paper();
-    double points = paper.width().pt() * paper.height().pt();
-    double scale = Math.min(perInch / POINTS_PER_INCH, Math.sqrt(MOST_PIXELS / points));
+    double scale = scale(paper, perInch);
     BufferedImage image =
         new BufferedImage(
             (int) Math.round(paper.width().pt() * scale),
@@ -63,6 +62,17 @@ final class PagePicture {
     } finally {
       g.dispose();
     }
+  }
+
+  private static double scale(Paper paper, double perInch) {
+    double points = paper.width().pt() * paper.height().pt();
+    return Math.min(perInch / POINTS_PER_INCH, Math.sqrt(MOST_PIXELS / points));
+  }
+
+  /** The pixels that the PNG of a sheet of this paper has, give or take those of one edge. */
+  static long pixels(Paper paper, double perInch) {
+    double scale = scale(paper, perInch);
+    return Math.round(paper.width().pt() * scale) * Math.round(paper.height().pt() * scale);
   }
 
   private void draw(PdfPack.Filled filled) throws PictureException {

@@ -1,5 +1,6 @@
 package dev.placket.packs.page;
 
+import dev.placket.layout.sheet.Paper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -64,6 +65,11 @@ public final class PdfPack {
   /** The page as a PNG for the screen, 110 pixels to the inch. */
   public static byte[] preview(Filled page) {
     return PagePicture.png(page, PREVIEW_PER_INCH);
+  }
+
+  /** The pixels that the preview of a sheet of this paper has. */
+  public static long previewPixels(Paper paper) {
+    return PagePicture.pixels(paper, PREVIEW_PER_INCH);
   }
 
   private void describe(PDDocument document) throws IOException {

@@ -9,8 +9,6 @@ import dev.placket.packs.flats.FlatSet;
 import dev.placket.pictures.Raster;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Says in words of the trade why nothing fits, and what would help. */
@@ -18,8 +16,12 @@ public final class ConflictText {
   private ConflictText() {}
 
   /** Lines for the reader, the first says that there is no room; flats are called by their ids. */
-  public static List<String> lines(FitRequest request, Conflict conflict) {
-    return lines(request, conflict, Map.of());
+  public static List<String> lines(FitRequest request, Conflict conflict, Units units) {
+    return List.of(
+        "no room on "
+            + request.sheet().paper().name()
+            + ". "
+            + dev.placket.layout.fit.ConflictText.of(conflict, id -> id, units::enough));
   }
 
   /**
@@ -27,18 +29,25 @@ public final class ConflictText {
    *
    * @param flats the flats with their files
    * @param largerPaper paper on which they have room; null where none was found
+   * @param units what lengths are said in
    */
   public static List<String> ofFolder(
-      FitRequest request, Conflict conflict, FlatSet flats, @Nullable Paper largerPaper) {
+      FitRequest request,
+      Conflict conflict,
+      FlatSet flats,
+      @Nullable Paper largerPaper,
+      Units units) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "no room on "
             + request.sheet().paper().name()
             + ". "
             + dev.placket.layout.fit.ConflictText.of(
-                conflict.only(Relief.Kind.LEAVE_OUT), id -> flats.captions().getOrDefault(id, id)));
+                conflict.only(Relief.Kind.LEAVE_OUT),
+                id -> flats.captions().getOrDefault(id, id),
+                units::enough));
     if (largerPaper == null) {
-      lines.addAll(pixels(flats));
+      lines.addAll(pixels(flats, units));
     } else {
       lines.add("they have room on larger paper: --paper " + quoted(largerPaper));
     }
@@ -51,7 +60,7 @@ public final class ConflictText {
   }
 
   /** Pictures that their pixels hold small, and the way out of that. */
-  private static List<String> pixels(FlatSet flats) {
+  private static List<String> pixels(FlatSet flats, Units units) {
     List<String> lines = new ArrayList<>();
     for (FlatSet.Item item : flats.items()) {
       Length most = item.flat().limits().greatest();
@@ -63,23 +72,11 @@ public final class ConflictText {
                 + " × "
                 + raster.height()
                 + " pixels hold it at "
-                + String.format(Locale.ROOT, "%.1f", most.mm())
-                + " mm to stay crisp; export it with more pixels, or let it blur with"
+                + units.length(most)
+                + " to stay crisp; export it with more pixels, or let it blur with"
                 + " --allow-soft.");
       }
     }
     return lines;
-  }
-
-  /**
-   * The same lines.
-   *
-   * @param captions what to call the flat of an id; ids not named keep their own
-   */
-  public static List<String> lines(
-      FitRequest request, Conflict conflict, Map<String, String> captions) {
-    String paragraph =
-        dev.placket.layout.fit.ConflictText.of(conflict, id -> captions.getOrDefault(id, id));
-    return List.of("no room on " + request.sheet().paper().name() + ". " + paragraph);
   }
 }

@@ -77,8 +77,17 @@ public enum Units {
     return figure(printed, places) + " " + sign + ", under " + least + " " + sign;
   }
 
+  /** A length of so many points with its unit, rounded up: what is to be made free is enough. */
+  public String enough(double points) {
+    return figure(Length.pt(points), decimals, RoundingMode.UP) + " " + sign;
+  }
+
   private String figure(Length length, int places) {
+    return figure(length, places, RoundingMode.HALF_UP);
+  }
+
+  private String figure(Length length, int places, RoundingMode rounding) {
     double value = this == MM ? length.mm() : length.in();
-    return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
+    return BigDecimal.valueOf(value).setScale(places, rounding).toPlainString();
   }
 }

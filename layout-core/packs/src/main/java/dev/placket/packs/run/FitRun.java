@@ -77,10 +77,11 @@ public record FitRun(
       Differences.check(set.items());
     }
     files(name, 1).check(set.items().stream());
-    SheetFit fitting = new SheetFit(sheet, set);
+    SheetFit fitting = new SheetFit(sheet, set, telling.units());
     String title = title(read);
     List<SheetFit.Placed> placed = placed(fitting, title, read);
     limits.check(folder, placed.size());
+    limits.checkPixels(folder, placed.size() * PdfPack.previewPixels(paper));
     RunFiles files = files(name, placed.size());
     files.check(set.items().stream());
     PdfPack pack = new PdfPack(title);

@@ -19,6 +19,7 @@ import dev.placket.packs.report.ConflictText;
 import dev.placket.packs.report.Further;
 import dev.placket.packs.report.NoRoom;
 import dev.placket.packs.report.SheetResult;
+import dev.placket.packs.report.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,9 +57,10 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
   /**
    * Fits every sheet.
    *
+   * @param units what lengths are said in
    * @throws Refusal with exit code 4 naming every sheet without room
    */
-  static PackFit of(ComposedPack pack) throws Refusal {
+  static PackFit of(ComposedPack pack, Units units) throws Refusal {
     List<One> sheets = new ArrayList<>();
     Map<String, Integer> more = new LinkedHashMap<>();
     for (ComposedSheet sheet : pack.sheets()) {
@@ -71,7 +73,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     List<SheetResult> results = new ArrayList<>();
     List<String> noRoom = new ArrayList<>();
     for (One one : OneScale.across(pack.oneScale(), sheets)) {
-      results.add(result(one, noRoom));
+      results.add(result(one, noRoom, units));
     }
     if (!noRoom.isEmpty()) {
       throw new NoRoomRefusal(noRoom, results).of(pack.title(), pack.fields());
@@ -104,7 +106,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     return all;
   }
 
-  private static SheetResult result(One one, List<String> noRoom) {
+  private static SheetResult result(One one, List<String> noRoom, Units units) {
     ComposedSheet sheet = one.sheet();
     FitRequest request = one.request();
     Outcome outcome = one.outcome();
@@ -113,7 +115,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     }
     if (outcome instanceof Conflict conflict) {
       noRoom.add("sheet " + one.id() + " (" + sheet.name() + "):");
-      noRoom.addAll(ConflictText.lines(request, conflict));
+      noRoom.addAll(ConflictText.lines(request, conflict, units));
       return SheetResult.noRoom(one.id(), request, new NoRoom(conflict, Map.of()));
     }
     Fit fit = (Fit) outcome;

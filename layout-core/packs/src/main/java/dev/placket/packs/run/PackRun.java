@@ -79,9 +79,14 @@ public record PackRun(
       Differences.check(items(first).toList());
     }
     files(first).check(items(first));
-    PackFit fitted = PackFit.of(first);
+    PackFit fitted = PackFit.of(first, telling.units());
     limits.check(read.file(), composer.sheets(fitted.more()));
     ComposedPack pack = fitted.more().isEmpty() ? first : composer.pack(fitted.more());
+    limits.checkPixels(
+        read.file(),
+        pack.sheets().stream()
+            .mapToLong(sheet -> PdfPack.previewPixels(sheet.page().sheet().paper()))
+            .sum());
     RunFiles files = files(pack);
     files.check(items(pack));
     List<SheetResult> placed = fitted.results();

@@ -51,14 +51,8 @@ record RunFiles(Path out, String name, List<String> previews, boolean blank, boo
    * @param read the pictures
    */
   void check(Stream<FlatSet.Item> read) throws Refusal {
-    List<String> obstacles = new ArrayList<>(new Outputs(out, replace).obstacles(names()));
-    List<Path> files = names().stream().map(out::resolve).toList();
-    read.map(item -> item.file().path())
-        .distinct()
-        .filter(picture -> files.stream().anyMatch(file -> Outputs.same(file, picture)))
-        .forEach(
-            picture ->
-                obstacles.add(picture + ": would be overwritten; name another folder with --out."));
+    List<String> obstacles =
+        new Outputs(out, replace).obstacles(names(), read.map(item -> item.file().path()));
     if (!obstacles.isEmpty()) {
       throw Refusal.input(obstacles);
     }

@@ -23,6 +23,7 @@ import dev.placket.packs.report.ConflictText;
 import dev.placket.packs.report.Further;
 import dev.placket.packs.report.NoRoom;
 import dev.placket.packs.report.SheetResult;
+import dev.placket.packs.report.Units;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -52,10 +53,12 @@ final class SheetFit {
 
   private final FlatSheet sheet;
   private final FlatSet flats;
+  private final Units units;
 
   private double dividePrice;
 
-  SheetFit(FlatSheet sheet, FlatSet flats) {
+  SheetFit(FlatSheet sheet, FlatSet flats, Units units) {
+    this.units = units;
     this.sheet = sheet;
     this.flats = flats;
   }
@@ -116,7 +119,7 @@ final class SheetFit {
    * The first sheet with the line between its windows where all stand in line, if that is cheap.
    */
   private Placed first(Placed its) throws Refusal {
-    SheetFit alone = new SheetFit(sheet, flats.of(its.request().flats()));
+    SheetFit alone = new SheetFit(sheet, flats.of(its.request().flats()), units);
     Placed again = alone.fit().get(0);
     dividePrice = alone.dividePrice;
     Further further = Objects.requireNonNull(its.further());
@@ -191,7 +194,7 @@ final class SheetFit {
 
   private Refusal noRoom(FitRequest request, Conflict conflict) {
     return new NoRoomRefusal(
-        ConflictText.ofFolder(request, conflict, flats, roomy()),
+        ConflictText.ofFolder(request, conflict, flats, roomy(), units),
         List.of(SheetResult.noRoom(null, request, new NoRoom(conflict, flats.captions()))));
   }
 
@@ -216,7 +219,7 @@ final class SheetFit {
   /** Whether there is room for them in any of a few ways; which is best does not matter here. */
   private boolean hasRoomOn(Paper paper) {
     try {
-      SheetFit larger = new SheetFit(sheet.on(paper), flats);
+      SheetFit larger = new SheetFit(sheet.on(paper), flats, units);
       double length = larger.sheet.windowsLength();
       double divide = flats.hasDetails() ? (flats.hasViews() ? length * 2 / 3 : 0) : length;
       return Fitter.attempt(larger.request(divide)) instanceof Fit;

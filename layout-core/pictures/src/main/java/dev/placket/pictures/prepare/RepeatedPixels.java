@@ -7,6 +7,10 @@ final class RepeatedPixels {
 
   private static final int ENOUGH = 40;
 
+  /** Where all gaps are wider than near, a period up to this is told from their narrowest. */
+  private static final int WIDEST = 64;
+
+  private final int[] wide = new int[2 * WIDEST];
   private int last = -1;
   private long gaps;
   private int count;
@@ -16,12 +20,27 @@ final class RepeatedPixels {
     if (last >= 0 && at - last <= NEAR) {
       gaps += at - last;
       count++;
+    } else if (last >= 0 && at - last < wide.length) {
+      wide[at - last]++;
     }
     last = at;
   }
 
   /** The mean number of lines that are alike, at least 1; 1 if too few were seen to tell. */
   double repeats() {
-    return count < ENOUGH ? 1 : (double) gaps / count;
+    if (count > 0) {
+      return count < ENOUGH ? 1 : (double) gaps / count;
+    }
+    int narrowest = NEAR + 1;
+    while (narrowest <= WIDEST && wide[narrowest] == 0) {
+      narrowest++;
+    }
+    return narrowest > WIDEST ? 1 : period(narrowest);
+  }
+
+  /** Gaps of one period are the narrowest, or one more where it is no whole number. */
+  private double period(int narrowest) {
+    int single = wide[narrowest] + wide[narrowest + 1];
+    return single < ENOUGH ? 1 : narrowest + (double) wide[narrowest + 1] / single;
   }
 }

@@ -41,6 +41,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * One run: read the workbook and the flats, fit, check, write a copy.
@@ -88,7 +89,9 @@ public record OntoRun(
     List<Fitted> fitted = Together.map(given.tasks(), t -> firstWithRoom(t, workbook, sheets));
     Outputs outputs = new Outputs(out, replace);
     List<String> names = names(fitted);
-    List<String> obstacles = outputs.obstacles(names);
+    Stream<Path> read =
+        given.tasks().stream().flatMap(t -> t.set().items().stream()).map(i -> i.file().path());
+    List<String> obstacles = outputs.obstacles(names, read);
     if (!obstacles.isEmpty()) {
       throw Refusal.input(obstacles);
     }
