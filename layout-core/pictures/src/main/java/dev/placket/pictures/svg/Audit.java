@@ -22,6 +22,8 @@ public final class Audit {
   private static final Pattern LOCAL =
       Pattern.compile("url\\(\\s*[\"']?\\s*#([^\"')\\s]+)", Pattern.CASE_INSENSITIVE);
 
+  private static final List<String> COLOURED = List.of("fill", "stroke", "stop-color", "color");
+
   /** Paints whose channels are equal, by the names of CSS Color 4, 6.1. */
   private static final Pattern GREY =
       Pattern.compile(
@@ -85,7 +87,7 @@ public final class Audit {
     }
     if (seen(e, element, given)) {
       new Lines(list, noted).check(e, given);
-      surroundings(e, element, given);
+      surroundings(e, given);
     }
     if (list.group("text").contains(element) && !hidden(given)) {
       new TextChecks(byId).of(e, given, words(e)).forEach(key -> noted.add(list.note(key), e));
@@ -103,16 +105,12 @@ public final class Audit {
   }
 
   /** What is drawn right, but not in markers and patterns, or not in masks. */
-  private void surroundings(Element e, String element, Given given) {
+  private void surroundings(Element e, Given given) {
     String blend = given.own().getOrDefault("mix-blend-mode", "normal");
     if (repeated > 0 && !blend.equals("normal")) {
       noted.add(list.note("blend").replace("{value}", Noted.shortened(blend)), e);
     }
-    boolean painted = list.group("shape").contains(element) || list.group("text").contains(element);
-    boolean tinted =
-        painted
-            ? !isGrey(given.value("fill")) || !isGrey(given.value("stroke"))
-            : element.equals("stop") && !isGrey(given.value("stop-color"));
+    boolean tinted = COLOURED.stream().anyMatch(p -> !isGrey(given.own().getOrDefault(p, "")));
     if (masking > 0 && tinted) {
       noted.add(list.note("mask-tint"), e);
     }

@@ -31,10 +31,13 @@ final class ClipBridge extends SVGClipPathElementBridge {
       Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text");
 
   @Override
-  public ClipRable createClip(
+  public @Nullable ClipRable createClip(
       BridgeContext context, Element clip, Element clipped, GraphicsNode node) {
     AffineTransform at = transform(context, clip);
     if (clip.getAttributeNS(null, "clipPathUnits").strip().equals("objectBoundingBox")) {
+      if (Boxes.isFlat(node)) {
+        return CSSUtilities.convertClipPath(clip, node, context);
+      }
       at.concatenate(box(node));
     }
     @Nullable Shape all = null;

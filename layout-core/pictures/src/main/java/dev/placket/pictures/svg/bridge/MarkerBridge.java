@@ -40,6 +40,8 @@ final class MarkerBridge extends SVGMarkerElementBridge {
         node.setClip(new ClipRable8Bit(node.getGraphicsNodeRable(true), clip));
       }
     }
+    PaintOrder.apply(node, context);
+    dress((CompositeGraphicsNode) node, marker, context);
     if (!marker.hasAttributeNS(null, REVERSED)) {
       return made;
     }
@@ -48,5 +50,21 @@ final class MarkerBridge extends SVGMarkerElementBridge {
     turned.setTransform(
         AffineTransform.getRotateInstance(Math.PI, made.getRef().getX(), made.getRef().getY()));
     return new Marker(turned, made.getRef(), Double.NaN);
+  }
+
+  /** Clip, mask and opacity of the marker itself count in the units of what it holds. */
+  private static void dress(CompositeGraphicsNode whole, Element marker, BridgeContext context) {
+    CompositeGraphicsNode outer = whole;
+    if (whole.getTransform() == null && whole.get(0) instanceof CompositeGraphicsNode inner) {
+      outer = inner;
+    }
+    CompositeGraphicsNode content = new CompositeGraphicsNode();
+    while (!outer.isEmpty()) {
+      content.add(outer.remove(0));
+    }
+    outer.add(content);
+    content.setComposite(CSSUtilities.convertOpacity(marker));
+    content.setClip(CSSUtilities.convertClipPath(marker, content, context));
+    content.setMask(CSSUtilities.convertMask(marker, content, context));
   }
 }

@@ -35,6 +35,7 @@ final class MaskBridge extends SVGMaskElementBridge {
       content.setTransform(
           new AffineTransform(box.getWidth(), 0, 0, box.getHeight(), box.getX(), box.getY()));
     }
+    PaintOrder.apply(content, context);
     CompositeGraphicsNode whole = new CompositeGraphicsNode();
     whole.getChildren().add(content);
     // Both in the coordinates of the masked element, as the mask itself.

@@ -31,17 +31,34 @@ public final class PaintOrder {
       }
     } else if (node instanceof ShapeNode shape
         && shape.getShapePainter() instanceof CompositeShapePainter several) {
+      shape.setShapePainter(placed(several));
       Element e = context.getElement(node);
       List<String> order = e == null ? NORMAL : order(e);
       if (!order.equals(NORMAL)) {
         List<ShapePainter> painters = new ArrayList<>();
-        collect(several, painters);
+        collect((CompositeShapePainter) shape.getShapePainter(), painters);
         painters.sort(Comparator.comparingInt(p -> order.indexOf(kind(p))));
         CompositeShapePainter sorted = new CompositeShapePainter(shape.getShape());
         painters.forEach(sorted::addShapePainter);
         shape.setShapePainter(sorted);
       }
     }
+  }
+
+  /** The same painters, with markers in their right places. */
+  private static CompositeShapePainter placed(CompositeShapePainter several) {
+    List<ShapePainter> painters = new ArrayList<>();
+    collect(several, painters);
+    if (painters.stream()
+        .allMatch(p -> !(p instanceof MarkerShapePainter) || p instanceof PlacedMarkers)) {
+      return several;
+    }
+    CompositeShapePainter all = new CompositeShapePainter(several.getShape());
+    painters.forEach(
+        p ->
+            all.addShapePainter(
+                p instanceof MarkerShapePainter markers ? new PlacedMarkers(markers) : p));
+    return all;
   }
 
   private static void collect(CompositeShapePainter several, List<ShapePainter> painters) {

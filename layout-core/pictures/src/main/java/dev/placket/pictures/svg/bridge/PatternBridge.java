@@ -20,7 +20,18 @@ final class PatternBridge extends SVGPatternElementBridge {
   @Override
   public @Nullable Paint createPaint(
       BridgeContext context, Element pattern, Element painted, GraphicsNode node, float opacity) {
+    boolean inBox =
+        !chained(pattern, "patternUnits", context).equals("userSpaceOnUse")
+            || inBoxUnits(context, pattern);
+    if (inBox && Boxes.isFlat(node)) {
+      return null;
+    }
     Paint made = super.createPaint(context, pattern, painted, node, opacity);
+    if (context.getElementData(pattern) instanceof GraphicsNode content) {
+      PaintOrder.apply(content, context);
+      content.setClip(CSSUtilities.convertClipPath(pattern, content, context));
+      content.setComposite(CSSUtilities.convertOpacity(pattern));
+    }
     Rectangle2D box = node.getGeometryBounds();
     if (!(made instanceof PatternPaint paint) || box == null || !inBoxUnits(context, pattern)) {
       return made;

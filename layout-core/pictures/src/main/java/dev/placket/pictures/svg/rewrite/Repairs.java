@@ -72,6 +72,8 @@ public final class Repairs {
       oneRadius(e);
     } else if (element.equals("marker")) {
       angle(e);
+      reference(e, "refX", 0, List.of("left", "center", "right"));
+      reference(e, "refY", 1, List.of("top", "center", "bottom"));
     }
     for (String needed : NEEDED.getOrDefault(element, List.of())) {
       boolean linked = element.equals("pattern") && !e.getAttributeNS(XLINK, "href").isEmpty();
@@ -138,6 +140,25 @@ public final class Repairs {
               double degrees = Double.parseDouble(number) * unit.getValue();
               marker.setAttributeNS(null, "orient", Double.toString(degrees));
             });
+  }
+
+  /** SVG 2, 13.7.1: words are 0, 50 and 100 % of the viewBox, or of the marker without one. */
+  private void reference(Element marker, String name, int side, List<String> words) {
+    String word = marker.getAttributeNS(null, name).strip();
+    if (!words.contains(word)) {
+      return;
+    }
+    String[] box = marker.getAttributeNS(null, "viewBox").strip().split("\\s*,\\s*|\\s+");
+    String size = marker.getAttributeNS(null, side == 0 ? "markerWidth" : "markerHeight").strip();
+    Double from = box.length == 4 ? TransformList.pixels(box[side]) : Double.valueOf(0);
+    Double whole =
+        TransformList.pixels(box.length == 4 ? box[side + 2] : size.isEmpty() ? "3" : size);
+    if (from == null || whole == null || Double.isNaN(from + whole)) {
+      leave(marker, name, word);
+    } else {
+      double at = from + whole * words.indexOf(word) / 2;
+      marker.setAttributeNS(null, name, Double.toString(at));
+    }
   }
 
   private void add(String note) {
