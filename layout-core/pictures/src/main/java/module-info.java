@@ -15,7 +15,6 @@ module dev.placket.pictures {
   requires com.twelvemonkeys.imageio.jpeg;
   requires com.twelvemonkeys.imageio.tiff;
   requires com.twelvemonkeys.imageio.webp;
-  requires org.apache.commons.imaging;
   requires org.apache.fontbox;
   requires org.apache.pdfbox.io;
   requires org.htmlunit.cssparser;
