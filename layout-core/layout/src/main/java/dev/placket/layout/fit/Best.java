@@ -39,11 +39,6 @@ final class Best {
     bound = Math.max(scale(), Math.min(bound, limit));
   }
 
-  /** It is known that not even the lowest t is possible. */
-  void refute() {
-    bound = 0;
-  }
-
   /** Whether it is known that nothing fits at all. */
   boolean refuted() {
     return arrangement == null && bound <= low;

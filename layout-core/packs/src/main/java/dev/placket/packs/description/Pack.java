@@ -74,12 +74,6 @@ public record Pack(
         List.of());
   }
 
-  /** This pack with cells along the top and bottom of every sheet. */
-  public Pack withBands(@Nullable PackBand top, @Nullable PackBand bottom) {
-    return new Pack(
-        languages, fields, paper, margins, fonts, top, bottom, sheets, workbook, oneScale, retired);
-  }
-
   /**
    * This pack with every sheet on another paper.
    *

@@ -1,6 +1,5 @@
 package dev.placket.packs.placed;
 
-import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.fit.ExactBox;
 import dev.placket.layout.fit.PlacedBoxes;
 import dev.placket.layout.fit.Placement;
@@ -51,21 +50,7 @@ public record PlacedFlat(
         : FineDetail.NONE.printed(unit);
   }
 
-  /** Embedded pixels per printed inch, along the axis with fewer; null for a drawing. */
-  public @Nullable Double embeddedDensity() {
-    if (raster == null) {
-      return null;
-    }
-    ExactBox ink = ink();
-    return EffectiveDensity.of(
-            raster.image().getWidth(),
-            Length.pt(ink.width().doubleValue()),
-            raster.image().getHeight(),
-            Length.pt(ink.height().doubleValue()))
-        .least();
-  }
-
-  /** The same with other pixels embedded. */
+  /** This flat with other pixels embedded. */
   PlacedFlat with(RasterPrint other) {
     return new PlacedFlat(item, placement, target, other);
   }

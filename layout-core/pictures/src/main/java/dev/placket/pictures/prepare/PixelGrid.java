@@ -17,11 +17,6 @@ public final class PixelGrid implements PixelRows {
     this.argb = argb;
   }
 
-  /** Takes over the pixels, which are not to change any more. */
-  static PixelGrid owning(int width, int height, int[] argb) {
-    return new PixelGrid(width, height, argb);
-  }
-
   /**
    * The pixels of an image in 8-bit sRGB, copied.
    *

@@ -1,5 +1,6 @@
 package dev.placket.pictures.prepare;
 
+import java.awt.image.BufferedImage;
 import java.util.Random;
 import java.util.function.IntBinaryOperator;
 
@@ -12,7 +13,9 @@ final class Grids {
     for (int i = 0; i < argb.length; i++) {
       argb[i] = argbAt.applyAsInt(i % width, i / width);
     }
-    return PixelGrid.owning(width, height, argb);
+    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+    image.setRGB(0, 0, width, height, argb, 0, width);
+    return PixelGrid.of(image);
   }
 
   /** Any colours with any alpha, the same for the same seed. */
