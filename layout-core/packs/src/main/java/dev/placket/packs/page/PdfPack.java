@@ -1,6 +1,7 @@
 package dev.placket.packs.page;
 
 import dev.placket.layout.sheet.Paper;
+import dev.placket.packs.text.Xml;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -88,7 +89,7 @@ public final class PdfPack {
   }
 
   private String xmp() {
-    String safe = title.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    String safe = Xml.escaped(title);
     return """
         <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
         <x:xmpmeta xmlns:x="adobe:ns:meta/">

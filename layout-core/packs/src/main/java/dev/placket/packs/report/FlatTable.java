@@ -6,71 +6,55 @@ import java.util.List;
 final class FlatTable {
   private FlatTable() {}
 
-  static String of(int sheet, Account.OfSheet account, Units units) {
+  private static final List<String> HEADS =
+      List.of(
+          "Flat",
+          "Role",
+          "Printed (%s)",
+          "Scale",
+          "Pixels/in",
+          "State",
+          "Ask for (pixels)",
+          "To know");
+
+  static void add(Html html, int sheet, Account.OfSheet account, Units units) {
     List<FlatRow> rows = account.rows();
     if (rows.isEmpty()) {
-      return "<p>No flats on this sheet.</p>\n";
+      html.element("p", "No flats on this sheet.").line();
+      return;
     }
-    StringBuilder html = new StringBuilder();
     String about = "Flats of sheet " + sheet;
-    html.append("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"")
-        .append(about)
-        .append("\">\n<table>\n<caption>")
-        .append(about)
-        .append("</caption>\n<thead><tr>");
-    for (String head :
-        List.of(
-            "Flat",
-            "Role",
-            "Printed (" + units.sign() + ")",
-            "Scale",
-            "Pixels/in",
-            "State",
-            "Ask for (pixels)",
-            "To know")) {
-      html.append("<th scope=\"col\">").append(head).append("</th>");
-    }
-    html.append("</tr></thead>\n<tbody>\n");
+    html.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", about);
+    html.line().open("table").line().element("caption", about).line().open("thead").open("tr");
+    HEADS.forEach(h -> html.element("th", h.replace("%s", units.sign()), "scope", "col"));
+    html.close().close().line().open("tbody").line();
     for (int i = 0; i < rows.size(); i++) {
       row(html, sheet, i + 1, rows.get(i));
     }
-    return html.append("</tbody>\n</table>\n</div>\n").toString();
+    html.close().line().close().line().close().line();
   }
 
-  private static void row(StringBuilder html, int sheet, int number, FlatRow row) {
-    html.append("<tr id=\"").append(Outlines.row(sheet, number)).append("\">");
-    html.append("<th scope=\"row\"><a href=\"#")
-        .append(Outlines.outline(sheet, number))
-        .append("\">")
-        .append(Html.text(row.caption()))
-        .append("</a><br><span class=\"quiet\">")
-        .append(Html.text(row.file()))
-        .append("</span></th>");
-    cell(html, "", row.role());
-    cell(html, "size", row.size());
-    cell(html, "", row.scale());
-    cell(html, "number", row.density().equals("-") ? "paths" : row.density());
-    cell(html, "state", StateMark.initial(row.state()) + " " + StateMark.word(row.state()));
-    cell(html, "size", row.wanted().isEmpty() ? "–" : row.wanted());
-    html.append("<td>");
+  private static void row(Html html, int sheet, int number, FlatRow row) {
+    html.open("tr", "id", Outlines.row(sheet, number)).open("th", "scope", "row");
+    html.element("a", row.caption(), "href", "#" + Outlines.outline(sheet, number));
+    html.single("br").element("span", row.file(), "class", "quiet").close();
+    html.element("td", row.role());
+    html.element("td", row.size(), "class", "size");
+    html.element("td", row.scale());
+    html.element("td", row.density().equals("-") ? "paths" : row.density(), "class", "number");
+    String state = StateMark.initial(row.state()) + " " + StateMark.word(row.state());
+    html.element("td", state, "class", "state");
+    html.element("td", row.wanted().isEmpty() ? "–" : row.wanted(), "class", "size");
+    html.open("td");
     if (!row.changes().isEmpty() || !row.remarks().isEmpty()) {
-      html.append("<ul>");
+      html.open("ul");
       for (String change : row.changes()) {
-        html.append("<li class=\"changed\"><strong>")
-            .append(FlatRow.CHANGED.strip())
-            .append("</strong> ")
-            .append(Html.text(change))
-            .append("</li>");
+        html.open("li", "class", "changed").element("strong", FlatRow.CHANGED.strip());
+        html.text(" " + change).close();
       }
-      row.remarks().forEach(r -> html.append("<li>").append(Html.text(r)).append("</li>"));
-      html.append("</ul>");
+      row.remarks().forEach(r -> html.element("li", r));
+      html.close();
     }
-    html.append("</td></tr>\n");
-  }
-
-  private static void cell(StringBuilder html, String kind, String text) {
-    html.append(kind.isEmpty() ? "<td>" : "<td class=\"" + kind + "\">")
-        .append(Html.text(text))
-        .append("</td>");
+    html.close().close().line();
   }
 }

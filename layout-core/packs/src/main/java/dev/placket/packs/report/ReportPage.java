@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -17,7 +16,20 @@ import java.util.Objects;
 public final class ReportPage {
   private static final String STYLE = "/report.css";
 
-  private final StringBuilder html = new StringBuilder();
+  private static final String CAUTION =
+      "Never cut from a drawing, and do not scale one off: patterns are made and checked to the"
+          + " measured table. Rules for children’s cords, small parts and bags are those of the"
+          + " country of sale; ask somebody licensed there.";
+
+  /** Of a row and its outline, by their identifiers, which are ours. */
+  private static final String LINK =
+      """
+      main:has(%1$s:hover, %1$s:focus-within) %2$s .hit { fill: rgb(47 93 115 / 0.14); }
+      main:has(%1$s:hover, %1$s:focus-within) %2$s .outline { stroke-width: 4px; }
+      main:has(%2$s:hover, %2$s:focus) %1$s { background: var(--pick); }
+      """;
+
+  private final Html html = new Html();
   private final Account account;
 
   private ReportPage(Account account) {
@@ -42,36 +54,32 @@ public final class ReportPage {
 
   private void head() {
     Findings findings = account.findings();
-    String title = Html.text(findings.title());
-    line("<!doctype html>");
-    line("<html lang=\"en\">");
-    line("<head>");
-    line("<meta charset=\"utf-8\">");
-    line("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">");
-    line("<title>Report: " + title + "</title>");
-    line("<style>");
-    html.append(style());
-    links();
-    line("</style>");
-    line("</head>");
-    line("<body>");
-    line("<header>");
-    line("<h1>" + title + "</h1>");
-    line("<p class=\"quiet\">Read from " + Html.text(findings.source().toString()) + "</p>");
-    line("</header>");
-    line("<main>");
-    line("<section aria-labelledby=\"next\">");
-    line("<h2 id=\"next\">What to do next</h2>");
+    html.open("html", "lang", "en").line().open("head").line();
+    html.single("meta", "charset", "utf-8").line();
+    html.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
+        .line();
+    html.element("title", "Report: " + findings.title()).line();
+    html.style(style() + links());
+    html.close().line().open("body").line().open("header").line();
+    html.element("h1", findings.title()).line();
+    html.element("p", "Read from " + findings.source(), "class", "quiet").line();
+    html.close().line().open("main").line();
+    section("next", "What to do next");
     items("ol", account.next());
-    line("</section>");
-    line("<section aria-labelledby=\"marks\">");
-    line("<h2 id=\"marks\">What the marks mean</h2>");
-    line("<ul class=\"marks\">");
+    html.close().line();
+    section("marks", "What the marks mean");
+    html.open("ul", "class", "marks").line();
     for (PrintState state : PrintState.values()) {
-      line("<li>" + Outlines.mark(state) + sentence(state) + "</li>");
+      html.open("li");
+      Outlines.mark(html, state);
+      html.text(sentence(state)).close().line();
     }
-    line("</ul>");
-    line("</section>");
+    html.close().line().close().line();
+  }
+
+  private void section(String id, String heading) {
+    html.open("section", "aria-labelledby", id).line();
+    html.element("h2", heading, "id", id).line();
   }
 
   private String sentence(PrintState state) {
@@ -85,85 +93,50 @@ public final class ReportPage {
   }
 
   /** Row and outline show one another while one is pointed at or has the focus. */
-  private void links() {
+  private String links() {
+    StringBuilder css = new StringBuilder();
     for (int s = 1; s <= account.sheets().size(); s++) {
       for (int f = 1; f <= account.sheets().get(s - 1).rows().size(); f++) {
-        String row = "#" + Outlines.row(s, f);
-        String outline = "#" + Outlines.outline(s, f);
-        line(
-            String.format(
-                Locale.ROOT,
-                "main:has(%1$s:hover, %1$s:focus-within) %2$s .hit"
-                    + " { fill: rgb(47 93 115 / 0.14); }",
-                row,
-                outline));
-        line(
-            String.format(
-                Locale.ROOT,
-                "main:has(%1$s:hover, %1$s:focus-within) %2$s .outline { stroke-width: 4px; }",
-                row,
-                outline));
-        line(
-            String.format(
-                Locale.ROOT,
-                "main:has(%1$s:hover, %1$s:focus) %2$s { background: var(--pick); }",
-                outline,
-                row));
+        css.append(LINK.formatted("#" + Outlines.row(s, f), "#" + Outlines.outline(s, f)));
       }
     }
+    return css.toString();
   }
 
   private void sheet(int number, Account.OfSheet sheet, byte[] picture) {
-    String heading = Html.text(sheet.heading());
-    line("<section aria-labelledby=\"sheet-" + number + "\">");
-    line("<h2 id=\"sheet-" + number + "\">" + heading + "</h2>");
-    line("<div class=\"page\">");
-    line(
-        "<img alt=\"The sheet as it prints: "
-            + heading
-            + "\" src=\"data:image/png;base64,"
-            + Base64.getEncoder().encodeToString(picture)
-            + "\">");
-    html.append(Outlines.of(number, sheet));
-    line("</div>");
-    html.append(FlatTable.of(number, sheet, account.units()));
+    section("sheet-" + number, sheet.heading());
+    html.open("div", "class", "page").line();
+    String data = "data:image/png;base64," + Base64.getEncoder().encodeToString(picture);
+    html.single("img", "alt", "The sheet as it prints: " + sheet.heading(), "src", data).line();
+    Outlines.add(html, number, sheet);
+    html.close().line();
+    FlatTable.add(html, number, sheet, account.units());
     items("ul", sheet.quality());
-    line("</section>");
+    html.close().line();
   }
 
   private void foot() {
     Findings findings = account.findings();
-    line("<section aria-labelledby=\"whole\">");
-    line("<h2 id=\"whole\">The whole</h2>");
+    section("whole", "The whole");
     items("ul", findings.read());
     items("ul", findings.closing());
     if (findings.weight() != null) {
       items("ul", WeightWords.of(findings.weight()));
     }
     items("ul", account.made().names());
-    line("</section>");
-    line("</main>");
-    line("<footer class=\"quiet\">");
-    line(
-        "<p>Never cut from a drawing, and do not scale one off: patterns are made and checked to the"
-            + " measured table. Rules for children’s cords, small parts and bags are those of the"
-            + " country of sale; ask somebody licensed there.</p>");
-    line("</footer>");
-    line("</body>");
-    line("</html>");
+    html.close().line().close().line();
+    html.open("footer", "class", "quiet").line();
+    html.element("p", CAUTION).line();
+    html.close().line().close().line().close().line();
   }
 
   private void items(String list, List<String> items) {
     if (items.isEmpty()) {
       return;
     }
-    line("<" + list + ">");
-    items.forEach(i -> line("<li>" + Html.text(i) + "</li>"));
-    line("</" + list + ">");
-  }
-
-  private void line(String text) {
-    html.append(text).append('\n');
+    html.open(list).line();
+    items.forEach(i -> html.element("li", i).line());
+    html.close().line();
   }
 
   private static String style() {

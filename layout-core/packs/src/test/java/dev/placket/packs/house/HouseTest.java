@@ -35,7 +35,7 @@ class HouseTest {
               "compose",
               Set.of(
                   "description", "flats", "folder", "output", "page", "refusal", "table", "text")),
-          Map.entry("report", Set.of("flats", "output", "placed")),
+          Map.entry("report", Set.of("flats", "output", "placed", "text")),
           Map.entry("json", Set.of("flats", "output", "placed", "refusal", "report")),
           Map.entry(
               "run",

@@ -1,5 +1,6 @@
 package dev.placket.workbooks.write;
 
+import dev.placket.packs.text.Xml;
 import dev.placket.workbooks.place.Anchored;
 import dev.placket.workbooks.read.DrawnThing;
 
@@ -49,9 +50,9 @@ final class AnchorXml {
         + "/><xdr:pic><xdr:nvPicPr><xdr:cNvPr id=\""
         + id
         + "\" name=\""
-        + escaped(picture.name())
+        + Xml.escaped(picture.name())
         + "\" descr=\""
-        + escaped(description)
+        + Xml.escaped(description)
         + "\"/><xdr:cNvPicPr><a:picLocks noChangeAspect=\"1\"/></xdr:cNvPicPr></xdr:nvPicPr>"
         + "<xdr:blipFill><a:blip r:embed=\""
         + relation
@@ -60,23 +61,5 @@ final class AnchorXml {
         + extent
         + "/></a:xfrm><a:prstGeom prst=\"rect\"><a:avLst/></a:prstGeom></xdr:spPr></xdr:pic>"
         + "<xdr:clientData/></xdr:oneCellAnchor>";
-  }
-
-  /** A value as an attribute holds it. */
-  static String escaped(String value) {
-    StringBuilder b = new StringBuilder();
-    value
-        .codePoints()
-        .forEach(
-            c -> {
-              switch (c) {
-                case '&' -> b.append("&amp;");
-                case '<' -> b.append("&lt;");
-                case '>' -> b.append("&gt;");
-                case '"' -> b.append("&quot;");
-                default -> b.appendCodePoint(c < ' ' ? ' ' : c);
-              }
-            });
-    return b.toString();
   }
 }

@@ -1,5 +1,6 @@
 package dev.placket.workbooks.write;
 
+import dev.placket.packs.text.Xml;
 import dev.placket.workbooks.parts.Tag;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -68,7 +69,7 @@ final class ContentTypesText {
         + " "
         + attribute
         + "=\""
-        + AnchorXml.escaped(value)
+        + Xml.escaped(value)
         + "\" ContentType=\""
         + type
         + "\"/>";

@@ -1,5 +1,6 @@
 package dev.placket.workbooks.write;
 
+import dev.placket.packs.text.Xml;
 import dev.placket.workbooks.parts.Tag;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
@@ -44,7 +45,7 @@ final class RelationsText {
                 + "\" Type=\""
                 + type
                 + "\" Target=\""
-                + AnchorXml.escaped(target)
+                + Xml.escaped(target)
                 + "\"/>");
     return id;
   }
