@@ -22,8 +22,8 @@ import dev.placket.packs.report.Report;
 import dev.placket.packs.report.RunResult;
 import dev.placket.packs.report.Telling;
 import dev.placket.packs.report.Units;
-import dev.placket.packs.run.FitRun;
-import dev.placket.packs.run.PackRun;
+import dev.placket.packs.run.Packs;
+import dev.placket.packs.run.RunOptions;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -185,22 +185,30 @@ final class FitCommand implements Callable<Integer> {
 
   private RunResult result(Telling in) throws Refusal {
     Missing.check(what);
-    Reading reading = new Reading(fonts.typefaces(), readLimits.limits());
     if (Files.isRegularFile(what)) {
-      return described(PackReader.read(what), reading, in);
+      RunOptions how = options(out == null ? what.resolveSibling("placket") : out, in);
+      return described(PackReader.read(what), how);
     }
-    Path into = out == null ? what.resolve("placket") : out;
+    RunOptions how = options(out == null ? what.resolve("placket") : out, in);
     Path workbook = onto;
     if (workbook != null) {
       Missing.check(workbook);
       checkForWorkbook();
-      return ontoOptions.run(what, workbook, into, replace, allowSoft, reading, in).run();
+      return ontoOptions.run(what, workbook, how).run();
     }
-    long most = Weight.bytes(weight);
     PaperOption known = PaperOption.of(paper);
-    Paper on = known == null ? Paper.A4.landscape() : known.paper();
-    return new FitRun(what, into, on, blank, replace, allowSoft, most, size.limits(), reading, in)
-        .run();
+    return Packs.ofFolder(what, known == null ? Paper.A4.landscape() : known.paper(), how);
+  }
+
+  private RunOptions options(Path into, Telling in) throws Refusal {
+    return RunOptions.into(into)
+        .withReplace(replace)
+        .withBlank(blank)
+        .withAllowSoft(allowSoft)
+        .withMaxBytes(Weight.bytes(weight))
+        .withLimits(size.limits())
+        .withReading(new Reading(fonts.typefaces(), readLimits.limits()))
+        .withTelling(in);
   }
 
   /** What is of no use there is said rather than passed over. */
@@ -213,21 +221,16 @@ final class FitCommand implements Callable<Integer> {
     }
   }
 
-  private RunResult described(Described read, Reading reading, Telling in) throws Refusal {
-    Path into = out == null ? what.resolveSibling("placket") : out;
+  private RunResult described(Described read, RunOptions how) throws Refusal {
     if (read.pack().workbook() != null) {
       checkForWorkbook();
-      return ontoOptions.run(read, onto, into, replace, allowSoft, reading, in).run();
+      return ontoOptions.run(read, onto, how).run();
     }
     if (onto != null) {
       throw Refusal.input(
           what + ": has no workbook; give one there, or name a folder of flats with --onto.");
     }
-    long most = Weight.bytes(weight);
-    PaperOption known = PaperOption.of(paper);
-    return new PackRun(
-            read, into, known, blank, replace, allowSoft, most, size.limits(), reading, in)
-        .run();
+    return Packs.ofDescription(read, PaperOption.of(paper), how);
   }
 
   private Units units() throws Refusal {

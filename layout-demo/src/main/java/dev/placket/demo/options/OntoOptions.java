@@ -3,9 +3,8 @@ package dev.placket.demo.options;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.compose.DescribedWorkbook;
 import dev.placket.packs.description.Described;
-import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.packs.report.Telling;
+import dev.placket.packs.run.RunOptions;
 import dev.placket.workbooks.parts.WorkbookLimits;
 import dev.placket.workbooks.place.Asked;
 import dev.placket.workbooks.run.DescribedSource;
@@ -62,17 +61,11 @@ public final class OntoOptions {
   private int mostMebibytes = (int) (WorkbookLimits.DEFAULT.bytes() >> 20);
 
   /** The run for a folder. */
-  public OntoRun run(
-      Path folder,
-      Path onto,
-      Path out,
-      boolean replace,
-      boolean allowSoft,
-      Reading reading,
-      Telling telling) {
+  public OntoRun run(Path folder, Path onto, RunOptions how) {
     Asked asked = new Asked(windows, labelled);
-    FolderSource flats = new FolderSource(folder, onto, worksheet, asked, allowSoft, reading);
-    return new OntoRun(flats, onto, out, replace, leeway, limits(), telling);
+    FolderSource flats =
+        new FolderSource(folder, onto, worksheet, asked, how.allowSoft(), how.reading());
+    return new OntoRun(flats, onto, leeway, limits(), how);
   }
 
   /**
@@ -81,15 +74,7 @@ public final class OntoOptions {
    * @param onto another workbook; null for the description's
    * @throws Refusal with every slip of the description
    */
-  public OntoRun run(
-      Described described,
-      @Nullable Path onto,
-      Path out,
-      boolean replace,
-      boolean allowSoft,
-      Reading reading,
-      Telling telling)
-      throws Refusal {
+  public OntoRun run(Described described, @Nullable Path onto, RunOptions how) throws Refusal {
     if (!worksheet.isEmpty() || !windows.isEmpty() || !labelled.isEmpty()) {
       throw Refusal.input(
           described.file()
@@ -97,10 +82,10 @@ public final class OntoOptions {
               + " --window and --labelled.");
     }
     DescribedWorkbook said =
-        DescribedWorkbook.of(described, DensityTargets.DEFAULT, allowSoft, reading);
+        DescribedWorkbook.of(described, DensityTargets.DEFAULT, how.allowSoft(), how.reading());
     Path workbook = onto == null ? said.file() : onto;
     DescribedSource flats = new DescribedSource(said, workbook);
-    return new OntoRun(flats, workbook, out, replace, leeway, limits(), telling);
+    return new OntoRun(flats, workbook, leeway, limits(), how);
   }
 
   private WorkbookLimits limits() {

@@ -31,7 +31,7 @@ class FillsTest {
             .formatted(colour);
     Run run = Run.of("fit", ExamplePack.write(dir, text), "--out", dir.resolve("out"), "--replace");
     assertEquals(0, run.code(), run.err());
-    return ImageIO.read(dir.resolve("out/pack-1.png").toFile());
+    return ImageIO.read(dir.resolve("out/pack.png").toFile());
   }
 
   private static int count(BufferedImage image, int rgb) {

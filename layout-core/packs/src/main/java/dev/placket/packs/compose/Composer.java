@@ -6,7 +6,7 @@ import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.Words;
 import dev.placket.packs.flats.FlatSpots;
 import dev.placket.packs.flats.Reading;
-import dev.placket.packs.output.OutputName;
+import dev.placket.packs.output.PackName;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.Typeface;
@@ -130,7 +130,12 @@ public final class Composer {
       notes.add("callouts: fit.json says where each points; the sheets do not draw them.");
     }
     return new ComposedPack(
-        title(), fileName(), fields(), sheets, described.pack().oneScale(), notes);
+        PackName.title(fields(), stem()),
+        PackName.stem(fields(), stem(), "pack"),
+        fields(),
+        sheets,
+        described.pack().oneScale(),
+        notes);
   }
 
   /**
@@ -168,22 +173,6 @@ public final class Composer {
   private String leading(Words words) {
     List<String> texts = words.in(described.pack().languages());
     return texts.isEmpty() ? "" : texts.get(0);
-  }
-
-  private String title() {
-    List<String> parts = new ArrayList<>();
-    for (String field : List.of("label", "style-number", "style-name")) {
-      String value = leading(described.pack().fields().getOrDefault(field, Words.NONE));
-      if (!value.isBlank()) {
-        parts.add(value);
-      }
-    }
-    return parts.isEmpty() ? stem() : String.join(" ", parts);
-  }
-
-  private String fileName() {
-    String number = leading(described.pack().fields().getOrDefault("style-number", Words.NONE));
-    return OutputName.stem(number.isBlank() ? stem() : number, "pack");
   }
 
   private String stem() {

@@ -3,10 +3,8 @@ package dev.placket.packs.run;
 import dev.placket.packs.flats.FlatFile;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.folder.FlatFolder;
-import dev.placket.packs.placed.PackWeight;
 import dev.placket.packs.report.Figures;
 import dev.placket.packs.report.Findings;
-import dev.placket.packs.report.SheetResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,34 +13,26 @@ import java.util.Locale;
 public final class FolderFindings {
   private FolderFindings() {}
 
-  /**
-   * Of a folder.
-   *
-   * @param title what was laid out
-   * @param folder what was read
-   * @param set how it was grouped
-   * @param sheets what came of it
-   * @param dividePrice the part of the scale that the line between the windows cost
-   * @param weight what the file weighs
-   */
-  static Findings of(
-      String title,
-      FlatFolder folder,
-      FlatSet set,
-      List<SheetResult> sheets,
-      double dividePrice,
-      PackWeight weight) {
+  /** How each file was read and grouped. */
+  static List<String> all(FlatFolder folder, FlatSet set) {
     List<String> read = new ArrayList<>(List.of(roles(folder)));
     read.addAll(grouped(set));
     read.addAll(read(folder));
-    List<String> closing = new ArrayList<>();
-    if (dividePrice >= Findings.LEAST_SHOWN) {
-      closing.add(
-          "The line between the windows stands where all are in line, for "
-              + Figures.fixed(dividePrice * 100, 1)
-              + " % of scale.");
-    }
-    return new Findings(title, folder.path(), read, unnamed(folder), sheets, closing, weight);
+    return read;
+  }
+
+  /**
+   * The price of a sheet in order, in words.
+   *
+   * @param dividePrice the part of the scale that the line between the windows cost
+   */
+  static List<String> closing(double dividePrice) {
+    return dividePrice < Findings.LEAST_SHOWN
+        ? List.of()
+        : List.of(
+            "The line between the windows stands where all are in line, for "
+                + Figures.fixed(dividePrice * 100, 1)
+                + " % of scale.");
   }
 
   /** How each file was read. */

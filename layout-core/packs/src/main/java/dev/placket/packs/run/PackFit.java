@@ -58,7 +58,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
    * Fits every sheet.
    *
    * @param units what lengths are said in
-   * @throws Refusal with exit code 4 naming every sheet without room
+   * @throws NoRoomRefusal naming every sheet without room
    */
   static PackFit of(ComposedPack pack, Units units) throws Refusal {
     List<One> sheets = new ArrayList<>();
@@ -76,7 +76,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
       results.add(result(one, noRoom, units));
     }
     if (!noRoom.isEmpty()) {
-      throw new NoRoomRefusal(noRoom, results).of(pack.title(), pack.fields());
+      throw new NoRoomRefusal(noRoom, results);
     }
     return new PackFit(results, more);
   }

@@ -4,7 +4,6 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.json.FitJson;
 import dev.placket.packs.output.Outputs;
-import dev.placket.packs.page.PdfPack;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.Account;
 import dev.placket.packs.report.Findings;
@@ -19,27 +18,56 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The files of a run that makes a PDF.
+ * The files of a run: what is sent out, a preview of each sheet, the report, {@code fit.json}.
  *
  * @param out the folder they go to
- * @param name what they are called, before the ending
+ * @param replace whether existing files are overwritten
+ * @param main the name of the file that is sent out
  * @param previews names of the previews, one for each sheet
- * @param blank whether the sheets are also written without flats
- * @param replace whether files that are there may be written anew
+ * @param blank the name of the file without flats; null where none is written
+ * @param report the name of the report page
  */
-record RunFiles(Path out, String name, List<String> previews, boolean blank, boolean replace) {
+public record RunFiles(
+    Path out,
+    boolean replace,
+    String main,
+    List<String> previews,
+    @Nullable String blank,
+    String report) {
   private static final String JSON = "fit.json";
 
+  /** Copies the list. */
+  public RunFiles {
+    previews = List.copyOf(previews);
+  }
+
+  /** The files of a pack in PDF; previews are numbered where there is more than one sheet. */
+  static RunFiles ofPdf(Path out, boolean replace, String stem, int sheets, boolean blank) {
+    List<String> previews =
+        sheets == 1
+            ? List.of(stem + ".png")
+            : IntStream.rangeClosed(1, sheets).mapToObj(i -> stem + "-" + i + ".png").toList();
+    return new RunFiles(
+        out, replace, stem + ".pdf", previews, blank ? stem + "-blank.pdf" : null, report(stem));
+  }
+
+  /** The name of the report page of files with a stem. */
+  public static String report(String stem) {
+    return stem + "-report.html";
+  }
+
   private List<String> names() {
-    List<String> names = new ArrayList<>(List.of(pdf()));
+    List<String> names = new ArrayList<>(List.of(main));
     names.addAll(previews);
-    if (blank) {
-      names.add(blankPdf());
+    if (blank != null) {
+      names.add(blank);
     }
-    names.add(report());
+    names.add(report);
     names.add(JSON);
     return names;
   }
@@ -48,34 +76,36 @@ record RunFiles(Path out, String name, List<String> previews, boolean blank, boo
    * Refuses, before anything is done, what could not be written in the end, or would overwrite a
    * picture that is read.
    *
-   * @param read the pictures
+   * @param read flats with their pictures
    */
-  void check(Stream<FlatSet.Item> read) throws Refusal {
+  public void check(List<FlatSet.Item> read) throws Refusal {
     List<String> obstacles =
-        new Outputs(out, replace).obstacles(names(), read.map(item -> item.file().path()));
+        new Outputs(out, replace).obstacles(names(), read.stream().map(item -> item.file().path()));
     if (!obstacles.isEmpty()) {
       throw Refusal.input(obstacles);
     }
   }
 
   /**
-   * Draws the previews and writes all files.
+   * Writes all files, or none.
    *
-   * @param pdf the file of all pages
-   * @param pages one for each sheet
+   * @param mainFile the file that is sent out
+   * @param pictures the previews, one for each name
+   * @param blankFile the file without flats, where it has a name
    * @param findings what the run found out
    * @param fields the header's values by their names
-   * @param telling how it is told
+   * @param telling what is reported, and how
    */
-  RunResult write(
-      byte[] pdf,
-      List<PdfPack.Filled> pages,
+  public RunResult write(
+      byte[] mainFile,
+      List<byte[]> pictures,
+      byte @Nullable [] blankFile,
       Findings findings,
       Map<String, String> fields,
       Telling telling)
       throws Refusal {
-    Made made = new Made(out, names(), pdf(), pdf.length, report());
-    Account account = Account.of(findings, telling, made);
+    Account account =
+        Account.of(findings, telling, new Made(out, names(), main, mainFile.length, report));
     try {
       byte[] json =
           FitJson.bytes(
@@ -86,39 +116,19 @@ record RunFiles(Path out, String name, List<String> previews, boolean blank, boo
               findings.weight(),
               findings.sheets());
       Map<String, byte[]> files = new LinkedHashMap<>();
-      files.put(pdf(), pdf);
-      List<byte[]> pictures = new ArrayList<>();
-      pages.forEach(p -> pictures.add(PdfPack.preview(p)));
-      for (int i = 0; i < pages.size(); i++) {
+      files.put(main, mainFile);
+      for (int i = 0; i < previews.size(); i++) {
         files.put(previews.get(i), pictures.get(i));
       }
-      if (blank) {
-        files.put(blankPdf(), new PdfPack(findings.title()).pdf(withoutFlats(pages)));
+      if (blank != null) {
+        files.put(blank, Objects.requireNonNull(blankFile, "the file without flats"));
       }
-      files.put(report(), ReportPage.of(account, pictures));
+      files.put(report, ReportPage.of(account, pictures));
       files.put(JSON, json);
       new Outputs(out, replace).write(files);
       return new RunResult(account, json);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static List<PdfPack.Filled> withoutFlats(List<PdfPack.Filled> pages) {
-    List<PdfPack.Filled> bare = new ArrayList<>();
-    pages.forEach(p -> bare.add(new PdfPack.Filled(p.page(), List.of())));
-    return bare;
-  }
-
-  private String pdf() {
-    return name + ".pdf";
-  }
-
-  private String report() {
-    return name + "-report.html";
-  }
-
-  private String blankPdf() {
-    return name + "-blank.pdf";
   }
 }

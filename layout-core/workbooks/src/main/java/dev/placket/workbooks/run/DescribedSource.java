@@ -3,6 +3,7 @@ package dev.placket.workbooks.run;
 import dev.placket.packs.compose.DescribedWorkbook;
 import dev.placket.packs.description.PackWorksheet;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.output.PackName;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.text.Lettering;
 import dev.placket.workbooks.place.Asked;
@@ -11,8 +12,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Flats of a description, which says for which worksheet each is.
@@ -40,13 +39,6 @@ public record DescribedSource(DescribedWorkbook said, Path onto) implements Give
     if (!wrong.isEmpty()) {
       throw Refusal.input(wrong);
     }
-    return new Given(said.description(), title(said.fields()), said.fields(), tasks);
-  }
-
-  private static String title(Map<String, String> fields) {
-    return Stream.of("label", "style-number", "style-name")
-        .map(f -> fields.getOrDefault(f, ""))
-        .filter(v -> !v.isBlank())
-        .collect(Collectors.joining(" "));
+    return new Given(said.description(), PackName.title(said.fields(), ""), said.fields(), tasks);
   }
 }

@@ -7,7 +7,7 @@ import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.FlatFolder;
 import dev.placket.packs.folder.FolderFlats;
 import dev.placket.packs.folder.PackNotes;
-import dev.placket.packs.folder.PackNotes.Field;
+import dev.placket.packs.output.PackName;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.run.FolderFindings;
 import dev.placket.packs.text.Lettering;
@@ -16,8 +16,6 @@ import dev.placket.workbooks.read.Workbook;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Flats of a folder.
@@ -51,18 +49,11 @@ public record FolderSource(
               FolderFindings.unnamed(read)));
     }
     PackNotes notes = folders.get(0).notes();
-    return new Given(onto, title(notes), notes.fields(), tasks);
+    return new Given(onto, PackName.title(notes.fields(), ""), notes.fields(), tasks);
   }
 
   /** A worksheet has none of the windows of the built-in sheet. */
   private static FlatSet anywhere(FlatSet set) {
     return set.of(set.flats().stream().map(f -> f.withWindows(List.of())).toList());
-  }
-
-  private static String title(PackNotes notes) {
-    return Stream.of(Field.LABEL, Field.STYLE_NUMBER, Field.STYLE_NAME)
-        .map(notes::value)
-        .filter(v -> !v.isBlank())
-        .collect(Collectors.joining(" "));
   }
 }

@@ -2,18 +2,15 @@ package dev.placket.workbooks.run;
 
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.flats.Differences;
-import dev.placket.packs.json.FitJson;
+import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.output.OutputName;
-import dev.placket.packs.output.Outputs;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.packs.report.Account;
 import dev.placket.packs.report.Findings;
-import dev.placket.packs.report.Made;
-import dev.placket.packs.report.ReportPage;
 import dev.placket.packs.report.RunResult;
 import dev.placket.packs.report.SheetResult;
-import dev.placket.packs.report.Telling;
+import dev.placket.packs.run.RunFiles;
+import dev.placket.packs.run.RunOptions;
 import dev.placket.packs.text.Lettering;
 import dev.placket.pictures.PictureException;
 import dev.placket.pictures.prepare.ImageRows;
@@ -32,36 +29,23 @@ import dev.placket.workbooks.show.Preview;
 import dev.placket.workbooks.show.WorksheetJson;
 import dev.placket.workbooks.write.WorkbookCopy;
 import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * One run: read the workbook and the flats, fit, check, write a copy.
  *
  * @param flats where they come from
  * @param onto the workbook
- * @param out the folder for the copy
- * @param replace whether files that are there may be written anew
  * @param leeway how many pixels readers may take a column or row for smaller or larger; 0 or more
  * @param limits how much the workbook may ask for
- * @param telling how it is told
+ * @param how what is written where
  */
 public record OntoRun(
-    Given.Source flats,
-    Path onto,
-    Path out,
-    boolean replace,
-    int leeway,
-    WorkbookLimits limits,
-    Telling telling) {
+    Given.Source flats, Path onto, int leeway, WorkbookLimits limits, RunOptions how) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
   /**
@@ -83,19 +67,15 @@ public record OntoRun(
     Sheets sheets = new Sheets(new WorksheetReader(parts, workbook));
     Lettering lettering = Lettering.load();
     Given given = flats.of(workbook, lettering);
-    if (telling.strict()) {
-      Differences.check(given.tasks().stream().flatMap(t -> t.set().items().stream()).toList());
+    List<FlatSet.Item> items =
+        given.tasks().stream().flatMap(t -> t.set().items().stream()).toList();
+    if (how.telling().strict()) {
+      Differences.check(items);
     }
     List<Fitted> fitted = Together.map(given.tasks(), t -> firstWithRoom(t, workbook, sheets));
-    Outputs outputs = new Outputs(out, replace);
-    List<String> names = names(fitted);
-    Stream<Path> read =
-        given.tasks().stream().flatMap(t -> t.set().items().stream()).map(i -> i.file().path());
-    List<String> obstacles = outputs.obstacles(names, read);
-    if (!obstacles.isEmpty()) {
-      throw Refusal.input(obstacles);
-    }
-    return write(parts, workbook, given, fitted, outputs, lettering);
+    RunFiles files = files(fitted);
+    files.check(items);
+    return write(parts, workbook, given, fitted, files, lettering);
   }
 
   /** Worksheets as they are asked for: the package is read by one at a time. */
@@ -139,20 +119,24 @@ public record OntoRun(
   }
 
   /** The copy, a preview of each worksheet in play, and the numbers. */
-  private List<String> names(List<Fitted> fitted) {
+  private RunFiles files(List<Fitted> fitted) {
     String workbook = onto.getFileName().toString();
     int dot = workbook.lastIndexOf('.');
     String own = dot > 0 ? workbook.substring(0, dot) : workbook;
     String ending = dot > 0 ? "." + OutputName.stem(workbook.substring(dot + 1), "xlsx") : "";
-    List<String> names = new ArrayList<>(List.of(OutputName.kept(own, "workbook") + ending));
     String stem = OutputName.stem(own, "workbook");
+    List<String> previews = new ArrayList<>();
     for (Fitted f : fitted) {
       String sheet = OutputName.stem(f.worksheet().name(), "worksheet");
-      names.add(stem + "-" + f.worksheet().entry().index() + "-" + sheet + ".png");
+      previews.add(stem + "-" + f.worksheet().entry().index() + "-" + sheet + ".png");
     }
-    names.add(stem + "-report.html");
-    names.add("fit.json");
-    return names;
+    return new RunFiles(
+        how.out(),
+        how.replace(),
+        OutputName.kept(own, "workbook") + ending,
+        previews,
+        null,
+        RunFiles.report(stem));
   }
 
   private RunResult write(
@@ -160,7 +144,7 @@ public record OntoRun(
       Workbook workbook,
       Given given,
       List<Fitted> fitted,
-      Outputs outputs,
+      RunFiles files,
       Lettering lettering)
       throws Refusal {
     Set<String> read = new LinkedHashSet<>();
@@ -176,28 +160,10 @@ public record OntoRun(
     }
     Findings findings =
         OntoWords.findings(title(given), given.source(), read, unnamed, fitted, results, leeway);
-    List<String> names = names(fitted);
     byte[] copy = WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative);
     List<byte[]> previews =
         fitted.parallelStream().map(f -> png(Preview.of(f, lettering))).toList();
-    String page = names.get(previews.size() + 1);
-    Made made = new Made(out, names, names.get(0), copy.length, page);
-    Account account = Account.of(findings, telling, made);
-    Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(names.get(0), copy);
-    for (int i = 0; i < previews.size(); i++) {
-      files.put(names.get(i + 1), previews.get(i));
-    }
-    files.put(page, ReportPage.of(account, previews));
-    try {
-      byte[] json =
-          FitJson.bytes(findings.title(), given.fields(), TARGETS, telling.limits(), null, results);
-      files.put("fit.json", json);
-      outputs.write(files);
-      return new RunResult(account, json);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return files.write(copy, previews, null, findings, given.fields(), how.telling());
   }
 
   private static byte[] png(BufferedImage image) {

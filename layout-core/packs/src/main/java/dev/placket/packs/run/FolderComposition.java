@@ -1,0 +1,112 @@
+package dev.placket.packs.run;
+
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.CaptionRoom;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.folder.FlatFolder;
+import dev.placket.packs.folder.FlatSheet;
+import dev.placket.packs.folder.FolderFlats;
+import dev.placket.packs.output.PackName;
+import dev.placket.packs.page.Page;
+import dev.placket.packs.placed.Placing;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.report.SheetResult;
+import dev.placket.packs.report.Units;
+import dev.placket.packs.text.Lettering;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** A folder of flats on the built-in sheet. */
+record FolderComposition(
+    FlatFolder folder, FlatSheet sheet, FlatSet set, Lettering lettering, Units units)
+    implements Composition {
+  static FolderComposition of(Path folder, Paper paper, RunOptions how) throws Refusal {
+    Lettering lettering = Lettering.load();
+    FlatFolder read = FlatFolder.read(folder, how.reading());
+    FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
+    CaptionRoom room = CaptionRoom.on(Length.pt(sheet.width()));
+    FlatSet set = FolderFlats.of(read, DensityTargets.DEFAULT, how.allowSoft(), room, lettering);
+    return new FolderComposition(read, sheet, set, lettering, how.telling().units());
+  }
+
+  @Override
+  public Path source() {
+    return folder.path();
+  }
+
+  @Override
+  public String title() {
+    return PackName.title(fields(), name()) + ": flat sheet";
+  }
+
+  @Override
+  public String fileName() {
+    return PackName.stem(fields(), name(), "sheet");
+  }
+
+  private String name() {
+    Path last = folder.path().toAbsolutePath().normalize().getFileName();
+    return last == null ? "sheet" : last.toString();
+  }
+
+  @Override
+  public Map<String, String> fields() {
+    return folder.notes().fields();
+  }
+
+  @Override
+  public List<FlatSet.Item> items() {
+    return set.items();
+  }
+
+  @Override
+  public int sheets() {
+    return 1;
+  }
+
+  @Override
+  public Placed place() throws Refusal {
+    SheetFit fitting = new SheetFit(sheet, set, units);
+    return new OnSheets(fitting.fit(), fitting.dividePrice());
+  }
+
+  private final class OnSheets implements Placed {
+    private final List<SheetFit.Placed> sheets;
+    private final double dividePrice;
+
+    OnSheets(List<SheetFit.Placed> sheets, double dividePrice) {
+      this.sheets = sheets;
+      this.dividePrice = dividePrice;
+    }
+
+    @Override
+    public int sheets() {
+      return sheets.size();
+    }
+
+    @Override
+    public FittedPack pack() throws Refusal {
+      List<FittedSheet> fitted = new ArrayList<>();
+      for (int i = 0; i < sheets.size(); i++) {
+        SheetFit.Placed its = sheets.get(i);
+        Page page = sheet.page(its.divide(), i + 1 + " of " + sheets.size());
+        SheetResult result =
+            SheetResult.of(
+                its.request(),
+                its.fit(),
+                Placing.of(set.of(its.request().flats()), its.fit(), DensityTargets.DEFAULT));
+        fitted.add(new FittedSheet(result.of(its.further()), page, Set.of()));
+      }
+      return new FittedPack(
+          fitted,
+          FolderFindings.all(folder, set),
+          FolderFindings.unnamed(folder),
+          FolderFindings.closing(dividePrice));
+    }
+  }
+}

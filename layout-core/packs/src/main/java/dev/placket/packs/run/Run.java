@@ -1,0 +1,114 @@
+package dev.placket.packs.run;
+
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.packs.flats.Differences;
+import dev.placket.packs.json.NoRoomRefusal;
+import dev.placket.packs.page.Inked;
+import dev.placket.packs.page.PdfPack;
+import dev.placket.packs.placed.KeepWeight;
+import dev.placket.packs.placed.PlacedFlat;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.report.Findings;
+import dev.placket.packs.report.RunResult;
+import dev.placket.packs.report.SheetResult;
+import dev.placket.packs.run.Composition.FittedPack;
+import dev.placket.packs.run.Composition.FittedSheet;
+import dev.placket.packs.run.Composition.Placed;
+import dev.placket.packs.text.Lettering;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The one way from a composition to the files of a pack: place, prepare, draw, report, write. */
+record Run(Composition composition, RunOptions how, Lettering lettering) {
+  RunResult run() throws Refusal {
+    if (how.telling().strict()) {
+      Differences.check(composition.items());
+    }
+    files(composition.sheets()).check(composition.items());
+    Placed placed = place();
+    how.limits().check(composition.source(), placed.sheets());
+    RunFiles files = files(placed.sheets());
+    files.check(composition.items());
+    FittedPack pack = placed.pack();
+    how.limits().checkPixels(composition.source(), previewPixels(pack));
+    KeepWeight.Kept kept = kept(pack);
+    List<PdfPack.Filled> pages = pages(pack, kept.sheets());
+    return files.write(
+        kept.file(),
+        pages.stream().map(PdfPack::preview).toList(),
+        how.blank() ? withoutFlats(pages) : null,
+        findings(pack, kept),
+        composition.fields(),
+        how.telling());
+  }
+
+  private Placed place() throws Refusal {
+    try {
+      return composition.place();
+    } catch (NoRoomRefusal e) {
+      throw e.of(composition.title(), composition.fields());
+    }
+  }
+
+  private RunFiles files(int sheets) {
+    return RunFiles.ofPdf(how.out(), how.replace(), composition.fileName(), sheets, how.blank());
+  }
+
+  private static long previewPixels(FittedPack pack) {
+    return pack.sheets().stream()
+        .mapToLong(sheet -> PdfPack.previewPixels(sheet.page().sheet().paper()))
+        .sum();
+  }
+
+  private KeepWeight.Kept kept(FittedPack pack) throws Refusal {
+    PdfPack pdf = new PdfPack(composition.title());
+    KeepWeight.Writer writer = sheets -> pdf.pdf(pages(pack, sheets));
+    try {
+      return new KeepWeight(how.maxBytes(), DensityTargets.DEFAULT, writer)
+          .write(pack.sheets().stream().map(sheet -> sheet.result().flats()).toList());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private Findings findings(FittedPack pack, KeepWeight.Kept kept) {
+    List<SheetResult> results = new ArrayList<>();
+    for (int i = 0; i < pack.sheets().size(); i++) {
+      results.add(pack.sheets().get(i).result().with(kept.sheets().get(i)));
+    }
+    return new Findings(
+        composition.title(),
+        composition.source(),
+        pack.read(),
+        pack.unnamed(),
+        results,
+        pack.notes(),
+        kept.weight());
+  }
+
+  /** The ruled and lettered pages with what lies on them. */
+  private List<PdfPack.Filled> pages(FittedPack pack, List<List<PlacedFlat>> sheets) {
+    List<PdfPack.Filled> pages = new ArrayList<>();
+    for (int i = 0; i < sheets.size(); i++) {
+      FittedSheet sheet = pack.sheets().get(i);
+      List<Inked> inked = new ArrayList<>();
+      for (PlacedFlat flat : sheets.get(i)) {
+        boolean bar = sheet.trueSize().contains(flat.flat().id());
+        inked.add(bar ? Drawn.checked(flat, lettering) : Drawn.inked(flat, lettering));
+      }
+      pages.add(new PdfPack.Filled(sheet.page(), inked));
+    }
+    return pages;
+  }
+
+  private byte[] withoutFlats(List<PdfPack.Filled> pages) {
+    try {
+      return new PdfPack(composition.title())
+          .pdf(pages.stream().map(p -> new PdfPack.Filled(p.page(), List.of())).toList());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package dev.placket.packs.run;
+
+import dev.placket.packs.compose.PackLimits;
+import dev.placket.packs.flats.Reading;
+import dev.placket.packs.report.Telling;
+import dev.placket.pictures.prepare.WeightPlan;
+import java.nio.file.Path;
+
+/**
+ * What is written where, and how, whatever the flats come from.
+ *
+ * <p>Start with {@link #into} and state what differs from the defaults.
+ *
+ * @param out the folder that files are written to; made if it does not exist
+ * @param replace whether existing files are overwritten
+ * @param blank whether the same sheets are written without flats, too
+ * @param allowSoft whether pictures may grow until they are soft
+ * @param maxBytes the maximum size of the PDF in bytes
+ * @param limits the maximum size of the pack
+ * @param reading how pictures are read
+ * @param telling what is reported, and how
+ */
+public record RunOptions(
+    Path out,
+    boolean replace,
+    boolean blank,
+    boolean allowSoft,
+    long maxBytes,
+    PackLimits limits,
+    Reading reading,
+    Telling telling) {
+  /** New files in a folder; no file is overwritten. */
+  public static RunOptions into(Path out) {
+    return new RunOptions(
+        out,
+        false,
+        false,
+        false,
+        WeightPlan.DEFAULT_LIMIT,
+        PackLimits.DEFAULT,
+        Reading.DEFAULT,
+        Telling.USUAL);
+  }
+
+  /** The same with existing files overwritten, or not. */
+  public RunOptions withReplace(boolean yes) {
+    return new RunOptions(out, yes, blank, allowSoft, maxBytes, limits, reading, telling);
+  }
+
+  /** The same with the sheets without flats written too, or not. */
+  public RunOptions withBlank(boolean yes) {
+    return new RunOptions(out, replace, yes, allowSoft, maxBytes, limits, reading, telling);
+  }
+
+  /** The same with pictures that may grow until they are soft, or not. */
+  public RunOptions withAllowSoft(boolean yes) {
+    return new RunOptions(out, replace, blank, yes, maxBytes, limits, reading, telling);
+  }
+
+  /** The same with another maximum size of the PDF in bytes. */
+  public RunOptions withMaxBytes(long bytes) {
+    return new RunOptions(out, replace, blank, allowSoft, bytes, limits, reading, telling);
+  }
+
+  /** The same with another maximum size of the pack. */
+  public RunOptions withLimits(PackLimits l) {
+    return new RunOptions(out, replace, blank, allowSoft, maxBytes, l, reading, telling);
+  }
+
+  /** The same with pictures read in another way. */
+  public RunOptions withReading(Reading r) {
+    return new RunOptions(out, replace, blank, allowSoft, maxBytes, limits, r, telling);
+  }
+
+  /** The same reported in another way. */
+  public RunOptions withTelling(Telling t) {
+    return new RunOptions(out, replace, blank, allowSoft, maxBytes, limits, reading, t);
+  }
+}
