@@ -1,4 +1,4 @@
-/** The command that makes ready copies of pictures. */
+/** The command {@code placket prepare}: writes print-ready copies of pictures. */
 @NullMarked
 package dev.placket.demo.prepare;
 

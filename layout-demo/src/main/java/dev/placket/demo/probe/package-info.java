@@ -1,4 +1,4 @@
-/** {@code placket probe}: what is known of a picture, as a table and as JSON. */
+/** {@code placket probe}: reports on a picture, as a table and as JSON. */
 @NullMarked
 package dev.placket.demo.probe;
 

@@ -1,4 +1,14 @@
-/** From a folder or a description to the files of a pack. */
+/**
+ * From a folder or a description to the files of a pack: compose, fit, prepare, draw, report.
+ *
+ * <p><b>One scale on all sheets</b> ({@code one-scale}; {@code OneScale}): every sheet is fitted by
+ * itself, then again with the group at the scale of the sheet on which it came out smallest. What
+ * fits at a scale fits at a smaller one, unless a minimum size forbids it; the run reports that.
+ *
+ * <p><b>A sheet that continues is ruled twice</b>: once to fit and, where its flats need further
+ * sheets, again with their number, since every sheet states which of how many it is. Rulings do not
+ * depend on that text, so the fit stays valid.
+ */
 @NullMarked
 package dev.placket.packs.run;
 

@@ -1,4 +1,9 @@
-/** Flats from a folder or a description onto the worksheets of a workbook. */
+/**
+ * Flats from a folder or a description onto the worksheets of a workbook.
+ *
+ * <p>{@code Given.Source} is where flats come from: a folder ({@code FolderSource}) or a
+ * description ({@code DescribedSource}). All else is the same for both.
+ */
 @NullMarked
 package dev.placket.workbooks.run;
 
