@@ -118,6 +118,21 @@ class OutputsTest {
     assertTrue(alone.contains(all(out)), "of one run: " + all(out).keySet());
   }
 
+  /** While a run in this process has begun, one in another must not even look at its parts. */
+  @Test
+  void aRunInAnotherProcessIsRefusedWhileOneHasBegun() throws Exception {
+    Path flats = flats("a", GOOD);
+    Path out = dir.resolve("out");
+    try (Staging staging = Staging.open(out, true)) {
+      try (OutputStream to = staging.begin("mine.txt").out()) {
+        to.write('m');
+      }
+      assertEquals(2, process(flats, out).waitFor());
+      staging.finish();
+    }
+    assertEquals(Map.of("mine.txt", "m"), all(out));
+  }
+
   private static Process process(Path flats, Path out) throws IOException {
     return new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),

@@ -1,0 +1,4 @@
+/** A program that measures pictures and solves a sheet. */
+module consumer {
+  requires dev.placket.pictures;
+}
