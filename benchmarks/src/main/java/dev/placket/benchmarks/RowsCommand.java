@@ -70,7 +70,7 @@ final class RowsCommand implements Callable<Integer> {
               points: {csv: points.csv}
         """);
     Path printed = folder.resolve("printed.txt");
-    Runs.Ended ended = placket.run(printed, List.of("fit", pack.toString(), "--replace"));
+    Runs.Ended ended = placket.run(printed, List.of("fit", pack.toString(), "--overwrite"));
     if (!Runs.placed(ended.code())) {
       throw new PageException(rows + " rows: " + Files.readString(printed).strip());
     }

@@ -7,6 +7,7 @@ import dev.placket.demo.options.FontOptions;
 import dev.placket.demo.options.LimitOptions;
 import dev.placket.demo.options.OntoOptions;
 import dev.placket.demo.options.PackOptions;
+import dev.placket.demo.options.QuietOption;
 import dev.placket.demo.options.ReadLimitOptions;
 import dev.placket.demo.options.StrictOption;
 import dev.placket.layout.sheet.Paper;
@@ -34,30 +35,33 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code placket fit}: a folder of flats becomes a sheet. */
+/** {@code placket fit}: places flats on sheets or worksheets and writes the pack. */
 @Command(
     name = "fit",
     mixinStandardHelpOptions = true,
     addMethodSubcommands = false,
     sortOptions = false,
+    parameterListHeading = "Input:%n",
     description = {
-      "Makes the sheets of a description, or places the flats of a folder on a ruled flat sheet.",
+      "Places flats on sheets and writes the pack.",
+      "",
+      "Writes the sheets of a description, one ruled flat sheet for a folder, or a copy of a"
+          + " workbook.",
       "",
       "A description is a YAML file; placket starter DIR writes one to begin from. In a folder,"
-          + " roles come from words in the file names: front, back, side, inside, detail, swatch,"
-          + " artwork, photo, step. Values for the header are read from pack.properties in the"
-          + " folder, if it is there.",
+          + " words in the file names give the roles: front, back, side, inside, detail, swatch,"
+          + " artwork, photo, step. An optional pack.properties in the folder fills the header.",
       ""
     },
     footer = {
       "",
-      "Exit codes: 0 all placed; 1 an internal error; 2 wrong usage or input, nothing"
-          + " written; 3 all placed, a picture is soft or the"
-          + " weight does not hold; 4 no room, nothing written.",
+      "Exit codes: 0 all placed; 1 internal error; 2 wrong usage or input, nothing written; 3 all"
+          + " placed, but a picture is soft or the PDF is over the size limit; 4 no room, nothing"
+          + " written.",
       "",
       "Examples:",
       "  placket fit flats --paper Letter --out sheets",
-      "  placket fit my-style/pack.yaml --replace",
+      "  placket fit my-style/pack.yaml --overwrite",
       "  placket fit flats --units in --json > fit.json",
       "  placket fit flats --onto pack.xlsx --worksheet Flats",
       "  placket fit my-style/workbook.yaml",
@@ -70,49 +74,51 @@ final class FitCommand implements Callable<Integer> {
   private Path what = Path.of("");
 
   @Option(
-      names = "--out",
+      names = {"-o", "--out"},
       paramLabel = "DIR",
-      description = "Where sheets are written; else the folder placket beside them.")
+      description =
+          "The folder for the results (default: placket, in the folder or beside the description).")
   private @Nullable Path out;
 
   @Option(
       names = "--paper",
       paramLabel = "NAME",
       description =
-          "A0 to A6, Letter, Legal or 11x17, as in \"A5 portrait\", or two sides as in 210x148mm;"
-              + " else what the description says, or A4. Without a way up a folder's sheet is"
-              + " landscape, and a described one stays the way up it is.")
+          "A0 to A6, Letter, Legal or 11x17, as in \"A5 portrait\", or width and height as in"
+              + " 210x148mm (default: the description's paper, or A4). Without an orientation, a"
+              + " folder's sheet is landscape and a described sheet keeps its own.")
   private @Nullable String paper;
 
-  @Option(names = "--blank", description = "Writes the same sheet without its flats, too.")
+  @Option(names = "--blank", description = "Also writes the sheets without flats.")
   private boolean blank;
 
-  @Option(names = "--replace", description = "Overwrites existing files.")
+  @Option(names = "--overwrite", description = "Overwrites existing files.")
   private boolean replace;
 
   @Option(
       names = "--allow-soft",
-      description = "Lets pictures grow until they look blurred, rather than holding them small.")
+      description = "Lets pictures print larger than their pixels allow; they may look blurred.")
   private boolean allowSoft;
 
   @Option(
-      names = "--weight",
+      names = "--max-size",
       paramLabel = "MB",
       description =
-          "The most that the PDF may weigh, in million bytes; 7 if not given. Pictures get fewer"
-              + " pixels for it, down to 150 per inch.")
+          "The maximum size of the PDF, in million bytes (default: 7). In a larger PDF, pictures"
+              + " get fewer pixels, down to 150 per inch.")
   private double weight = Weight.DEFAULT;
 
   @Option(
       names = "--units",
       paramLabel = "UNIT",
-      description = "What the report says printed lengths in: mm, or in for inches; else mm.")
+      description =
+          "The unit of printed lengths in the report: mm, or in for inches (default: mm).")
   private String units = "mm";
 
   @Option(
       names = "--json",
       description =
-          "Prints fit.json to standard output, also where there is no room, and the report to"
+          "Prints fit.json to standard output, also if there is no room, and the report to"
               + " standard error.")
   private boolean json;
 
@@ -120,10 +126,12 @@ final class FitCommand implements Callable<Integer> {
       names = "--onto",
       paramLabel = "PACK",
       description = {
-        "Places the flats on the worksheets of this workbook (ISO/IEC 29500) and writes a copy.",
-        "A folder in WHAT that is named as a worksheet holds the flats of that worksheet."
+        "Places the flats on the worksheets of this workbook (ISO/IEC 29500) and writes a copy. A"
+            + " subfolder of WHAT with the name of a worksheet gives the flats of that worksheet."
       })
   private @Nullable Path onto;
+
+  @Mixin private QuietOption quiet = new QuietOption();
 
   @Mixin private FontOptions fonts = new FontOptions();
 
@@ -171,16 +179,16 @@ final class FitCommand implements Callable<Integer> {
 
   private int run() throws Refusal {
     RunResult result = result(new Telling(units(), limits.limits(), strict.asked()));
-    Terminal shown = terminal ? Terminal.here() : Terminal.PLAIN;
-    String said = Report.of(result.account(), shown.lines());
+    int code = result.account().falls() ? ExitCodes.SHORT : 0;
     if (json) {
       report.write(result.json(), 0, result.json().length);
       report.flush();
-      messages.print(said);
-    } else {
-      report.print(said);
     }
-    return result.account().falls() ? ExitCodes.SHORT : 0;
+    if (code != 0 || !quiet.given()) {
+      Terminal shown = terminal ? Terminal.here() : Terminal.PLAIN;
+      (json ? messages : report).print(Report.of(result.account(), shown.lines()));
+    }
+    return code;
   }
 
   private RunResult result(Telling in) throws Refusal {
@@ -211,13 +219,13 @@ final class FitCommand implements Callable<Integer> {
         .withTelling(in);
   }
 
-  /** What is of no use there is said rather than passed over. */
+  /** Refuses options that have no effect on a workbook, rather than ignoring them. */
   private void checkForWorkbook() throws Refusal {
     if (paper != null || blank) {
       throw Refusal.input(
           (blank ? "--blank" : "--paper")
-              + ": is for sheets of Placket's own; a workbook has its paper and its blank already,"
-              + " leave the option out.");
+              + ": does not apply to a workbook, which has its own paper and blank sheet; leave the"
+              + " option out.");
     }
   }
 
@@ -228,7 +236,7 @@ final class FitCommand implements Callable<Integer> {
     }
     if (onto != null) {
       throw Refusal.input(
-          what + ": has no workbook; give one there, or name a folder of flats with --onto.");
+          what + ": names no workbook; name one there, or give a folder of flats with --onto.");
     }
     return Packs.ofDescription(read, PaperOption.of(paper), how);
   }
@@ -237,7 +245,7 @@ final class FitCommand implements Callable<Integer> {
     return switch (units) {
       case "mm" -> Units.MM;
       case "in" -> Units.IN;
-      default -> throw Refusal.input("--units " + units + ": unknown; known are mm and in.");
+      default -> throw Refusal.input("--units " + units + ": is unknown; give mm or in.");
     };
   }
 }

@@ -3,6 +3,7 @@ package dev.placket.demo;
 import dev.placket.demo.console.ExitCodes;
 import dev.placket.demo.console.Messages;
 import dev.placket.demo.console.PlainSigns;
+import dev.placket.demo.options.OptionGroup;
 import dev.placket.demo.prepare.PrepareCommand;
 import dev.placket.demo.probe.ProbeCommand;
 import dev.placket.packs.output.Visible;
@@ -106,6 +107,7 @@ public final class Main {
     } else {
       known.values().forEach(each -> line.addSubcommand(each.get()));
     }
+    line.getSubcommands().values().forEach(OptionGroup::inHelpOf);
     line.setOut(new PrintWriter(out, true));
     line.setErr(new PrintWriter(err, true));
     line.setUsageHelpAutoWidth(false);

@@ -2,6 +2,7 @@ package dev.placket.demo;
 
 import dev.placket.demo.console.ExitCodes;
 import dev.placket.demo.console.Messages;
+import dev.placket.demo.options.QuietOption;
 import dev.placket.packs.output.Outputs;
 import dev.placket.packs.output.Visible;
 import dev.placket.packs.refusal.Refusal;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -25,13 +27,15 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     addMethodSubcommands = false,
     sortOptions = false,
+    parameterListHeading = "Folder:%n",
     description = {
-      "Writes a commented description and its files into a folder; it runs as it is.",
+      "Writes a commented description and its files into a folder, ready for placket fit.",
       ""
     },
     footer = {
       "",
-      "Exit codes: 0 written; 2 wrong usage, or existing files; nothing written.",
+      "Exit codes: 0 written; 1 internal error; 2 wrong usage or existing files, nothing"
+          + " written.",
       "",
       "Example: placket starter my-style",
       ""
@@ -42,11 +46,13 @@ final class StarterCommand implements Callable<Integer> {
       List.of(DESCRIPTION, "front.svg", "back.svg", "pocket.svg", "patch.svg", "points.csv");
   private static final String SCHEMA = "placket-pack-1.schema.json";
 
-  @Parameters(paramLabel = "DIR", description = "The folder; made if it does not exist.")
+  @Parameters(paramLabel = "DIR", description = "The folder; created if missing.")
   private Path folder = Path.of("");
 
-  @Option(names = "--replace", description = "Overwrites existing files.")
-  private boolean replace;
+  @Option(names = "--overwrite", description = "Overwrites existing files.")
+  private boolean overwrite;
+
+  @Mixin private QuietOption quiet = new QuietOption();
 
   private final PrintStream report;
   private final PrintStream messages;
@@ -71,12 +77,15 @@ final class StarterCommand implements Callable<Integer> {
     Map<String, byte[]> files = new LinkedHashMap<>();
     FILES.forEach(name -> files.put(name, resource("/starter/" + name)));
     files.put(SCHEMA, resource("/" + SCHEMA));
-    Outputs outputs = new Outputs(folder, replace);
+    Outputs outputs = new Outputs(folder, overwrite);
     List<String> obstacles = outputs.obstacles(new ArrayList<>(files.keySet()));
     if (!obstacles.isEmpty()) {
       throw Refusal.input(obstacles);
     }
     outputs.write(files);
+    if (quiet.given()) {
+      return;
+    }
     files
         .keySet()
         .forEach(f -> report.println("Written: " + Visible.line(folder.resolve(f).toString())));

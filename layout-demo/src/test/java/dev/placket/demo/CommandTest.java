@@ -55,7 +55,7 @@ class CommandTest {
     assertEquals(0, fit(flats));
     byte[] pdf = Files.readAllBytes(made(".pdf").get(0));
     byte[] json = Files.readAllBytes(out.resolve("fit.json"));
-    assertEquals(0, fit(flats, "--replace"), said);
+    assertEquals(0, fit(flats, "--overwrite"), said);
     assertArrayEquals(pdf, Files.readAllBytes(made(".pdf").get(0)));
     assertArrayEquals(json, Files.readAllBytes(out.resolve("fit.json")));
   }
@@ -102,7 +102,7 @@ class CommandTest {
     assertEquals(0, fit(flats));
     String first = id(made(".pdf").get(0));
     put("front.svg", GOOD.replace("rect x='10'", "rect x='11'"));
-    assertEquals(0, fit(flats, "--replace"));
+    assertEquals(0, fit(flats, "--overwrite"));
     assertNotEquals(first, id(made(".pdf").get(0)));
   }
 

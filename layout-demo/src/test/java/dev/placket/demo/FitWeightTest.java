@@ -50,7 +50,7 @@ class FitWeightTest {
     Object[] args = new Object[more.length + 3];
     args[0] = "fit";
     args[1] = dir;
-    args[2] = "--replace";
+    args[2] = "--overwrite";
     System.arraycopy(more, 0, args, 3, more.length);
     Run run = Run.of(args);
     said = run.out() + run.err();
@@ -87,11 +87,11 @@ class FitWeightTest {
   @Test
   void theWholeFileHoldsAndWasForeseen() throws IOException {
     // What is asked for lies between the weights at 150 and at 200, found by asking for too little.
-    assertEquals(3, run("--weight", "0.0001"), said);
+    assertEquals(3, run("--max-size", "0.0001"), said);
     long least = written();
     for (double more : new double[] {1.1, 1.3, 1.6}) {
       long limit = Math.round(least * more);
-      assertEquals(0, run("--weight", String.valueOf(limit / 1e6)), said);
+      assertEquals(0, run("--max-size", String.valueOf(limit / 1e6)), said);
       JsonNode weight = json().path("weight");
       assertEquals(limit, weight.path("limit").asLong());
       assertEquals(written(), weight.path("bytes").asLong());
@@ -111,7 +111,7 @@ class FitWeightTest {
 
   @Test
   void whatCannotHoldSaysByHowMuchAndWhichWeighMost() throws IOException {
-    assertEquals(3, run("--weight", "0.02"), said);
+    assertEquals(3, run("--max-size", "0.02"), said);
     JsonNode weight = json().path("weight");
     assertEquals(written() - 20_000, weight.path("over").asLong());
     JsonNode heaviest = weight.path("heaviest");
@@ -134,7 +134,7 @@ class FitWeightTest {
 
   @Test
   void aWeightIsAboveZero() {
-    assertEquals(2, run("--weight", "0"));
-    assertTrue(said.contains("--weight"), said);
+    assertEquals(2, run("--max-size", "0"));
+    assertTrue(said.contains("--max-size"), said);
   }
 }

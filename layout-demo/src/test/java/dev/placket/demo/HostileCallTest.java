@@ -187,10 +187,10 @@ class HostileCallTest {
     byte[] before = Files.readAllBytes(front);
     Path link = Files.createSymbolicLink(dir.resolve("link"), flats);
     for (Path out : List.of(flats, link)) {
-      Run fit = Run.of("fit", flats, "--out", out, "--replace");
+      Run fit = Run.of("fit", flats, "--out", out, "--overwrite");
       assertEquals(2, fit.code(), fit.out() + fit.err());
       assertTrue(fit.err().contains("front.png: would be overwritten"), fit.err());
-      Run prepare = Run.of("prepare", front, "--at", "9mm", "--out", out, "--replace");
+      Run prepare = Run.of("prepare", front, "--at", "9mm", "--out", out, "--overwrite");
       assertEquals(2, prepare.code(), prepare.out() + prepare.err());
       org.junit.jupiter.api.Assertions.assertArrayEquals(before, Files.readAllBytes(front));
     }

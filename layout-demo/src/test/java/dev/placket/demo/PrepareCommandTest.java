@@ -104,7 +104,7 @@ class PrepareCommandTest {
     Path front = png("front.png", 800, 900);
     assertEquals(3, run("prepare", front, "--at", "180mm", "--out", ready), said);
     byte[] once = Files.readAllBytes(ready.resolve("front.png"));
-    assertEquals(3, run("prepare", front, "--at", "180mm", "--out", ready, "--replace"), said);
+    assertEquals(3, run("prepare", front, "--at", "180mm", "--out", ready, "--overwrite"), said);
     assertArrayEquals(once, Files.readAllBytes(ready.resolve("front.png")));
     assertTrue(said.contains("soft") && said.contains("ask for"), said);
   }
@@ -113,7 +113,7 @@ class PrepareCommandTest {
   void nothingOfTheUsersIsWrittenOver() throws IOException {
     Path front = png("front.png", 400, 500);
     byte[] before = Files.readAllBytes(front);
-    assertEquals(2, run("prepare", front, "--at", "18cm", "--out", dir, "--replace"));
+    assertEquals(2, run("prepare", front, "--at", "18cm", "--out", dir, "--overwrite"));
     assertTrue(said.contains("overwritten"), said);
     assertArrayEquals(before, Files.readAllBytes(front));
     Files.createDirectories(ready);
@@ -190,7 +190,7 @@ class PrepareCommandTest {
     BufferedImage kept = ImageIO.read(ready.resolve("card.png").toFile());
     assertEquals(180, kept.getRGB(0, 0) >> 16 & 255);
     assertEquals(
-        0, run("prepare", card, "--at", "30mm", "--clear-colour", "--replace", "--out", ready));
+        0, run("prepare", card, "--at", "30mm", "--clear-colour", "--overwrite", "--out", ready));
     BufferedImage cut = ImageIO.read(ready.resolve("card.png").toFile());
     assertEquals(0xFF000000, cut.getRGB(0, 0), "cut to its ink");
     assertEquals(1.5, cut.getHeight() / (double) cut.getWidth(), 0.01);
@@ -213,7 +213,7 @@ class PrepareCommandTest {
     BufferedImage front = ImageIO.read(ready.resolve("front.png").toFile());
     assertEquals((bottom - top) / 72 * 200, front.getHeight(), 1);
     Files.writeString(flats.resolve("front.svg"), SVG.replace("70", "60"));
-    assertEquals(2, run("prepare", "--for", fit, "--out", ready, "--replace"));
+    assertEquals(2, run("prepare", "--for", fit, "--out", ready, "--overwrite"));
     assertTrue(said.contains("changed"), said);
     assertFalse(said.contains("Exception"), said);
   }
@@ -226,13 +226,22 @@ class PrepareCommandTest {
     String less = String.valueOf(0.85 * full / 1e6);
     assertEquals(
         0,
-        run("prepare", front, "--at", "180mm", "--out", ready, "--replace", "--weight", less),
+        run("prepare", front, "--at", "180mm", "--out", ready, "--overwrite", "--max-size", less),
         said);
     assertTrue(said.contains("Lowered to"), said);
     assertTrue(Files.size(ready.resolve("front.png")) <= 0.85 * full, said);
     assertEquals(
         3,
-        run("prepare", front, "--at", "180mm", "--out", ready, "--replace", "--weight", "0.002"),
+        run(
+            "prepare",
+            front,
+            "--at",
+            "180mm",
+            "--out",
+            ready,
+            "--overwrite",
+            "--max-size",
+            "0.002"),
         said);
     assertTrue(said.contains("over by"), said);
     // Never under the soft limit: 180 / 25.4 * 150 = 1063 pixels.
@@ -283,9 +292,9 @@ class PrepareCommandTest {
     Run over = Run.of("prepare", drawing, "--at", "50000mm", "--out", dir.resolve("over"));
     assertEquals(2, over.code(), over.err());
     assertTrue(over.err().contains("155000 million pixels"), over.err());
-    assertTrue(over.err().contains("--most-pixels"), over.err());
+    assertTrue(over.err().contains("--max-pixels"), over.err());
     Object[] within = {
-      "prepare", drawing, "--at", "200mm", "--most-pixels", 2, "--out", dir.resolve("within")
+      "prepare", drawing, "--at", "200mm", "--max-pixels", 2, "--out", dir.resolve("within")
     };
     // 1,575 pixels squared are 2.48 million.
     assertEquals(2, Run.of(within).code());

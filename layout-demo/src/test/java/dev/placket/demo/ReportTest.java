@@ -101,7 +101,7 @@ class ReportTest {
     Run usual = fit();
     assertFalse(usual.out().contains("finest line"), usual.out());
     assertEquals("[]", placement(0).path("printed").path("tooFine").toString());
-    Run strict = fit("--replace", "--warn-line", "9mm");
+    Run strict = fit("--overwrite", "--warn-line", "9mm");
     assertTrue(strict.out().contains("under 9.00 mm"), strict.out());
     assertEquals("[\"line\"]", placement(0).path("printed").path("tooFine").toString());
   }
@@ -111,7 +111,7 @@ class ReportTest {
     Files.writeString(dir.resolve("front.svg"), GOOD);
     Run run = fit("--units", "inch");
     assertEquals(2, run.code());
-    assertEquals("placket: --units inch: unknown; known are mm and in.", run.err().strip());
+    assertEquals("placket: --units inch: is unknown; give mm or in.", run.err().strip());
   }
 
   /** What spoils the sheet comes first, what to send comes last. */

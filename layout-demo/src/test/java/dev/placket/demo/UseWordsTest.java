@@ -131,7 +131,7 @@ class UseWordsTest {
     Object[] args = new Object[options.length + 3];
     args[0] = "fit";
     args[1] = pack;
-    args[2] = "--replace";
+    args[2] = "--overwrite";
     System.arraycopy(options, 0, args, 3, options.length);
     return Run.of(args);
   }
@@ -186,7 +186,7 @@ class UseWordsTest {
     drawing("front.svg");
     assertEquals(0, Run.of("fit", flats, "--out", flats).code());
     byte[] first = Files.readAllBytes(flats.resolve("fit.json"));
-    Run second = Run.of("fit", flats, "--out", flats, "--replace");
+    Run second = Run.of("fit", flats, "--out", flats, "--overwrite");
     assertEquals(0, second.code(), second.err());
     assertArrayEquals(first, Files.readAllBytes(flats.resolve("fit.json")));
     Run elsewhere = Run.of("fit", flats, "--out", dir.resolve("elsewhere"));
@@ -211,13 +211,13 @@ class UseWordsTest {
   @Test
   void thePixelsOfAllPreviewsHaveALimit() throws IOException {
     drawing("front.svg");
-    Run over = Run.of("fit", flats, "--most-pixels", 1);
+    Run over = Run.of("fit", flats, "--max-pixels", 1);
     assertEquals(2, over.code(), over.out());
     assertTrue(
         line(over.err()).contains("1.2 million pixels, more than the limit of 1.0"), over.err());
-    assertTrue(over.err().contains("--most-pixels"), over.err());
+    assertTrue(over.err().contains("--max-pixels"), over.err());
     assertFalse(Files.exists(flats.resolve("placket")));
-    assertEquals(0, Run.of("fit", flats, "--most-pixels", 2).code());
-    assertEquals(2, Run.of("fit", flats, "--most-pixels", 0).code());
+    assertEquals(0, Run.of("fit", flats, "--max-pixels", 2).code());
+    assertEquals(2, Run.of("fit", flats, "--max-pixels", 0).code());
   }
 }

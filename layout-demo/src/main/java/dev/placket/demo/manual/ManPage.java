@@ -1,5 +1,6 @@
 package dev.placket.demo.manual;
 
+import dev.placket.demo.options.OptionGroup;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -45,11 +46,19 @@ final class ManPage {
     for (PositionalParamSpec p : spec.positionalParameters()) {
       entry(p.paramLabel(), p.description());
     }
-    for (OptionSpec o : spec.options()) {
-      String value = o.arity().max() > 0 ? " " + o.paramLabel() : "";
-      entry(String.join(", ", o.names()) + value, o.description());
-    }
+    OptionGroup.of(spec)
+        .forEach(
+            (group, options) -> {
+              macro(".PP");
+              text(group.heading() + ":");
+              options.forEach(this::option);
+            });
     paragraphs(spec.usageMessage().footer());
+  }
+
+  private void option(OptionSpec o) {
+    String value = o.arity().max() > 0 ? " " + o.paramLabel() : "";
+    entry(String.join(", ", o.names()) + value, o.description());
   }
 
   private void entry(String term, String[] description) {

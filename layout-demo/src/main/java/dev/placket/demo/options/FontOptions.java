@@ -15,14 +15,14 @@ public final class FontOptions {
       names = "--font",
       paramLabel = "FILE",
       description =
-          "A TrueType file for the text of drawings that ask for its family, as often as needed;"
-              + " other text is set in Liberation Sans.")
+          "A TrueType file for text of drawings in its family; repeatable. Other text is set in"
+              + " Liberation Sans.")
   private List<Path> files = List.of();
 
   /**
-   * What was given.
+   * The typefaces that the option gives.
    *
-   * @throws Refusal if one is no typeface
+   * @throws Refusal if a file is not a typeface
    */
   public Typefaces typefaces() throws Refusal {
     if (files.isEmpty()) {

@@ -5,28 +5,28 @@ import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.PrintLimits;
 import picocli.CommandLine.Option;
 
-/** The options that say below what a printed line, lettering or gap is warned of. */
+/** The options for the printed sizes below which the report warns. */
 public final class LimitOptions {
   @Option(
       names = "--warn-line",
       paramLabel = "LENGTH",
-      description = "Warns of printed lines under this; 0.18mm if not given.")
+      description = "Warns of printed lines finer than this (default: 0.18mm).")
   private String line = "0.18mm";
 
   @Option(
       names = "--warn-lettering",
       paramLabel = "LENGTH",
-      description = "Warns of printed capitals under this; 1.8mm if not given.")
+      description = "Warns of printed capitals lower than this (default: 1.8mm).")
   private String lettering = "1.8mm";
 
   @Option(
       names = "--warn-gap",
       paramLabel = "LENGTH",
-      description = "Warns of clear gaps between stitches under this; 0.5mm if not given.")
+      description = "Warns of gaps between printed stitches narrower than this (default: 0.5mm).")
   private String gap = "0.5mm";
 
   /**
-   * What was asked for.
+   * The limits that the options give.
    *
    * @throws Refusal if one is no length above zero
    */
@@ -49,9 +49,9 @@ public final class LimitOptions {
         return length;
       }
     } catch (IllegalArgumentException e) {
-      // Said below, with the option's name.
+      // Reported below, with the name of the option.
     }
     throw Refusal.input(
-        option + " " + text + ": is no length above zero; give it as in 180mm, 18cm or 7in.");
+        option + " " + text + ": is not a length above zero; write it as in 180mm, 18cm or 7in.");
   }
 }

@@ -15,49 +15,51 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-/** The options of {@code placket fit} that only matter with {@code --onto}. */
+/** The options of {@code placket fit} for workbooks. */
 public final class OntoOptions {
   @Option(
       names = "--worksheet",
       paramLabel = "NAME",
-      description = "With --onto: the worksheet for the flats; else the first with room.")
+      description = "The worksheet for the flats (default: the first with room).")
   private String worksheet = "";
 
   @Option(
       names = "--window",
       paramLabel = "RANGE",
       description =
-          "With --onto: a range or defined name that pictures may use; else all that is blank.")
+          "A range or defined name where pictures may go; repeatable (default: all blank cells).")
   private List<String> windows = List.of();
 
   @Option(
       names = "--labelled",
       paramLabel = "RANGE",
-      description = "With --onto: a range or defined name that stays uncovered whatever it holds.")
+      description = "A range or defined name that no picture covers, even if blank; repeatable.")
   private List<String> labelled = List.of();
 
   @Option(
-      names = "--leeway",
+      names = "--tolerance",
       paramLabel = "PIXELS",
-      description = "With --onto: by how much readers may differ on a column or row; else 1.")
+      description =
+          "The number of pixels by which programs may differ in the size of a column or row"
+              + " (default: 1).")
   private int leeway = 1;
 
   @Option(
-      names = "--most-worksheets",
+      names = "--max-worksheets",
       paramLabel = "N",
-      description = "With --onto: refuses a workbook of more; else 200.")
+      description = "The maximum number of worksheets of a workbook (default: 200).")
   private int mostWorksheets = WorkbookLimits.DEFAULT.worksheets();
 
   @Option(
-      names = "--most-cells",
+      names = "--max-cells",
       paramLabel = "N",
-      description = "With --onto: refuses worksheets that hold more; else 100000.")
+      description = "The maximum number of cells read from a workbook (default: 100000).")
   private int mostCells = WorkbookLimits.DEFAULT.cells();
 
   @Option(
-      names = "--most-mebibytes",
+      names = "--max-mebibytes",
       paramLabel = "N",
-      description = "With --onto: refuses a workbook that unpacks to more; else 512.")
+      description = "The maximum unpacked size of a workbook, in MiB (default: 512).")
   private int mostMebibytes = (int) (WorkbookLimits.DEFAULT.bytes() >> 20);
 
   /** The run for a folder. */

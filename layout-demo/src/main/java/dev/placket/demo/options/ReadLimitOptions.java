@@ -6,18 +6,18 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Option;
 
-/** The option that sets what a picture may ask for before it is refused. */
+/** The option that sets the limits for reading one picture. */
 public final class ReadLimitOptions {
   @Option(
       names = "--limit",
       paramLabel = "NAME=NUMBER",
       description =
-          "Sets what a picture may ask for, as often as needed: pixels, bytes, memory (in bytes),"
-              + " elements, depth, uses, characters, dashes, steps.")
+          "Sets a limit for reading one picture; repeatable. Names: pixels, bytes, memory (in"
+              + " bytes), elements, depth, uses, characters, dashes, steps.")
   private Map<String, Long> limits = new LinkedHashMap<>();
 
   /**
-   * What was asked for.
+   * The limits that the options give.
    *
    * @throws Refusal if there is no such limit, or one is not above zero
    */

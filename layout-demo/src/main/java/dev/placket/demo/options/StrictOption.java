@@ -2,16 +2,16 @@ package dev.placket.demo.options;
 
 import picocli.CommandLine.Option;
 
-/** The option that refuses pictures which are drawn other than their files say. */
+/** The option that refuses pictures that cannot be drawn as their files say. */
 public final class StrictOption {
   @Option(
       names = "--strict",
       description =
-          "Refuses pictures that would not be drawn as their files say, naming what is left out of"
-              + " which; nothing is written.")
+          "Refuses pictures that cannot be drawn exactly as their files say, and names each"
+              + " difference; nothing is written.")
   private boolean strict;
 
-  /** Whether it was asked for. */
+  /** Whether it is given. */
   public boolean asked() {
     return strict;
   }

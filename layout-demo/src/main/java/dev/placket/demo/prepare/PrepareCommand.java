@@ -4,6 +4,7 @@ import dev.placket.demo.console.ExitCodes;
 import dev.placket.demo.console.Messages;
 import dev.placket.demo.options.FontOptions;
 import dev.placket.demo.options.LimitOptions;
+import dev.placket.demo.options.QuietOption;
 import dev.placket.demo.options.ReadLimitOptions;
 import dev.placket.demo.options.StrictOption;
 import dev.placket.layout.density.DensityTargets;
@@ -36,23 +37,26 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code placket prepare}: pictures become ready copies for their printed size. */
+/** {@code placket prepare}: writes print-ready copies of pictures. */
 @Command(
     name = "prepare",
     mixinStandardHelpOptions = true,
     addMethodSubcommands = false,
     sortOptions = false,
+    parameterListHeading = "Input:%n",
     description = {
-      "Makes ready copies of pictures: white grounds cleared, cropped to the ink, with just the"
-          + " pixels that their printed size asks for, as PNG without loss. Photographs and"
-          + " swatches, known by their names, keep their ground. Originals are never written"
-          + " over.",
+      "Prepares print-ready copies of pictures.",
+      "",
+      "Clears white backgrounds, crops to the drawing"
+          + " bounds, reduces pixels to what the printed size needs, and writes lossless PNG."
+          + " Photographs and swatches, recognized by file name, keep their background. Originals"
+          + " are never overwritten.",
       ""
     },
     footer = {
       "",
-      "Exit codes: 0 all ready; 2 wrong usage or input, nothing written; 3 all ready, a picture is"
-          + " soft or the weight does not hold.",
+      "Exit codes: 0 all prepared; 1 internal error; 2 wrong usage or input, nothing written; 3 all"
+          + " prepared, but a picture is soft or the copies are over the size limit.",
       "",
       "Example: placket prepare front.png back.svg --at 180mm --out ready",
       ""
@@ -63,59 +67,61 @@ public final class PrepareCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "FILE",
       arity = "0..*",
-      description = "Pictures; with --for those of the sheet are found beside it if none is named.")
+      description = "The pictures; with --for, those of the sheet by default.")
   private List<Path> files = new ArrayList<>();
 
   @Option(
       names = "--at",
       paramLabel = "LENGTH",
-      description = "The printed length of the longer side of the ink, as in 180mm, 18cm or 7in.")
+      description =
+          "The printed length of the longer side of the drawing bounds, as in 180mm, 18cm or 7in.")
   private @Nullable String at;
 
   @Option(
       names = "--for",
       paramLabel = "FIT",
-      description = "A fit.json: every picture is made ready for its place on the sheet.")
+      description = "A fit.json; each picture is prepared for its printed size on the sheet.")
   private @Nullable Path fit;
 
   @Option(
       names = "--density",
       paramLabel = "N",
-      description = "The most pixels per printed inch; 200 if not given.")
+      description = "The maximum pixels per printed inch (default: 200).")
   private double density = DensityTargets.DEFAULT.aim();
 
-  @Option(names = "--keep-ground", description = "Leaves white grounds as they are.")
-  private boolean keepGround;
+  @Option(names = "--keep-background", description = "Keeps white backgrounds.")
+  private boolean keepBackground;
 
   @Option(
       names = "--clear-colour",
-      description = "Clears a ground of any one colour that the border shows, not only white.")
+      description = "Clears a background of any single colour, not only white.")
   private boolean clearColour;
 
   @Option(
       names = "--clear-enclosed",
-      description = "Clears paper that lines enclose, too; a white garment becomes see-through.")
+      description =
+          "Also clears white areas enclosed by lines; a white garment becomes transparent.")
   private boolean clearEnclosed;
 
   @Option(
       names = "--few-colours",
       description =
-          "Exchanges colours for at most 256 where nobody sees it (60 dB): copies of coloured art"
-              + " weigh less than half.")
+          "Reduces a copy to at most 256 colours where that is visually lossless (PSNR at least"
+              + " 60 dB); coloured artwork shrinks to less than half.")
   private boolean fewColours;
 
   @Option(
-      names = "--weight",
+      names = "--max-size",
       paramLabel = "MB",
       description =
-          "The most that all copies may weigh, in million bytes; 7 if not given. Densities are"
-              + " lowered for it, down to 150.")
+          "The maximum size of all copies together, in million bytes (default: 7). Larger copies"
+              + " get fewer pixels, down to 150 per inch.")
   private double weight = Weight.DEFAULT;
 
   @Option(
-      names = "--most-pixels",
+      names = "--max-pixels",
       paramLabel = "N",
-      description = "Refuses a copy of a drawing of more million pixels; else 200.")
+      description = "The maximum size of the copy of a drawing, in million pixels (default: 200).")
   private long mostPixels = PrepareRun.MOST_PIXELS / MILLION;
 
   @Mixin private FontOptions fonts = new FontOptions();
@@ -127,14 +133,16 @@ public final class PrepareCommand implements Callable<Integer> {
   @Mixin private StrictOption strict = new StrictOption();
 
   @Option(
-      names = "--out",
+      names = {"-o", "--out"},
       paramLabel = "DIR",
       required = true,
-      description = "The folder that takes the copies.")
+      description = "The folder for the copies.")
   private Path out = Path.of("");
 
-  @Option(names = "--replace", description = "Overwrites existing files.")
-  private boolean replace;
+  @Option(names = "--overwrite", description = "Overwrites existing files.")
+  private boolean overwrite;
+
+  @Mixin private QuietOption quiet = new QuietOption();
 
   private final PrintStream report;
   private final PrintStream messages;
@@ -143,7 +151,7 @@ public final class PrepareCommand implements Callable<Integer> {
    * The command with where it writes.
    *
    * @param report takes the table
-   * @param messages takes what is wrong, and progress
+   * @param messages takes messages and progress
    */
   public PrepareCommand(PrintStream report, PrintStream messages) {
     this.report = report;
@@ -154,25 +162,30 @@ public final class PrepareCommand implements Callable<Integer> {
   public Integer call() {
     try {
       if (!(density > 0) || Double.isInfinite(density)) {
-        throw Refusal.input("--density " + density + ": a density is above zero; 200 is usual.");
+        throw Refusal.input(
+            "--density " + density + ": is not a density; give a number above zero, as in 200.");
       }
       long most = Weight.bytes(weight);
       if (mostPixels < 1) {
-        throw Refusal.input("--most-pixels " + mostPixels + ": a limit is above zero.");
+        throw Refusal.input(
+            "--max-pixels " + mostPixels + ": is not a limit; give a number above zero.");
       }
       PrintLimits least = limits.limits();
       if (clearColour && clearEnclosed) {
-        throw Refusal.input("prepare: takes either --clear-colour or --clear-enclosed.");
+        throw Refusal.input("prepare: give --clear-colour or --clear-enclosed, not both.");
       }
       List<Job> jobs = jobs(new Reading(fonts.typefaces(), readLimits.limits()));
       PrepareRun.Ready ready =
-          new PrepareRun(jobs, most, mostPixels * MILLION, out, replace, strict.asked())
+          new PrepareRun(jobs, most, mostPixels * MILLION, out, overwrite, strict.asked())
               .run(progress(jobs.size()));
-      report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, least));
-      report.println("Written into " + Visible.line(out.toString()));
       boolean soft =
           ready.done().stream().anyMatch(d -> d.state(DensityTargets.DEFAULT) == PrintState.SOFT);
-      return soft || ready.weight() > most ? 3 : 0;
+      int code = soft || ready.weight() > most ? ExitCodes.SHORT : 0;
+      if (code != 0 || !quiet.given()) {
+        report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, least));
+        report.println("Written into " + Visible.line(out.toString()));
+      }
+      return code;
     } catch (Refusal refusal) {
       Messages.print(messages, refusal.messages());
       return ExitCodes.of(refusal);
@@ -180,7 +193,7 @@ public final class PrepareCommand implements Callable<Integer> {
   }
 
   private IntConsumer progress(int all) {
-    boolean watched = System.console() != null && all > 1;
+    boolean watched = System.console() != null && all > 1 && !quiet.given();
     return ready -> {
       if (watched) {
         messages.print("\r" + ready + " of " + all + " ready" + (ready == all ? "\n" : ""));
@@ -192,7 +205,7 @@ public final class PrepareCommand implements Callable<Integer> {
     Path sheet = fit;
     String length = at;
     if ((sheet == null) == (length == null)) {
-      throw Refusal.input("prepare: takes either --at, as in --at 180mm, or --for FIT.");
+      throw Refusal.input("prepare: give either --at, as in --at 180mm, or --for FIT.");
     }
     List<Job> all = sheet != null ? forSheet(sheet) : atLength(length == null ? "" : length);
     return all.stream().map(j -> j.with(reading)).toList();
@@ -200,7 +213,7 @@ public final class PrepareCommand implements Callable<Integer> {
 
   private List<Job> atLength(String text) throws Refusal {
     if (files.isEmpty()) {
-      throw Refusal.input("prepare: names no picture; give one or more, as in front.png.");
+      throw Refusal.input("prepare: no picture is named; name one or more, as in front.png.");
     }
     Length longest = LimitOptions.length("--at", text);
     List<String> missing =
@@ -238,7 +251,7 @@ public final class PrepareCommand implements Callable<Integer> {
     return jobs;
   }
 
-  /** A picture that lies on several sheets is prepared once, for the largest of its places. */
+  /** A picture on several sheets is prepared once, for its largest place. */
   private static List<FitSizes.Placed> largest(List<FitSizes.Placed> all) {
     Map<String, FitSizes.Placed> bySource = new LinkedHashMap<>();
     for (FitSizes.Placed each : all) {
@@ -280,7 +293,7 @@ public final class PrepareCommand implements Callable<Integer> {
   }
 
   private Clearing clearing(Role role) {
-    if (keepGround || FlatSet.keepsGround(role)) {
+    if (keepBackground || FlatSet.keepsGround(role)) {
       return Clearing.NONE;
     }
     if (clearColour) {

@@ -178,7 +178,7 @@ record PrepareRun(
           String.format(
               Locale.ROOT,
               "%s: comes to %.0f million pixels, more than the limit of %.0f million; ask for a"
-                  + " shorter --at or a lower --density, or raise the limit with --most-pixels.",
+                  + " shorter --at or a lower --density, or raise the limit with --max-pixels.",
               job.file(),
               pixels / 1e6,
               mostPixels / 1e6));

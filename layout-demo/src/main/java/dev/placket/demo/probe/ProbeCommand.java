@@ -21,30 +21,34 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code placket probe}: says what is known of pictures. */
+/** {@code placket probe}: reports what is in pictures. */
 @Command(
     name = "probe",
     mixinStandardHelpOptions = true,
     addMethodSubcommands = false,
     sortOptions = false,
+    parameterListHeading = "Input:%n",
     description = {
-      "Says what is known of pictures: format, pixels, stated density, ground, inked box and, at a"
-          + " printed size, the effective print density, the wanted pixels, and how fine lines,"
-          + " lettering and stitch gaps print.",
+      "Reports what is in pictures and how they print.",
       "",
-      "Reads SVG, SVGZ, PNG, JPEG, TIFF, GIF, BMP and WebP by what their bytes are. Writes nothing.",
+      "Lists format, pixels, stated density, background and drawing"
+          + " bounds; with --at also the effective print density, the wanted pixels, and the"
+          + " printed size of the finest lines, lettering and stitch gaps.",
+      "",
+      "Reads SVG, SVGZ, PNG, JPEG, TIFF, GIF, BMP and lossless WebP, recognized by content, not by"
+          + " file name. Writes no files.",
       ""
     },
     footer = {
       "",
-      "Exit codes: 0 all read; 2 wrong usage, or a file that cannot be read (the others are still"
-          + " reported).",
+      "Exit codes: 0 all read; 1 internal error; 2 wrong usage, or a file cannot be read (the"
+          + " others are still reported).",
       "",
       "Example: placket probe front.png back.svg --at 180mm",
       ""
     })
 public final class ProbeCommand implements Callable<Integer> {
-  /** Nothing of a pack is printed longer. */
+  /** No picture of a pack prints longer. */
   private static final double LONGEST_MM = 10_000;
 
   @Parameters(paramLabel = "FILE", arity = "1..*", description = "The pictures.")
@@ -53,10 +57,11 @@ public final class ProbeCommand implements Callable<Integer> {
   @Option(
       names = "--at",
       paramLabel = "LENGTH",
-      description = "The printed length of the longer side of the inked box, as in 180mm or 7in.")
+      description =
+          "The printed length of the longer side of the drawing bounds, as in 180mm or 7in.")
   private @Nullable String at;
 
-  @Option(names = "--json", description = "Prints JSON of the form placket-probe/1.")
+  @Option(names = "--json", description = "Prints JSON (placket-probe/1) instead of the table.")
   private boolean json;
 
   @Mixin private ReadLimitOptions limits = new ReadLimitOptions();
@@ -74,7 +79,7 @@ public final class ProbeCommand implements Callable<Integer> {
    * The command.
    *
    * @param report takes the table or the JSON
-   * @param messages takes what cannot be read
+   * @param messages takes messages about files that cannot be read
    */
   public ProbeCommand(PrintStream report, PrintStream messages) {
     this.report = report;
@@ -127,12 +132,12 @@ public final class ProbeCommand implements Callable<Integer> {
         throw Refusal.input(
             "--at "
                 + at
-                + ": is longer than the 10000 mm that are counted with; give the printed"
-                + " length, as in 180mm or 7in.");
+                + ": is over the maximum of 10000 mm; give the printed length, as in 180mm or"
+                + " 7in.");
       }
     } catch (IllegalArgumentException e) {
-      // Said below, for all that is no length.
+      // Reported below, for everything that is not a length.
     }
-    throw Refusal.input("--at " + at + ": is no printed length; write it as in 180mm or 7in.");
+    throw Refusal.input("--at " + at + ": is not a printed length; write it as in 180mm or 7in.");
   }
 }

@@ -26,7 +26,7 @@ class HouseTest {
           Map.entry("probe", Set.of("console", "options")),
           Map.entry("prepare", Set.of("console", "options")),
           Map.entry("", Set.of("console", "options", "prepare", "probe")),
-          Map.entry("manual", Set.of("")));
+          Map.entry("manual", Set.of("", "options")));
     }
   }
 }

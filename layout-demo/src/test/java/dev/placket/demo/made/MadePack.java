@@ -71,7 +71,7 @@ record MadePack(Path folder, Path pdf, Path blank, JsonNode fit, String said) {
     Path out = Path.of("target", "made", "pack-" + paper);
     List<String> call = new ArrayList<>();
     call.addAll(List.of("fit", folder.resolve("pack.yaml").toString(), "--out", out.toString()));
-    call.addAll(List.of("--blank", "--replace"));
+    call.addAll(List.of("--blank", "--overwrite"));
     if (!paper.equals("A4")) {
       call.addAll(List.of("--paper", paper));
     }

@@ -72,7 +72,7 @@ record MadeSheet(Path folder, Path pdf, Path blank, JsonNode fit) {
     Path out = WORK.resolve(name);
     ByteArrayOutputStream said = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(said, true, StandardCharsets.UTF_8);
-    String[] call = {"fit", folder.toString(), "--out", out.toString(), "--blank", "--replace"};
+    String[] call = {"fit", folder.toString(), "--out", out.toString(), "--blank", "--overwrite"};
     int code = Main.run(call, stream, stream);
     // 3 is a sheet with a soft picture on it.
     assertTrue(code == 0 || code == 3, () -> said.toString(StandardCharsets.UTF_8));

@@ -97,7 +97,7 @@ class OutputsTest {
   private static Callable<Run> fit(Path flats, Path out, boolean replace) {
     return () ->
         replace
-            ? Run.of("fit", flats, "--out", out, "--replace")
+            ? Run.of("fit", flats, "--out", out, "--overwrite")
             : Run.of("fit", flats, "--out", out);
   }
 

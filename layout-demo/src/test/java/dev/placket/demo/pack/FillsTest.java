@@ -29,7 +29,8 @@ class FillsTest {
               one: {file: front.svg, role: front, caption: "", fills: {body: "%s"}, lines: [seams]}
         """
             .formatted(colour);
-    Run run = Run.of("fit", ExamplePack.write(dir, text), "--out", dir.resolve("out"), "--replace");
+    Run run =
+        Run.of("fit", ExamplePack.write(dir, text), "--out", dir.resolve("out"), "--overwrite");
     assertEquals(0, run.code(), run.err());
     return ImageIO.read(dir.resolve("out/pack.png").toFile());
   }

@@ -46,7 +46,7 @@ class OneScaleTest {
     Files.writeString(dir.resolve("front.svg"), svg.formatted(100));
     Files.writeString(dir.resolve("inside.svg"), svg.formatted(200));
     Path file = Files.writeString(dir.resolve("pack.yaml"), text);
-    return Run.of("fit", file, "--replace", "--out", dir.resolve("out"));
+    return Run.of("fit", file, "--overwrite", "--out", dir.resolve("out"));
   }
 
   /** Millimetres for one drawing unit of a flat. */

@@ -35,7 +35,7 @@ class PackLimitsTest {
     Object[] args = new Object[options.length + 3];
     args[0] = "fit";
     args[1] = dir.resolve("pack.yaml");
-    args[2] = "--replace";
+    args[2] = "--overwrite";
     System.arraycopy(options, 0, args, 3, options.length);
     return Run.of(args);
   }
@@ -43,22 +43,22 @@ class PackLimitsTest {
   /** Rows of 5.5 mm under a heading as high: 33 on the 190 mm between the margins of A4. */
   @Test
   void sheets() throws IOException {
-    Run over = fit(34, "--most-sheets", 1);
+    Run over = fit(34, "--max-sheets", 1);
     assertEquals(2, over.code(), over.err());
     assertTrue(over.err().contains("2 sheets, more than the limit of 1"), over.err());
-    assertTrue(over.err().contains("--most-sheets"), over.err());
+    assertTrue(over.err().contains("--max-sheets"), over.err());
     assertFalse(Files.exists(dir.resolve("placket")));
-    assertEquals(0, fit(33, "--most-sheets", 1).code());
-    assertEquals(0, fit(34, "--most-sheets", 2).code());
+    assertEquals(0, fit(33, "--max-sheets", 1).code());
+    assertEquals(0, fit(34, "--max-sheets", 2).code());
   }
 
   @Test
   void rows() throws IOException {
-    Run over = fit(11, "--most-rows", 10);
+    Run over = fit(11, "--max-rows", 10);
     assertEquals(2, over.code(), over.err());
     assertTrue(over.err().contains("a table of 11 rows"), over.err());
-    assertTrue(over.err().contains("--most-rows"), over.err());
-    assertEquals(0, fit(10, "--most-rows", 10).code());
+    assertTrue(over.err().contains("--max-rows"), over.err());
+    assertEquals(0, fit(10, "--max-rows", 10).code());
   }
 
   /** The limits if nothing is said: 20,000 rows, and 500 sheets of 33 rows. */
@@ -70,7 +70,7 @@ class PackLimitsTest {
 
   @Test
   void aLimitIsAboveZero() throws IOException {
-    assertEquals(2, fit(1, "--most-sheets", 0).code());
-    assertEquals(2, fit(1, "--most-rows", -1).code());
+    assertEquals(2, fit(1, "--max-sheets", 0).code());
+    assertEquals(2, fit(1, "--max-rows", -1).code());
   }
 }

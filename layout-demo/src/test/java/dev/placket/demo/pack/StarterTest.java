@@ -33,6 +33,6 @@ class StarterTest {
     assertTrue(again.err().contains("pack.yaml: already exists"), again.err());
     assertEquals("mine", Files.readString(dir.resolve("pack.yaml")));
     assertTrue(Files.notExists(dir.resolve("front.svg")));
-    assertEquals(0, Run.of("starter", dir, "--replace").code());
+    assertEquals(0, Run.of("starter", dir, "--overwrite").code());
   }
 }

@@ -46,7 +46,7 @@ class TableSheetTest {
   private List<List<Letter>> pages(String csv) throws IOException {
     Files.writeString(dir.resolve("points.csv"), csv);
     Path file = Files.writeString(dir.resolve("pack.yaml"), TABLE);
-    Run run = Run.of("fit", file, "--out", dir.resolve("out"), "--replace");
+    Run run = Run.of("fit", file, "--out", dir.resolve("out"), "--overwrite");
     assertEquals(0, run.code(), run.err());
     List<List<Letter>> pages = new ArrayList<>();
     try (PDDocument pdf = Loader.loadPDF(dir.resolve("out/pack.pdf").toFile())) {

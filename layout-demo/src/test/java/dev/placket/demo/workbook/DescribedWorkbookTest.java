@@ -162,7 +162,7 @@ class DescribedWorkbookTest {
     for (String[] option : new String[][] {{"--paper", "Letter"}, {"--blank"}}) {
       Run run = fit(TEXT, (Object[]) option);
       assertEquals(2, run.code());
-      assertTrue(run.err().contains(option[0] + ": is for sheets"), run.err());
+      assertTrue(run.err().contains(option[0] + ": does not apply to a workbook"), run.err());
     }
   }
 
@@ -173,7 +173,7 @@ class DescribedWorkbookTest {
     assertTrue(run.err().contains("leave out --worksheet"), run.err());
     Run sheets = fit("format: placket-pack/1\nsheets: {}\n", "--onto", workbook);
     assertEquals(2, sheets.code());
-    assertTrue(sheets.err().contains("has no workbook"), sheets.err());
+    assertTrue(sheets.err().contains("names no workbook"), sheets.err());
   }
 
   private void refused(String text, String... words) throws IOException {

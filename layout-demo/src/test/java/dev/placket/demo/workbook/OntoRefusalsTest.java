@@ -103,7 +103,7 @@ class OntoRefusalsTest {
     // A thousand to one: 64 MiB of blanks.
     byte[] blanks = new byte[64 << 20];
     Arrays.fill(blanks, (byte) ' ');
-    refused(with("xl/media/bomb.bin", blanks), "--most-mebibytes", "--most-mebibytes", "32");
+    refused(with("xl/media/bomb.bin", blanks), "--max-mebibytes", "--max-mebibytes", "32");
   }
 
   /** No typeface of this family is given, so that its text comes out in another. */
@@ -141,7 +141,7 @@ class OntoRefusalsTest {
                 }
               }
             });
-    refused(file, "--most-cells", "--most-cells", "5000");
+    refused(file, "--max-cells", "--max-cells", "5000");
   }
 
   @Test
@@ -251,7 +251,7 @@ class OntoRefusalsTest {
     }
     byte[] picture = Files.readAllBytes(preview);
     Path read = Files.write(flats.resolve(preview.getFileName()), picture);
-    assertEquals(2, command.fit(flats, file, flats, "--replace"), command.said);
+    assertEquals(2, command.fit(flats, file, flats, "--overwrite"), command.said);
     assertTrue(command.said.contains(read + ": would be overwritten"), command.said);
     org.junit.jupiter.api.Assertions.assertArrayEquals(picture, Files.readAllBytes(read));
   }

@@ -85,7 +85,7 @@ class SecondRunTest {
     byte[] before = Files.readAllBytes(original);
     assertEquals(2, command.fit(flats, original, dir), command.said);
     assertArrayEquals(before, Files.readAllBytes(original));
-    assertEquals(0, command.fit(flats, original, dir, "--replace"), command.said);
+    assertEquals(0, command.fit(flats, original, dir, "--overwrite"), command.said);
     assertFalse(java.util.Arrays.equals(before, Files.readAllBytes(original)));
   }
 

@@ -27,7 +27,7 @@ public record PackLimits(int sheets, int rows, long pixels) {
               + count
               + " sheets, more than the limit of "
               + sheets
-              + "; split it, or raise the limit with --most-sheets.");
+              + "; split it, or raise the limit with --max-sheets.");
     }
   }
 
@@ -43,7 +43,7 @@ public record PackLimits(int sheets, int rows, long pixels) {
           String.format(
               Locale.ROOT,
               "%s: its previews come to %.1f million pixels, more than the limit of %.1f million;"
-                  + " split it, take smaller paper, or raise the limit with --most-pixels.",
+                  + " split it, take smaller paper, or raise the limit with --max-pixels.",
               what,
               count / 1e6,
               pixels / 1e6));

@@ -88,7 +88,7 @@ final class SheetTables {
           .add(
               place,
               "a table of " + rows + " rows",
-              mostRows + " at most; split it, or raise the limit with --most-rows");
+              mostRows + " at most; split it, or raise the limit with --max-rows");
     }
     return rows <= mostRows;
   }

@@ -92,7 +92,7 @@ public final class Outputs {
 
   /** What is said of a file that may not be overwritten, also a link that leads nowhere. */
   static String exists(Path file) {
-    return file + ": already exists; overwrite it with --replace, or name another folder.";
+    return file + ": already exists; overwrite it with --overwrite, or name another folder.";
   }
 
   /**

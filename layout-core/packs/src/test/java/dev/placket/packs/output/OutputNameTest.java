@@ -68,7 +68,7 @@ class OutputNameTest {
       value = {
         "MG-3107 | MG-3107",
         ".-MG/1- | MG-1",
-        "--replace | replace",
+        "--overwrite | overwrite",
         "../../etc/passwd | etc-passwd",
         "CON | CON_",
         "con.1 | con_.1",

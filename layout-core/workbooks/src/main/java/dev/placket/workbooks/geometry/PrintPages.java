@@ -27,13 +27,13 @@ public final class PrintPages {
    * The pages of a worksheet.
    *
    * @param grid its columns and rows
-   * @param leeway how many pixels readers may take a column or row for smaller or larger
+   * @param tolerance how many pixels readers may take a column or row for smaller or larger
    * @param setup how it goes on paper
    */
-  public PrintPages(Grid grid, int leeway, PrintSetup setup) {
+  public PrintPages(Grid grid, int tolerance, PrintSetup setup) {
     this.grid = grid;
-    this.narrow = grid.changed(-leeway);
-    this.wide = grid.changed(leeway);
+    this.narrow = grid.changed(-tolerance);
+    this.wide = grid.changed(tolerance);
     this.setup = setup;
     Paper paper = setup.paper();
     double across = paper.width().pt() - setup.margins().left().pt() - setup.margins().right().pt();

@@ -184,7 +184,7 @@ public final class Parts implements AutoCloseable {
             + found
             + ", the limit is "
             + limit
-            + "; if the workbook is sound, raise the limit with --most-mebibytes.");
+            + "; if the workbook is sound, raise the limit with --max-mebibytes.");
   }
 
   @Override

@@ -23,10 +23,10 @@ final class Pages {
   /**
    * Of a worksheet.
    *
-   * @param leeway how many pixels readers may take a column or row for smaller or larger
+   * @param tolerance how many pixels readers may take a column or row for smaller or larger
    * @param windows ranges that pictures are meant for, which print them
    */
-  Pages(Worksheet worksheet, int leeway, Collection<CellRange> windows) {
+  Pages(Worksheet worksheet, int tolerance, Collection<CellRange> windows) {
     this.worksheet = worksheet;
     CellRange used = CellRange.cell(0, 0);
     used = worksheet.used() == null ? used : used.around(worksheet.used());
@@ -41,7 +41,7 @@ final class Pages {
       }
     }
     this.whole = used;
-    this.pages = new PrintPages(worksheet.grid(), leeway, worksheet.setup());
+    this.pages = new PrintPages(worksheet.grid(), tolerance, worksheet.setup());
   }
 
   /** Those that print what the worksheet holds: its print area, else all cells in use. */

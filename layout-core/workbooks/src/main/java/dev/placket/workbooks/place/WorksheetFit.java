@@ -38,17 +38,17 @@ public final class WorksheetFit {
   private static final int MOST_PAGES = 6;
 
   private final Worksheet worksheet;
-  private final int leeway;
+  private final int tolerance;
   private final DensityTargets targets;
 
   /**
    * For one worksheet.
    *
-   * @param leeway how many pixels readers may take a column or row for smaller or larger
+   * @param tolerance how many pixels readers may take a column or row for smaller or larger
    */
-  public WorksheetFit(Worksheet worksheet, int leeway, DensityTargets targets) {
+  public WorksheetFit(Worksheet worksheet, int tolerance, DensityTargets targets) {
     this.worksheet = worksheet;
-    this.leeway = leeway;
+    this.tolerance = tolerance;
     this.targets = targets;
   }
 
@@ -61,11 +61,11 @@ public final class WorksheetFit {
   public Fitted fit(FlatSet set, Workbook workbook, Asked asked) throws Refusal {
     List<Flat> plain = flats(set, 0);
     Map<String, CellRange> windows = asked.windows(workbook, worksheet);
-    Pages pages = new Pages(worksheet, leeway, windows.values());
+    Pages pages = new Pages(worksheet, tolerance, windows.values());
     FindRoom rooms =
         new FindRoom(
             worksheet,
-            leeway,
+            tolerance,
             Anchored.OWN,
             new Wanted(
                 windows,

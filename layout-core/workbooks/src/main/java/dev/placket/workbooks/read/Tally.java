@@ -19,7 +19,7 @@ final class Tally {
           parts.file()
               + ": its worksheets hold more than "
               + parts.limits().cells()
-              + " cells, the limit; name fewer worksheets, or raise it with --most-cells.");
+              + " cells, the limit; name fewer worksheets, or raise it with --max-cells.");
     }
   }
 }

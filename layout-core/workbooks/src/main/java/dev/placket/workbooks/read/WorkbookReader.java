@@ -100,7 +100,7 @@ public final class WorkbookReader implements Visitor {
           parts.file()
               + ": holds more than "
               + parts.limits().worksheets()
-              + " worksheets, the limit; raise it with --most-worksheets.");
+              + " worksheets, the limit; raise it with --max-worksheets.");
     }
     boolean hidden = !e.get("state", "visible").equals("visible");
     worksheets.add(new Workbook.Entry(e.get("name", ""), relation.target(), index, hidden));

@@ -39,16 +39,16 @@ public final class FindRoom {
   /**
    * For the pages of a worksheet.
    *
-   * @param leeway how many pixels readers may take a column or row for smaller or larger
+   * @param tolerance how many pixels readers may take a column or row for smaller or larger
    * @param own how the names of pictures begin that will be replaced, and so cover nothing
    * @param wanted what a description says
    */
-  public FindRoom(Worksheet worksheet, int leeway, String own, Wanted wanted) {
+  public FindRoom(Worksheet worksheet, int tolerance, String own, Wanted wanted) {
     this.worksheet = worksheet;
-    this.narrow = worksheet.grid().changed(-leeway);
+    this.narrow = worksheet.grid().changed(-tolerance);
     this.wanted = wanted;
     this.marks = new ArrayList<>(worksheet.marks());
-    Occupied occupied = new Occupied(narrow, worksheet.grid().changed(leeway));
+    Occupied occupied = new Occupied(narrow, worksheet.grid().changed(tolerance));
     worksheet.things().stream()
         .filter(t -> !t.name().startsWith(own))
         .forEach(t -> marks.add(new Mark(occupied.cells(t), Mark.Why.DRAWN_ON, t.name())));

@@ -6,8 +6,8 @@ import dev.placket.workbooks.geometry.Tracks;
 import dev.placket.workbooks.read.DrawnThing;
 
 /**
- * The cells that a picture or shape of the workbook may lie on, whatever a reader within the leeway
- * makes of columns and rows.
+ * The cells that a picture or shape of the workbook may lie on, whatever a reader within the
+ * tolerance makes of columns and rows.
  *
  * <p>What is tied to cells covers most of them where they are narrowest; what is tied to none
  * reaches furthest to the left where they are widest. Whole cells are kept clear, so that a wider

@@ -55,7 +55,7 @@ public record OntoRun(
    */
   public RunResult run() throws Refusal {
     if (leeway < 0) {
-      throw Refusal.input("--leeway " + leeway + ": is a number of pixels, 0 or more.");
+      throw Refusal.input("--tolerance " + leeway + ": is a number of pixels, 0 or more.");
     }
     try (Parts parts = Parts.open(onto, limits)) {
       return run(parts);

@@ -23,7 +23,7 @@ public final class OntoWords {
    * @param unnamed files whose names say no role
    * @param fitted the worksheets in play
    * @param sheets what came of each
-   * @param leeway pixels that readers may differ by
+   * @param tolerance pixels that readers may differ by
    */
   public static Findings findings(
       String title,
@@ -32,7 +32,7 @@ public final class OntoWords {
       Set<String> unnamed,
       List<Fitted> fitted,
       List<SheetResult> sheets,
-      int leeway) {
+      int tolerance) {
     Set<String> read = new LinkedHashSet<>(how);
     for (Fitted worksheet : fitted) {
       read.add(room(worksheet));
@@ -43,8 +43,8 @@ public final class OntoWords {
     String clear =
         "No picture touches a labelled cell or another picture, even where a reader makes columns"
             + " and rows "
-            + leeway
-            + (leeway == 1 ? " pixel" : " pixels")
+            + tolerance
+            + (tolerance == 1 ? " pixel" : " pixels")
             + " smaller, or wider by any amount.";
     return new Findings(
         title,

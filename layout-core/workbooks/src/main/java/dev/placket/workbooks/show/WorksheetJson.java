@@ -13,16 +13,16 @@ import java.util.Locale;
  * The field {@code worksheet} of a sheet in {@code fit.json}.
  *
  * @param fitted the worksheet with its flats
- * @param leeway the tolerance at its lines in pixels
+ * @param tolerance the tolerance at its lines in pixels
  */
-public record WorksheetJson(Fitted fitted, int leeway) implements MoreJson {
+public record WorksheetJson(Fitted fitted, int tolerance) implements MoreJson {
   @Override
   public void write(JsonGenerator json) throws IOException {
     json.writeObjectFieldStart("worksheet");
     json.writeStringField("name", fitted.worksheet().name());
     json.writeStringField("page", fitted.room().page().cells().toString());
     json.writeNumberField("printedPercent", fitted.room().page().percent());
-    json.writeNumberField("leewayPixels", leeway);
+    json.writeNumberField("leewayPixels", tolerance);
     json.writeArrayFieldStart("blankWindows");
     for (CellRange range : fitted.room().blank()) {
       json.writeString(range.toString());

@@ -35,9 +35,9 @@ class PrintPagesTest {
         new TreeSet<>());
   }
 
-  private static List<PrintPage> pages(int leeway, PrintSetup setup, String area) {
+  private static List<PrintPage> pages(int tolerance, PrintSetup setup, String area) {
     CellRange range = CellRange.parse(area);
-    return new PrintPages(GRID, leeway, setup).of(range, List.of(range));
+    return new PrintPages(GRID, tolerance, setup).of(range, List.of(range));
   }
 
   @Test

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * A worksheet ruled into many narrow columns and rows, where a pixel on each adds up to
  * centimetres.
  */
-class LeewayTest {
+class ToleranceTest {
   private static final String SHEET = "xl/worksheets/sheet1.xml";
   private static final long PIXEL = 9525;
   private static final int COLUMNS = 36;
@@ -32,23 +32,23 @@ class LeewayTest {
 
   @ParameterizedTest
   @ValueSource(ints = {1, 2})
-  void nothingTouchesWithinTheLeeway(int leeway) throws IOException {
-    Made made = fit(leeway);
-    Random random = new Random(leeway);
+  void nothingTouchesWithinTheTolerance(int tolerance) throws IOException {
+    Made made = fit(tolerance);
+    Random random = new Random(tolerance);
     for (int i = 0; i < COMBINATIONS; i++) {
       // Every column and row by its own whim; some readers make all of them larger, and by far.
-      long most = i % 3 == 0 ? 40 : leeway;
-      long[] columns = changed(made.columns, x -> random.nextLong(-leeway, most + 1));
-      long[] rows = changed(made.rows, x -> random.nextLong(-leeway, most + 1));
+      long most = i % 3 == 0 ? 40 : tolerance;
+      long[] columns = changed(made.columns, x -> random.nextLong(-tolerance, most + 1));
+      long[] rows = changed(made.rows, x -> random.nextLong(-tolerance, most + 1));
       assertEquals(List.of(), made.touching(columns, rows));
     }
-    long[] columns = changed(made.columns, x -> -leeway);
-    assertEquals(List.of(), made.touching(columns, changed(made.rows, x -> -leeway)));
+    long[] columns = changed(made.columns, x -> -tolerance);
+    assertEquals(List.of(), made.touching(columns, changed(made.rows, x -> -tolerance)));
     assertEquals(List.of(), made.touching(columns, made.rows));
   }
 
   @Test
-  void withoutLeewayAPixelIsEnoughToTouch() throws IOException {
+  void withoutToleranceAPixelIsEnoughToTouch() throws IOException {
     Made made = fit(0);
     assertEquals(List.of(), made.touching(made.columns, made.rows));
     long[] columns = changed(made.columns, x -> -1);
@@ -63,7 +63,7 @@ class LeewayTest {
     }
   }
 
-  private Made fit(int leeway) throws IOException {
+  private Made fit(int tolerance) throws IOException {
     Path file = dir.resolve("squared.xlsx");
     try (XSSFWorkbook book = new XSSFWorkbook();
         var to = Files.newOutputStream(file)) {
@@ -72,8 +72,8 @@ class LeewayTest {
     }
     Command command = new Command();
     Path flats = Command.plain(dir.resolve("flats"));
-    Path out = dir.resolve("out" + leeway);
-    assertEquals(0, command.fit(flats, file, out, "--leeway", "" + leeway), command.said);
+    Path out = dir.resolve("out" + tolerance);
+    assertEquals(0, command.fit(flats, file, out, "--tolerance", "" + tolerance), command.said);
     RawWorkbook raw = new RawWorkbook(out.resolve("squared.xlsx"));
     try (InputStream in = Files.newInputStream(file)) {
       return new Made(
