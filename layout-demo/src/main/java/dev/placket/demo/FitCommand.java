@@ -7,6 +7,7 @@ import dev.placket.demo.options.FontOptions;
 import dev.placket.demo.options.LimitOptions;
 import dev.placket.demo.options.OntoOptions;
 import dev.placket.demo.options.PackOptions;
+import dev.placket.demo.options.PaperNames;
 import dev.placket.demo.options.QuietOption;
 import dev.placket.demo.options.ReadLimitOptions;
 import dev.placket.demo.options.StrictOption;
@@ -83,8 +84,9 @@ final class FitCommand implements Callable<Integer> {
   @Option(
       names = "--paper",
       paramLabel = "NAME",
+      completionCandidates = PaperNames.class,
       description =
-          "A0 to A6, Letter, Legal or 11x17, as in \"A5 portrait\", or width and height as in"
+          "${COMPLETION-CANDIDATES}, as in \"A5 portrait\", or width and height as in"
               + " 210x148mm (default: the description's paper, or A4). Without an orientation, a"
               + " folder's sheet is landscape and a described sheet keeps its own.")
   private @Nullable String paper;

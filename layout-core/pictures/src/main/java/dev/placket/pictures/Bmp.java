@@ -1,11 +1,13 @@
 package dev.placket.pictures;
 
+import com.twelvemonkeys.imageio.plugins.bmp.BMPImageReaderSpi;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.Rate;
 import java.io.EOFException;
 import java.io.IOException;
 import java.util.List;
 import java.util.Set;
+import javax.imageio.ImageReader;
 
 /** The header of a BMP: the sizes and the pixels per metre of its second part. */
 final class Bmp {
@@ -13,6 +15,11 @@ final class Bmp {
   private static final int FULL = 40;
 
   private Bmp() {}
+
+  /** A decoder, without its input. */
+  static ImageReader decoder() throws IOException {
+    return Decoders.of(new BMPImageReaderSpi());
+  }
 
   static RasterHead head(String name, SourceBytes bytes, ReadLimits limits)
       throws PictureException, IOException {

@@ -1,10 +1,17 @@
 package dev.placket.pictures;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.imageio.ImageReader;
 import org.jspecify.annotations.Nullable;
 
-/** The formats that are read, told by how their bytes begin. */
+/**
+ * The formats that are read: their names, their first bytes, who reads their headers and who
+ * decodes them.
+ */
 enum Format {
   SVG("SVG", "svg"),
   SVGZ("SVGZ", "svgz", "svg.gz"),
@@ -28,7 +35,44 @@ enum Format {
 
   /** All that are read, for messages. */
   static String list() {
-    return "SVG, PNG, JPEG, TIFF, GIF, BMP or WebP";
+    List<String> words =
+        Stream.of(values()).filter(f -> f != SVGZ).map(f -> f.word).collect(Collectors.toList());
+    int last = words.size() - 1;
+    return String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+  }
+
+  /**
+   * The header of a raster.
+   *
+   * @param whole whether to check what stands behind the pixels, too
+   * @throws IllegalArgumentException for drawings, and for PNG and GIF, which keep more than their
+   *     header and are opened by {@link RasterFile}
+   */
+  RasterHead head(String name, SourceBytes bytes, ReadLimits limits, boolean whole)
+      throws PictureException, IOException {
+    return switch (this) {
+      case JPEG -> Jpeg.head(name, bytes, limits);
+      case TIFF -> Tiff.head(name, bytes, limits, whole);
+      case BMP -> Bmp.head(name, bytes, limits);
+      case WEBP -> Webp.head(name, bytes, limits);
+      case SVG, SVGZ, PNG, GIF -> throw new IllegalArgumentException(this + " has no header alone");
+    };
+  }
+
+  /**
+   * A decoder of a library, without its input.
+   *
+   * @throws IOException if there is none
+   */
+  ImageReader decoder() throws IOException {
+    return switch (this) {
+      case JPEG -> Jpeg.decoder();
+      case TIFF -> Tiff.decoder();
+      case BMP -> Bmp.decoder();
+      case WEBP -> Webp.decoder();
+      case GIF -> Gif.decoder();
+      case SVG, SVGZ, PNG -> throw new IOException("no decoder is needed for it");
+    };
   }
 
   /** The format of bytes that begin so, or null. */

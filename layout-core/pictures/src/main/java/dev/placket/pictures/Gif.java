@@ -3,6 +3,7 @@ package dev.placket.pictures;
 import java.io.EOFException;
 import java.io.IOException;
 import java.util.List;
+import javax.imageio.ImageReader;
 
 /**
  * The header of a GIF (GIF 89a): the screen, and where its first frame stands on it.
@@ -17,6 +18,11 @@ import java.util.List;
 record Gif(RasterHead head, int left, int top, int width, int height, long stray) {
   private static final int FRAME = 0x2C;
   private static final int EXTENSION = 0x21;
+
+  /** A decoder, without its input. */
+  static ImageReader decoder() throws IOException {
+    return Decoders.ofJdk("gif");
+  }
 
   static Gif read(String name, SourceBytes bytes, ReadLimits limits, boolean whole)
       throws PictureException, IOException {

@@ -1,10 +1,12 @@
 package dev.placket.pictures;
 
+import com.twelvemonkeys.imageio.plugins.jpeg.JPEGImageReaderSpi;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.Rate;
 import java.io.EOFException;
 import java.io.IOException;
 import java.util.List;
+import javax.imageio.ImageReader;
 import org.jspecify.annotations.Nullable;
 
 /** The header of a JPEG (ITU T.81, JFIF 1.02, Exif), read by hand up to its first scan. */
@@ -26,6 +28,11 @@ final class Jpeg {
   private Jpeg(String name, SourceBytes bytes) {
     this.name = name;
     this.bytes = bytes;
+  }
+
+  /** A decoder, without its input. */
+  static ImageReader decoder() throws IOException {
+    return Decoders.of(new JPEGImageReaderSpi());
   }
 
   static RasterHead head(String name, SourceBytes bytes, ReadLimits limits)

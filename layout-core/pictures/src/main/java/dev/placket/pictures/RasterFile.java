@@ -67,14 +67,7 @@ final class RasterFile {
         Gif gif = Gif.read(name, bytes, limits, whole);
         return new RasterFile(format, source, limits, gif.head(), null, gif);
       }
-      RasterHead head =
-          switch (format) {
-            case JPEG -> Jpeg.head(name, bytes, limits);
-            case TIFF -> Tiff.head(name, bytes, limits, whole);
-            case BMP -> Bmp.head(name, bytes, limits);
-            case WEBP -> Webp.head(name, bytes, limits);
-            default -> throw new IllegalArgumentException(format + " is no raster");
-          };
+      RasterHead head = format.head(name, bytes, limits, whole);
       return new RasterFile(format, source, limits, head, null, null);
     } catch (EOFException e) {
       throw RasterHead.damaged(name, String.valueOf(e.getMessage()), "the file is cut short");

@@ -1,11 +1,14 @@
 package dev.placket.pictures;
 
+import com.twelvemonkeys.imageio.plugins.jpeg.JPEGImageReaderSpi;
+import com.twelvemonkeys.imageio.plugins.tiff.TIFFImageReaderSpi;
 import java.io.EOFException;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import javax.imageio.ImageReader;
 
 /** The header of a TIFF (TIFF 6.0): its first directory, and how many follow. */
 final class Tiff {
@@ -13,6 +16,13 @@ final class Tiff {
   private static final int SEPARATED = 5;
 
   private Tiff() {}
+
+  /** A decoder, without its input. */
+  static ImageReader decoder() throws IOException {
+    // Pictures inside a TIFF may be JPEGs.
+    Decoders.register(new JPEGImageReaderSpi());
+    return Decoders.of(new TIFFImageReaderSpi());
+  }
 
   static RasterHead head(String name, SourceBytes bytes, ReadLimits limits, boolean whole)
       throws PictureException, IOException {

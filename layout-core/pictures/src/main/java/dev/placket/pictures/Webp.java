@@ -1,10 +1,12 @@
 package dev.placket.pictures;
 
+import com.twelvemonkeys.imageio.plugins.webp.WebPImageReaderSpi;
 import dev.placket.layout.density.PixelDensity;
 import java.io.EOFException;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import javax.imageio.ImageReader;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +26,11 @@ final class Webp {
 
   private Webp(SourceBytes bytes) {
     this.bytes = bytes;
+  }
+
+  /** A decoder, without its input. */
+  static ImageReader decoder() throws IOException {
+    return Decoders.of(new WebPImageReaderSpi());
   }
 
   static RasterHead head(String name, SourceBytes bytes, ReadLimits limits)

@@ -35,8 +35,7 @@ import picocli.CommandLine.Parameters;
           + " bounds; with --at also the effective print density, the wanted pixels, and the"
           + " printed size of the finest lines, lettering and stitch gaps.",
       "",
-      "Reads SVG, SVGZ, PNG, JPEG, TIFF, GIF, BMP and lossless WebP, recognized by content, not by"
-          + " file name. Writes no files.",
+      "Recognizes the format by content, not by file name. Writes no files.",
       ""
     },
     footer = {
