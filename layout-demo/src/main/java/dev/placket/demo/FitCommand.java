@@ -62,6 +62,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  placket fit flats --paper Letter --out sheets",
+      "  placket fit my-style/pack.yaml --check",
       "  placket fit my-style/pack.yaml --overwrite",
       "  placket fit flats --units in --json > fit.json",
       "  placket fit flats --onto pack.xlsx --worksheet Flats",
@@ -96,6 +97,11 @@ final class FitCommand implements Callable<Integer> {
 
   @Option(names = "--overwrite", description = "Overwrites existing files.")
   private boolean replace;
+
+  @Option(
+      names = "--check",
+      description = "Does everything but write files; the exit code is that of a full run.")
+  private boolean check;
 
   @Option(
       names = "--allow-soft",
@@ -213,6 +219,7 @@ final class FitCommand implements Callable<Integer> {
   private RunOptions options(Path into, Telling in) throws Refusal {
     return RunOptions.into(into)
         .withReplace(replace)
+        .withCheck(check)
         .withBlank(blank)
         .withAllowSoft(allowSoft)
         .withMaxBytes(Weight.bytes(weight))

@@ -61,7 +61,7 @@ public final class Main {
           List.of(
               "'"
                   + foreign.get(0)
-                  + "': has letters that this locale does not have; set another, as in"
+                  + "': has letters that this locale cannot represent; set another, as in"
                   + " LC_ALL=C.UTF-8."));
       return ExitCodes.INPUT;
     }
@@ -80,8 +80,8 @@ public final class Main {
   private static boolean reported(PrintStream out, PrintStream err) {
     if (out.checkError()) {
       err.println(
-          "placket: standard output is full or closed: the report is incomplete, files are not"
-              + " affected.");
+          "placket: standard output is full or closed; the report is incomplete, the files are"
+              + " complete.");
       return false;
     }
     return true;
@@ -131,7 +131,7 @@ public final class Main {
     return ExitCodes.INPUT;
   }
 
-  /** The command without a subcommand: says what there is. */
+  /** The command without a subcommand: lists the subcommands. */
   private static CommandSpec placket() {
     CommandSpec spec = CommandSpec.create().name("placket").version("placket 0.1.0");
     spec.mixinStandardHelpOptions(true);
@@ -145,8 +145,8 @@ public final class Main {
     err.println(
         "placket: the pictures need more memory than the "
             + (Runtime.getRuntime().maxMemory() >> 20)
-            + " MiB that Java may use; give it more, as in PLACKET_JAVA_OPTS=-Xmx2g, or fewer or"
-            + " smaller pictures");
+            + " MiB that Java may use; give it more, as in PLACKET_JAVA_OPTS=-Xmx2g, or use fewer or"
+            + " smaller pictures.");
     return ExitCodes.INPUT;
   }
 
@@ -160,14 +160,14 @@ public final class Main {
     return false;
   }
 
-  /** One line that tells what to report and where it arose, in place of pages of them. */
+  /** Prints one line for a report, in place of a stack trace. */
   private static int unforeseen(Throwable problem, PrintStream err) {
     if (isOutOfMemory(problem)) {
       return outOfMemory(err);
     }
     StackTraceElement[] trace = problem.getStackTrace();
     err.println(
-        "placket: internal error, not a fault of the drawings; please report it with the drawings: "
+        "placket: internal error; please report it and attach the drawings: "
             + Visible.words(problem.toString())
             + (trace.length == 0 ? "" : " at " + trace[0]));
     return UNFORESEEN;

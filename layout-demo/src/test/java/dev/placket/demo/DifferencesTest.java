@@ -131,7 +131,7 @@ class DifferencesTest {
     Run run = Run.of("fit", flats, "--out", out);
     String said = run.out().substring(run.out().indexOf("What to do next")).replaceAll("\\s+", " ");
     assertEquals(2, said.split("break up", -1).length, said);
-    assertTrue(said.contains("draw them broader: pocket1-detail.svg ("), said);
+    assertTrue(said.contains("draw them wider: pocket1-detail.svg ("), said);
     assertTrue(said.contains(" and 11 more."), said);
     assertFalse(said.contains(" 7. "), said);
   }

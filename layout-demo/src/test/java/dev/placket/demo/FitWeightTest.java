@@ -81,7 +81,7 @@ class FitWeightTest {
     assertEquals(7_000_000, json().path("weight").path("limit").asInt());
     assertEquals(written(), json().path("weight").path("bytes").asLong());
     assertTrue(json().path("weight").path("lowered").isNull());
-    assertTrue(said.contains("of at most 7,000.0 kB"), said);
+    assertTrue(said.contains(" kB (limit 7,000.0 kB)."), said);
   }
 
   @Test
@@ -126,7 +126,7 @@ class FitWeightTest {
     }
     assertTrue(sum < written(), "rules, fonts and text weigh, too");
     assertEquals("front.svg", heaviest.get(2).path("source").asText());
-    assertTrue(said.contains("too heavy by"), said);
+    assertTrue(said.contains("is over the size limit by"), said);
     for (JsonNode p : json().path("sheets").get(0).path("placements")) {
       assertTrue(p.path("embedded").isNull() || perInch(p) > 149.5, "never soft for the weight");
     }

@@ -95,7 +95,7 @@ class PrepareCommandTest {
     assertEquals(1418, front.getHeight());
     assertEquals(0, front.getRGB(0, 0) >>> 24, "the white ground is clear");
     assertEquals(1418, ImageIO.read(ready.resolve("back.png").toFile()).getHeight());
-    assertTrue(said.contains("white ground cleared"), said);
+    assertTrue(said.contains("white background cleared"), said);
     said.lines().forEach(l -> assertTrue(l.length() <= 80 || l.contains(ready.toString()), l));
   }
 
@@ -166,13 +166,13 @@ class PrepareCommandTest {
     long all = Files.size(ready.resolve("art.png"));
     Path less = dir.resolve("less");
     assertEquals(0, run("prepare", art, "--at", "180mm", "--few-colours", "--out", less));
-    assertTrue(said.contains("PNG of few colours, a loss that is not seen"), said);
+    assertTrue(said.contains("PNG of few colours, visually lossless"), said);
     assertTrue(Files.size(less.resolve("art.png")) < all * 0.7, said);
     Path again = dir.resolve("again");
     Path once = less.resolve("art.png");
     assertEquals(0, run("prepare", once, "--at", "180mm", "--few-colours", "--out", again));
     assertArrayEquals(Files.readAllBytes(once), Files.readAllBytes(again.resolve("art.png")));
-    assertTrue(said.contains("PNG without loss"), said);
+    assertTrue(said.contains("lossless PNG"), said);
   }
 
   @Test
@@ -194,7 +194,7 @@ class PrepareCommandTest {
     BufferedImage cut = ImageIO.read(ready.resolve("card.png").toFile());
     assertEquals(0xFF000000, cut.getRGB(0, 0), "cut to its ink");
     assertEquals(1.5, cut.getHeight() / (double) cut.getWidth(), 0.01);
-    assertTrue(said.contains("ground of one colour cleared"), said);
+    assertTrue(said.contains("single-colour background cleared"), said);
     assertEquals(
         2, run("prepare", card, "--at", "3cm", "--clear-colour", "--clear-enclosed", "--out", dir));
   }
@@ -228,7 +228,7 @@ class PrepareCommandTest {
         0,
         run("prepare", front, "--at", "180mm", "--out", ready, "--overwrite", "--max-size", less),
         said);
-    assertTrue(said.contains("Lowered to"), said);
+    assertTrue(said.contains("Reduced to"), said);
     assertTrue(Files.size(ready.resolve("front.png")) <= 0.85 * full, said);
     assertEquals(
         3,
@@ -243,7 +243,7 @@ class PrepareCommandTest {
             "--max-size",
             "0.002"),
         said);
-    assertTrue(said.contains("over by"), said);
+    assertTrue(said.contains("Over the size limit by"), said);
     // Never under the soft limit: 180 / 25.4 * 150 = 1063 pixels.
     assertEquals(1063, ImageIO.read(ready.resolve("front.png").toFile()).getHeight());
   }

@@ -132,7 +132,7 @@ class ReportTest {
             "Export button-detail.png at ",
             "Export great.png at ",
             "Name great.png for what it shows",
-            "Look it over in ",
+            "Check it in ",
             "Send ")) {
       int found = next.indexOf(said);
       assertTrue(found > at, said + " in: " + next);

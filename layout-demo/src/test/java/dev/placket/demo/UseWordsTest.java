@@ -77,7 +77,7 @@ class UseWordsTest {
     Run fit = Run.of("fit", flats);
     assertEquals(0, fit.code(), fit.out() + fit.err());
     Matcher way =
-        Pattern.compile("Export front.png at ([0-9,]+) × [0-9,]+ pixels: it is held at")
+        Pattern.compile("Export front.png at ([0-9,]+) × [0-9,]+ pixels: its size is limited to")
             .matcher(line(fit.out()));
     assertTrue(way.find(), fit.out());
     assertTrue(Integer.parseInt(way.group(1).replace(",", "")) > 250, fit.out());
@@ -91,7 +91,7 @@ class UseWordsTest {
     Run fit = Run.of("fit", flats);
     assertEquals(3, fit.code(), fit.out() + fit.err());
     assertTrue(fit.out().contains("S soft"), fit.out());
-    assertFalse(fit.out().contains("more are never seen"), fit.out());
+    assertFalse(fit.out().contains("more are not visible"), fit.out());
   }
 
   @Test
@@ -161,8 +161,7 @@ class UseWordsTest {
     assertEquals(0, narrow.code(), narrow.err());
     final double before = scale();
     assertTrue(
-        line(narrow.out())
-            .contains("as this sheet is ruled, no arrangement has a larger common scale."),
+        line(narrow.out()).contains("Scale: the largest possible as this sheet is ruled."),
         narrow.out());
     assertFalse(narrow.out().contains("Nothing larger"), narrow.out());
     assertEquals(0, pack("1fr, 40mm", "unit: 1mm").code());

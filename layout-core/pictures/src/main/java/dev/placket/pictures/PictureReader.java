@@ -102,7 +102,7 @@ public final class PictureReader {
     InkFinder found = file.ink();
     notes.addAll(file.notes(found));
     if (found.box() == null) {
-      notes.add(PictureNote.plain("is blank: there is no ink on its ground"));
+      notes.add(PictureNote.plain("is blank: nothing is drawn on its background"));
     }
     return new PictureProbe(
         name,

@@ -183,7 +183,7 @@ public final class PrepareCommand implements Callable<Integer> {
       int code = soft || ready.weight() > most ? ExitCodes.SHORT : 0;
       if (code != 0 || !quiet.given()) {
         report.print(PrepareTable.of(ready, most, DensityTargets.DEFAULT, least));
-        report.println("Written into " + Visible.line(out.toString()));
+        report.println("Written to " + Visible.line(out.toString()));
       }
       return code;
     } catch (Refusal refusal) {
@@ -196,7 +196,7 @@ public final class PrepareCommand implements Callable<Integer> {
     boolean watched = System.console() != null && all > 1 && !quiet.given();
     return ready -> {
       if (watched) {
-        messages.print("\r" + ready + " of " + all + " ready" + (ready == all ? "\n" : ""));
+        messages.print("\r" + ready + " of " + all + " prepared" + (ready == all ? "\n" : ""));
       }
     };
   }

@@ -35,7 +35,7 @@ import java.util.concurrent.Future;
 import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
-/** Makes all pictures ready, several at a time; writes all of them or none. */
+/** Prepares all pictures, several at a time; writes all of them or none. */
 record PrepareRun(
     List<Job> jobs, long limit, long mostPixels, Path out, boolean replace, boolean strict) {
   /** What one large picture may take while it is worked on: so many bytes of heap. */
@@ -104,7 +104,7 @@ record PrepareRun(
       if (other != null) {
         throw Refusal.input(
             job.file()
-                + ": its copy would be named "
+                + ": its copy would have the same name, "
                 + job.output()
                 + ", as that of "
                 + other
@@ -177,7 +177,7 @@ record PrepareRun(
       throw Refusal.input(
           String.format(
               Locale.ROOT,
-              "%s: comes to %.0f million pixels, more than the limit of %.0f million; ask for a"
+              "%s: needs %.0f million pixels, over the limit of %.0f million; give a"
                   + " shorter --at or a lower --density, or raise the limit with --max-pixels.",
               job.file(),
               pixels / 1e6,
@@ -189,8 +189,7 @@ record PrepareRun(
     Picture picture = job.read();
     String digest = job.digest();
     if (digest != null && !digest.equals(picture.digest())) {
-      throw Refusal.input(
-          job.file() + ": has changed since the sheet was made; make the sheet again with fit.");
+      throw Refusal.input(job.file() + ": has changed since fit placed it; run fit again.");
     }
     ToPrint what = job.of(picture);
     if (picture instanceof Drawing) {

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** What a designer reads: each picture before and after, at most 80 signs a line. */
+/** Writes what a designer reads: each picture before and after, in lines of at most 80 columns. */
 final class PrepareTable {
   private static final int WIDTH = 80;
   private static final int NAME = 21;
@@ -61,13 +61,13 @@ final class PrepareTable {
     line(
         String.format(
             Locale.ROOT,
-            "Lowered to %.0f px/in for a weight of %s kB; foreseen %s kB",
+            "Reduced to %.0f px/in for a size limit of %s kB; estimated %s kB",
             least,
             kilo(limit),
             kilo(Math.round(plan.total()))));
     long came = all.stream().mapToLong(Done::bytesAfter).sum();
     if (came > limit) {
-      line("It cannot hold: over by " + kilo(came - limit) + " kB. Heaviest first:");
+      line("Over the size limit by " + kilo(came - limit) + " kB. Largest first:");
       all.stream()
           .sorted(Comparator.comparingLong(Done::bytesAfter).reversed())
           .limit(HEAVIEST)
@@ -100,7 +100,7 @@ final class PrepareTable {
       line(
           String.format(
               Locale.ROOT,
-              "    enlarged before export: only about %.0f px/in of it are detail",
+              "    enlarged before export: only about %.0f px/in carry detail",
               Math.min(d.density().least(), d.resolved() * d.sourceDensity())));
     }
     FineWords.of(d.printed(), limits).forEach(w -> text.wrapped(UNDER, w));
@@ -110,20 +110,20 @@ final class PrepareTable {
     List<String> steps = new ArrayList<>();
     PixelSize before = d.before();
     if (before == null) {
-      steps.add("drawn at exactly its pixels");
+      steps.add("rendered at the exact size");
     }
     if (d.cleared()) {
-      steps.add(d.coloured() ? "ground of one colour cleared" : "white ground cleared");
+      steps.add(d.coloured() ? "single-colour background cleared" : "white background cleared");
     }
     if (before != null) {
       boolean same = before.equals(d.after());
-      steps.add(same ? "no pixel changed in number" : "cropped to its ink, never enlarged");
+      steps.add(same ? "same number of pixels" : "cropped to the drawing bounds");
     }
-    steps.add(d.fewer() ? "PNG of few colours, a loss that is not seen" : "PNG without loss");
+    steps.add(d.fewer() ? "PNG of few colours, visually lossless" : "lossless PNG");
     return steps;
   }
 
-  /** The pixels that the ink would need to reach the density aimed at. */
+  /** The pixels that the drawing needs for the intended density. */
   private String wanted(Done d) {
     double grow = targets.aim() / d.density().least();
     return String.format(

@@ -99,7 +99,7 @@ final class ProbeRun {
         PictureNote.plain(
             "by its name it is a "
                 + role.name().toLowerCase(Locale.ROOT)
-                + ", which keeps its ground: all of it is placed"));
+                + ", which keeps its background: the whole picture is placed"));
     return InkedBox.ofSize(pixels.width(), pixels.height());
   }
 }

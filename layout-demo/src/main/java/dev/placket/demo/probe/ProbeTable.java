@@ -30,7 +30,7 @@ final class ProbeTable {
 
   static String of(List<Probed> files, PrintLimits limits) {
     ProbeTable table = new ProbeTable(limits);
-    table.line(columns("File", "format", "pixels", "px/in stated", "ground"));
+    table.line(columns("File", "format", "pixels", "px/in stated", "background"));
     files.forEach(table::file);
     return table.text.toString();
   }
@@ -54,7 +54,7 @@ final class ProbeTable {
             p.ground().words()));
     InkedBox box = file.box();
     if (box != null) {
-      wrapped("inked box " + box(box, size == null));
+      wrapped("drawing bounds " + box(box, size == null));
     }
     Probed.Printed at = file.at();
     if (at != null) {
@@ -76,7 +76,7 @@ final class ProbeTable {
     String asked = "; wanted pixels " + pixels(at.wanted());
     String side = "at " + trimmed(at.longest().mm()) + " mm: ";
     return d == null
-        ? side + state(at.state()) + asked + ", if it must be pixels"
+        ? side + state(at.state()) + asked + ", if exported as pixels"
         : side + trimmed(d.least()) + " px/in, " + state(at.state()) + asked;
   }
 

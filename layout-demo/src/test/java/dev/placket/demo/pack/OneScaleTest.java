@@ -68,7 +68,7 @@ class OneScaleTest {
     assertEquals(0, run.code(), run.err());
     assertEquals(0.9175, scale("inside"), 1e-6);
     assertEquals(scale("inside"), scale("front"), 0, "one scale, to the last digit");
-    assertTrue(run.out().contains("held at this scale"), run.out());
+    assertTrue(run.out().contains("fixed at this scale"), run.out());
   }
 
   @Test

@@ -23,7 +23,14 @@ public record InkedBox(double left, double top, double right, double bottom) {
             && Double.isFinite(bottom);
     if (!finite || !(right > left) || !(bottom > top)) {
       throw new IllegalArgumentException(
-          "an inked box has a size: " + left + ", " + top + ", " + right + ", " + bottom);
+          "drawing bounds need a width and a height: "
+              + left
+              + ", "
+              + top
+              + ", "
+              + right
+              + ", "
+              + bottom);
     }
   }
 

@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** The folder that takes the results: all files of a run appear whole or none does. */
+/** The folder for the results: all files of a run appear whole or none does. */
 public final class Outputs {
   private final Path folder;
   private final boolean replace;
@@ -36,7 +36,7 @@ public final class Outputs {
   /**
    * Checks, before anything is done, that files of these names can be written.
    *
-   * @return what stands against it, empty if nothing does
+   * @return a message for each obstacle, empty if there is none
    */
   public List<String> obstacles(List<String> names) {
     Path there = folder.toAbsolutePath();
@@ -48,7 +48,7 @@ public final class Outputs {
           there == null || Files.isDirectory(there)
               ? " is not writable"
               : Files.exists(there) ? " is not a folder" : " is a link to nothing";
-      return List.of(folder + ": cannot be written, " + there + found + "; name another folder.");
+      return List.of(folder + ": cannot be written, " + there + found + "; give another folder.");
     }
     List<String> found = new ArrayList<>();
     Set<String> taken = new HashSet<>();
@@ -57,7 +57,7 @@ public final class Outputs {
       if (!taken.add(name)) {
         found.add(file + ": two files of this run would have this name; rename one source.");
       } else if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
-        found.add(file + ": is a folder; move it away or name another folder.");
+        found.add(file + ": is a folder; move it away or give another folder.");
       } else if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !replace) {
         found.add(exists(file));
       }
@@ -77,7 +77,7 @@ public final class Outputs {
         .filter(picture -> files.stream().anyMatch(file -> same(file, picture)))
         .forEach(
             picture ->
-                found.add(picture + ": would be overwritten; name another folder with --out."));
+                found.add(picture + ": would be overwritten; give another folder with --out."));
     return found;
   }
 
@@ -90,9 +90,9 @@ public final class Outputs {
     }
   }
 
-  /** What is said of a file that may not be overwritten, also a link that leads nowhere. */
+  /** The message for a file that may not be overwritten, also for a dangling link. */
   static String exists(Path file) {
-    return file + ": already exists; overwrite it with --overwrite, or name another folder.";
+    return file + ": already exists; overwrite it with --overwrite, or give another folder.";
   }
 
   /**
@@ -113,10 +113,13 @@ public final class Outputs {
     }
   }
 
-  /** What is said of a folder that could not be written. */
+  /** The refusal for a folder that could not be written. */
   public static Refusal refused(Path folder, IOException e) {
     return Refusal.input(
-        folder + ": cannot be written (" + reason(e) + "); make room or name another folder.");
+        folder
+            + ": cannot be written ("
+            + reason(e)
+            + "); free some space or give another folder.");
   }
 
   private static String reason(IOException e) {

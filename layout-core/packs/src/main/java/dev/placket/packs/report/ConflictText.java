@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Says in words of the trade why nothing fits, and what would help. */
+/** Puts into words of the trade why there is no room, and what would help. */
 public final class ConflictText {
   private ConflictText() {}
 
@@ -49,7 +49,7 @@ public final class ConflictText {
     if (largerPaper == null) {
       lines.addAll(pixels(flats, units));
     } else {
-      lines.add("they have room on larger paper: --paper " + quoted(largerPaper));
+      lines.add("they fit on larger paper: --paper " + quoted(largerPaper));
     }
     return lines;
   }
@@ -71,9 +71,9 @@ public final class ConflictText {
                 + raster.width()
                 + " × "
                 + raster.height()
-                + " pixels hold it at "
+                + " pixels limit it to "
                 + units.length(most)
-                + " to stay crisp; export it with more pixels, or let it blur with"
+                + " to stay crisp; export it with more pixels, or accept blur with"
                 + " --allow-soft.");
       }
     }

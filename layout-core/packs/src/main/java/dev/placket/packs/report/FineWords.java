@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Says in words what of a picture is too fine to print. */
+/** Puts into words what in a picture is too fine to print. */
 public final class FineWords {
 
   private FineWords() {}
@@ -48,8 +48,8 @@ public final class FineWords {
   /**
    * That a picture was enlarged before export, where it was.
    *
-   * @param density its pixels per printed inch; null of a drawing
-   * @param share the share of them that carries detail; null likewise
+   * @param density its pixels per printed inch; null for a drawing
+   * @param share the share of them that carries detail; null for a drawing
    */
   public static Optional<String> enlarged(
       @Nullable EffectiveDensity density, @Nullable Double share) {
@@ -60,7 +60,7 @@ public final class FineWords {
         String.format(
             Locale.ROOT,
             "it was enlarged before export: of %.0f pixels per inch only about %.0f are detail;"
-                + " export it anew from the drawing",
+                + " export it again from the drawing",
             density.least(),
             ResolvedShare.resolved(density, share).least()));
   }
@@ -69,9 +69,9 @@ public final class FineWords {
   static String sentence(PrintedDetail.Warning w, Units units) {
     String sizes = units.under(w.printed(), w.least());
     return switch (w.kind()) {
-      case LINE -> "finest line prints at " + sizes + ": it may break up; draw it broader";
+      case LINE -> "finest line prints at " + sizes + ": it may break up; draw it wider";
       case LETTERING -> "smallest lettering prints at " + sizes + ": it is hard to read";
-      case GAP -> "stitches print " + sizes + " apart: they may close up; space them out";
+      case GAP -> "stitches print " + sizes + " apart: they may merge; space them out";
     };
   }
 }

@@ -15,14 +15,14 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * What is said of one placed flat, the same on a terminal and on the report page.
+ * One placed flat in words, the same on a terminal and on the report page.
  *
  * @param flat the flat
  * @param state whether its pixels are enough
  * @param size printed width and height
  * @param scale the garment scale, or that there is none
  * @param density pixels per printed inch; {@code -} for paths
- * @param wanted the pixels to ask for where it is soft, held small or heavy; else empty
+ * @param wanted the pixels to ask for if it is soft, limited in size or heavy; otherwise empty
  * @param changes how it is drawn other than its file says, each a clause
  * @param remarks what else is worth knowing, each a clause
  */
@@ -35,7 +35,7 @@ public record FlatRow(
     String wanted,
     List<String> changes,
     List<String> remarks) {
-  /** What a line begins with that says how a picture is drawn other than its file says. */
+  /** The beginning of a line that reports a difference between a picture and its file. */
   public static final String CHANGED = "Not as in the file: ";
 
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
@@ -49,7 +49,7 @@ public record FlatRow(
     remarks = List.copyOf(remarks);
   }
 
-  /** What is said of a flat. */
+  /** Puts a placed flat into words. */
   public static FlatRow of(PlacedFlat flat, Telling telling) {
     Units units = telling.units();
     RasterPrint raster = flat.raster();
@@ -92,12 +92,12 @@ public record FlatRow(
     return flat.flat().role().name().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether it is held small so that its pixels stay enough. */
+  /** Whether its size is limited so that it stays crisp. */
   public boolean heldCrisp() {
     return heldCrisp(flat);
   }
 
-  /** Whether it was enlarged before it came here, so that its pixels hold less than they could. */
+  /** Whether it was enlarged before export, so that not all its pixels carry detail. */
   public boolean enlarged() {
     RasterPrint raster = flat.raster();
     return raster != null && raster.resolvedShare() < ResolvedShare.ENLARGED;
@@ -111,25 +111,25 @@ public record FlatRow(
     List<String> said = new ArrayList<>();
     String ask = "ask for " + Figures.pixels(raster.wanted()) + " pixels";
     if (raster.state() == PrintState.SOFT) {
-      said.add("it will look blurred: " + ask);
+      said.add("it will look blurred; " + ask);
     } else if (heldCrisp(flat)) {
-      said.add("capped: held small so that it stays crisp; to see it larger " + ask);
+      said.add("limited in size to stay crisp; to print it larger, " + ask);
     } else if (held(flat) || flat.placement().capped()) {
       said.add(stated(flat, units));
     }
     if (raster.state() == PrintState.HEAVY) {
       PixelSize kept = new PixelSize(raster.image().getWidth(), raster.image().getHeight());
       String embedded = Figures.pixels(kept);
-      said.add("more pixels than anybody sees, " + embedded + " are kept; next time " + ask);
+      said.add("more pixels than are visible, reduced to " + embedded + "; next time " + ask);
     }
     if (raster.resolvedShare() < ResolvedShare.ENLARGED) {
       double detail = ResolvedShare.resolved(raster.density(), raster.resolvedShare()).least();
       said.add(
           "enlarged before export: of "
               + Figures.fixed(raster.density().least(), 0)
-              + " pixels per inch only about "
+              + " pixels per inch, only about "
               + Figures.fixed(detail, 0)
-              + " are detail");
+              + " carry detail");
     }
     return said;
   }
@@ -141,14 +141,14 @@ public record FlatRow(
 
   private static String stated(PlacedFlat flat, Units units) {
     if (held(flat)) {
-      return "held at this scale";
+      return "fixed at this scale";
     }
     Length greatest = flat.flat().limits().greatest();
     String size = greatest == null ? "" : ", " + units.length(greatest);
-    return "capped at the greatest size stated for it" + size;
+    return "limited to the maximum size set for it" + size;
   }
 
-  /** At the size at which its pixels turn too few, rather than at one that somebody stated. */
+  /** At the largest size at which it is crisp, rather than at a size stated for it. */
   private static boolean heldCrisp(PlacedFlat flat) {
     Length greatest = flat.flat().limits().greatest();
     if (flat.raster() == null || greatest == null || !flat.placement().capped()) {

@@ -15,7 +15,7 @@ final class FlatTable {
           "Pixels/in",
           "State",
           "Ask for (pixels)",
-          "To know");
+          "Remarks");
 
   static void add(Html html, int sheet, Account.OfSheet account, Units units) {
     List<FlatRow> rows = account.rows();

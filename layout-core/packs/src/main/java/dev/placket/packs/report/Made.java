@@ -6,13 +6,15 @@ import java.util.List;
 /**
  * The files of a run.
  *
- * @param folder where they went
- * @param names what they are called, in the order in which they are listed
- * @param main the one that is sent out, as it is called
- * @param mainBytes how large that is
- * @param page the report page, as it is called
+ * @param folder the folder for them
+ * @param names their names, in the order of the report
+ * @param main the name of the file to send
+ * @param mainBytes the size of that file
+ * @param page the name of the report page
+ * @param written whether they are written; in a check they are not
  */
-public record Made(Path folder, List<String> names, String main, long mainBytes, String page) {
+public record Made(
+    Path folder, List<String> names, String main, long mainBytes, String page, boolean written) {
   /** Copies the list. */
   public Made {
     names = List.copyOf(names);

@@ -85,7 +85,7 @@ final class NextSteps {
               + ": "
               + further
               + differences
-              + " not as in the file; the report names each beside its picture.");
+              + " not as in the file; the report lists each beside its picture.");
     }
     return said;
   }
@@ -116,21 +116,21 @@ final class NextSteps {
 
   private void pixels(FlatRow row, RasterPrint raster, String file) {
     double badness = raster.wanted().width();
-    String anew = row.enlarged() ? ", from the drawing itself" : "";
-    String export = "Export " + file + " at " + row.wanted() + " pixels" + anew + ": ";
+    String source = row.enlarged() ? ", from the drawing itself" : "";
+    String export = "Export " + file + " at " + row.wanted() + " pixels" + source + ": ";
     String named = row.file() + " (" + row.wanted() + ")";
     if (row.state() == PrintState.SOFT) {
       String alone = export + "it prints blurred, at " + row.density() + " px/in.";
       put(StepKind.BLURRED, row.file(), new Step(alone, named, badness));
     } else if (row.heldCrisp()) {
       String now = row.size() + " " + telling.units().sign();
-      String alone = export + "it is held at " + now + " to stay crisp.";
+      String alone = export + "its size is limited to " + now + " to stay crisp.";
       put(StepKind.HELD, row.file(), new Step(alone, named, badness));
     } else if (row.enlarged()) {
-      String alone = "Export " + file + " anew from the drawing: it was enlarged before export.";
+      String alone = "Export " + file + " again from the drawing: it was enlarged before export.";
       put(StepKind.ENLARGED, row.file(), new Step(alone, row.file(), badness));
     } else if (row.state() == PrintState.HEAVY) {
-      put(StepKind.HEAVY, row.file(), new Step(export + "more are never seen.", named, badness));
+      put(StepKind.HEAVY, row.file(), new Step(export + "more are not visible.", named, badness));
     }
   }
 
@@ -149,14 +149,17 @@ final class NextSteps {
           weight.heaviest().isEmpty() ? "" : ", first " + weight.heaviest().get(0).name();
       said.add(
           made.main()
-              + " is too heavy to mail by "
+              + " is over the size limit by "
               + Figures.bytes(weight.over())
-              + ": make pictures smaller on their sheets, or fewer"
+              + ": print pictures smaller, or use fewer"
               + heaviest
               + ".");
     }
-    said.add(
-        "Look it over in " + made.page() + ", then on paper: print " + made.main() + " at 100 %.");
+    if (!made.written()) {
+      said.add("Write the files: this run only checked, and " + made.main() + " has " + size + ".");
+      return said;
+    }
+    said.add("Check it in " + made.page() + ", then on paper: print " + made.main() + " at 100 %.");
     said.add("Send " + made.main() + ": " + size + ".");
     return said;
   }

@@ -3,7 +3,7 @@ package dev.placket.packs.report;
 import dev.placket.packs.placed.PackWeight;
 import java.util.List;
 
-/** What a designer reads after a run, on a terminal: no meaning by colour. */
+/** Writes what a designer reads on a terminal after a run; colour carries no meaning. */
 public final class Report {
   private static final int NAME = 20;
   private static final int ROLE = 7;
@@ -28,8 +28,8 @@ public final class Report {
   /**
    * The report.
    *
-   * @param account what there is to say
-   * @param lines takes it; a narrow one gets its rows parted
+   * @param account the content
+   * @param lines the lines to write to; narrow ones break rows
    */
   public static String of(Account account, TextLines lines) {
     Report report = new Report(account, lines);
@@ -117,7 +117,9 @@ public final class Report {
 
   private void written() {
     lines.line("");
-    lines.wrapped("", "Written into " + account.made().folder() + ":");
+    String written =
+        account.made().written() ? "Written to " : "Checked only, nothing written. Files for ";
+    lines.wrapped("", written + account.made().folder() + ":");
     account.made().names().forEach(n -> lines.wrapped(INDENT, n));
   }
 

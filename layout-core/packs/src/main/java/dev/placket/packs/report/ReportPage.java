@@ -17,9 +17,9 @@ public final class ReportPage {
   private static final String STYLE = "/report.css";
 
   private static final String CAUTION =
-      "Never cut from a drawing, and do not scale one off: patterns are made and checked to the"
-          + " measured table. Rules for children’s cords, small parts and bags are those of the"
-          + " country of sale; ask somebody licensed there.";
+      "Never cut from a drawing, and do not take measurements from one: patterns are made and"
+          + " checked to the measured table. The country of sale has rules for cords on"
+          + " children’s clothes, small parts and bags; ask a licensed expert there.";
 
   /** Of a row and its outline, by their identifiers, which are ours. */
   private static final String LINK =
@@ -39,7 +39,7 @@ public final class ReportPage {
   /**
    * The page.
    *
-   * @param account what there is to say
+   * @param account the content
    * @param pictures a PNG of each sheet, in their order
    */
   public static byte[] of(Account account, List<byte[]> pictures) {
@@ -117,7 +117,7 @@ public final class ReportPage {
 
   private void foot() {
     Findings findings = account.findings();
-    section("whole", "The whole");
+    section("whole", "The pack");
     items("ul", findings.read());
     items("ul", findings.closing());
     if (findings.weight() != null) {

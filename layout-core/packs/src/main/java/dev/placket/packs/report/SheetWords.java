@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What is said of a whole sheet: its name and paper, and how near the largest its flats are. */
+/** Puts a whole sheet into words: its name and paper, and whether its scale is the largest. */
 final class SheetWords {
   private static final double PERCENT = 100;
 
@@ -23,47 +23,47 @@ final class SheetWords {
   }
 
   /**
-   * How near the largest, what order cost, what grew; nothing for a sheet without flats. The proof
-   * is of the common scale before growth, and of the windows as they are ruled: no more is said.
+   * Whether the scale is the largest, what order cost, what grew; empty for a sheet without flats.
+   * The proof covers the common scale before growth and the windows as ruled, and no more.
    */
   static List<String> quality(SheetResult sheet) {
     Fit fit = sheet.fit();
     if (fit == null) {
       return List.of();
     }
-    List<String> said = new ArrayList<>(goesOn(sheet.further()));
+    List<String> said = new ArrayList<>(continued(sheet.further()));
     double gap = fit.proof().gap();
     boolean largest = fit.proof().proven() || gap < Findings.LEAST_SHOWN;
     said.add(
-        "How near the largest: "
+        "Scale: "
             + (largest
-                ? "as this sheet is ruled, no arrangement has a larger common scale."
-                : "as this sheet is ruled, another arrangement may have a common scale larger by "
+                ? "the largest possible as this sheet is ruled."
+                : "at most "
                     + percent(gap)
-                    + " at most."));
+                    + " below the largest possible as this sheet is ruled."));
     List<String> prices = prices(fit);
     if (!prices.isEmpty()) {
-      said.add("Given up for order: " + String.join("; ", prices) + ".");
+      said.add("Arrangement: " + String.join("; ", prices) + ".");
     }
     List<String> grown = grown(sheet);
     if (!grown.isEmpty()) {
       boolean most = fit.proof().provenForOrder();
       said.add(
-          "Grown into free room: "
+          "Enlarged into free room: "
               + String.join("; ", grown)
-              + (most ? ", the most while their order stays." : "."));
+              + (most ? ", the maximum in this order." : "."));
     }
     return said;
   }
 
-  /** That flats go on over further sheets, said on the first of them. */
-  private static List<String> goesOn(@Nullable Further which) {
+  /** Reports that flats continue on further sheets, on the first of them. */
+  private static List<String> continued(@Nullable Further which) {
     if (which == null || which.number() != 1) {
       return List.of();
     }
-    String fewest = which.provenFewest() ? "; fewer do not hold them." : ".";
+    String fewest = which.provenFewest() ? "; fewer sheets have no room for them." : ".";
     return List.of(
-        "Not all have room on one sheet at their least size: they go on over "
+        "Not all have room on one sheet at their minimum size; they continue over "
             + which.count()
             + " sheets"
             + fewest);
@@ -79,14 +79,14 @@ final class SheetWords {
     return prices;
   }
 
-  /** What a wish cost, or that it is not kept. */
+  /** What a wish cost, or that it was relaxed. */
   static String price(OrderStep step) {
-    String price = percent(step.price()) + " of scale";
+    String price = percent(step.price()) + " of the scale";
     if (step.kept()) {
-      return wish(step.wish()) + " " + price;
+      return wish(step.wish()) + " cost " + price;
     }
     boolean paid = step.price() >= Findings.LEAST_SHOWN;
-    return wish(step.wish()) + " not kept" + (paid ? " (" + price + " to come near it)" : "");
+    return wish(step.wish()) + " relaxed" + (paid ? " (approaching it cost " + price + ")" : "");
   }
 
   private static List<String> grown(SheetResult sheet) {

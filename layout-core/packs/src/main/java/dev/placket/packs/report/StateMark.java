@@ -30,8 +30,8 @@ public final class StateMark {
   public static String meaning(PrintState state) {
     return switch (state) {
       case SOFT -> "too few pixels for its printed size";
-      case CRISP -> "as many pixels as are seen";
-      case HEAVY -> "more pixels than anybody sees";
+      case CRISP -> "enough pixels for its printed size";
+      case HEAVY -> "more pixels than are visible";
       case SCALABLE -> "drawn with paths, sharp at any size";
     };
   }

@@ -2,24 +2,24 @@ package dev.placket.packs.report;
 
 import dev.placket.pictures.PrintedDetail;
 
-/** What is wrong with pictures, what spoils a sample first. */
+/** What is wrong with pictures, in the order in which it spoils a sample. */
 enum StepKind {
   /** Prints blurred. */
   BLURRED("Export with more pixels, since they print blurred: "),
   /** Was enlarged before export. */
   ENLARGED("Export from the drawings themselves, since they were enlarged before export: "),
   /** Has lettering that is hard to read. */
-  LETTERING("The smallest lettering is hard to read as it prints: "),
+  LETTERING("The smallest lettering is hard to read in print: "),
   /** Has lines that may break up. */
-  LINE("The finest lines may break up as they print; draw them broader: "),
-  /** Has stitches that may close up. */
-  GAP("Stitches may close up as they print; space them out: "),
-  /** Is held small to stay crisp. */
-  HELD("Export with more pixels to see them larger; they are held small to stay crisp: "),
-  /** Has pixels that are never seen. */
-  HEAVY("Export with fewer pixels, since more are never seen: ");
+  LINE("The finest lines may break up in print; draw them wider: "),
+  /** Has stitches that may merge. */
+  GAP("Stitches may merge in print; space them out: "),
+  /** Is limited in size to stay crisp. */
+  HELD("Export with more pixels to print them larger; their size is limited to stay crisp: "),
+  /** Has more pixels than are visible. */
+  HEAVY("Export with fewer pixels, since more are not visible: ");
 
-  /** What is said of several pictures, before their names. */
+  /** The sentence about several pictures, before their names. */
   final String ofSeveral;
 
   StepKind(String ofSeveral) {

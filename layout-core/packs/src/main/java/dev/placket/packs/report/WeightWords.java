@@ -5,19 +5,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Says in words what a pack weighs. */
+/** Puts the size of a file into words. */
 final class WeightWords {
   private WeightWords() {}
 
   static List<String> of(PackWeight weight) {
     PackWeight.Lowered lowered = weight.lowered();
     String weighs =
-        "Weight: " + kilo(weight.bytes()) + " of at most " + kilo(weight.limit()) + " kB";
+        "File size: " + kilo(weight.bytes()) + " kB (limit " + kilo(weight.limit()) + " kB)";
     if (lowered != null) {
       weighs +=
           String.format(
               Locale.ROOT,
-              "; for it pictures got no more than %.0f pixels per inch, foreseen were %s kB",
+              "; pictures were reduced to %.0f pixels per inch, for an estimated %s kB",
               lowered.perInch(),
               kilo(lowered.foreseen()));
     }
@@ -30,10 +30,10 @@ final class WeightWords {
             .collect(Collectors.joining(", "));
     return List.of(
         weighs + ".",
-        "It is too heavy by "
+        "Over the size limit by "
             + kilo(weight.over())
             + " kB"
-            + (which.isEmpty() ? "." : "; what weighs most: " + which + "."));
+            + (which.isEmpty() ? "." : "; largest pictures: " + which + "."));
   }
 
   /** Thousands of bytes. */

@@ -41,7 +41,7 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
         how.blank() ? withoutFlats(pages) : null,
         findings(pack, kept),
         composition.fields(),
-        how.telling());
+        how);
   }
 
   private Placed place() throws Refusal {

@@ -87,14 +87,14 @@ public record RunFiles(
   }
 
   /**
-   * Writes all files, or none.
+   * Writes all files, or none; writes none in a check.
    *
    * @param mainFile the file that is sent out
    * @param pictures the previews, one for each name
    * @param blankFile the file without flats, where it has a name
    * @param findings what the run found out
    * @param fields the header's values by their names
-   * @param telling what is reported, and how
+   * @param how whether this is a check, and what is reported
    */
   public RunResult write(
       byte[] mainFile,
@@ -102,10 +102,12 @@ public record RunFiles(
       byte @Nullable [] blankFile,
       Findings findings,
       Map<String, String> fields,
-      Telling telling)
+      RunOptions how)
       throws Refusal {
-    Account account =
-        Account.of(findings, telling, new Made(out, names(), main, mainFile.length, report));
+    Telling telling = how.telling();
+    boolean written = !how.check();
+    Made made = new Made(out, names(), main, mainFile.length, report, written);
+    Account account = Account.of(findings, telling, made);
     try {
       byte[] json =
           FitJson.bytes(
@@ -125,7 +127,9 @@ public record RunFiles(
       }
       files.put(report, ReportPage.of(account, pictures));
       files.put(JSON, json);
-      new Outputs(out, replace).write(files);
+      if (written) {
+        new Outputs(out, replace).write(files);
+      }
       return new RunResult(account, json);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

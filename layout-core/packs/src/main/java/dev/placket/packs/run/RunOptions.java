@@ -13,7 +13,8 @@ import java.nio.file.Path;
  *
  * @param out the folder that files are written to; made if it does not exist
  * @param replace whether existing files are overwritten
- * @param blank whether the same sheets are written without flats, too
+ * @param check whether everything is done but writing files
+ * @param blank whether the sheets are also written without flats
  * @param allowSoft whether pictures may grow until they are soft
  * @param maxBytes the maximum size of the PDF in bytes
  * @param limits the maximum size of the pack
@@ -23,6 +24,7 @@ import java.nio.file.Path;
 public record RunOptions(
     Path out,
     boolean replace,
+    boolean check,
     boolean blank,
     boolean allowSoft,
     long maxBytes,
@@ -36,6 +38,7 @@ public record RunOptions(
         false,
         false,
         false,
+        false,
         WeightPlan.DEFAULT_LIMIT,
         PackLimits.DEFAULT,
         Reading.DEFAULT,
@@ -44,36 +47,41 @@ public record RunOptions(
 
   /** The same with existing files overwritten, or not. */
   public RunOptions withReplace(boolean yes) {
-    return new RunOptions(out, yes, blank, allowSoft, maxBytes, limits, reading, telling);
+    return new RunOptions(out, yes, check, blank, allowSoft, maxBytes, limits, reading, telling);
   }
 
-  /** The same with the sheets without flats written too, or not. */
+  /** The same with everything done but writing files, or not. */
+  public RunOptions withCheck(boolean yes) {
+    return new RunOptions(out, replace, yes, blank, allowSoft, maxBytes, limits, reading, telling);
+  }
+
+  /** The same with the sheets also written without flats, or not. */
   public RunOptions withBlank(boolean yes) {
-    return new RunOptions(out, replace, yes, allowSoft, maxBytes, limits, reading, telling);
+    return new RunOptions(out, replace, check, yes, allowSoft, maxBytes, limits, reading, telling);
   }
 
   /** The same with pictures that may grow until they are soft, or not. */
   public RunOptions withAllowSoft(boolean yes) {
-    return new RunOptions(out, replace, blank, yes, maxBytes, limits, reading, telling);
+    return new RunOptions(out, replace, check, blank, yes, maxBytes, limits, reading, telling);
   }
 
   /** The same with another maximum size of the PDF in bytes. */
   public RunOptions withMaxBytes(long bytes) {
-    return new RunOptions(out, replace, blank, allowSoft, bytes, limits, reading, telling);
+    return new RunOptions(out, replace, check, blank, allowSoft, bytes, limits, reading, telling);
   }
 
   /** The same with another maximum size of the pack. */
   public RunOptions withLimits(PackLimits l) {
-    return new RunOptions(out, replace, blank, allowSoft, maxBytes, l, reading, telling);
+    return new RunOptions(out, replace, check, blank, allowSoft, maxBytes, l, reading, telling);
   }
 
   /** The same with pictures read in another way. */
   public RunOptions withReading(Reading r) {
-    return new RunOptions(out, replace, blank, allowSoft, maxBytes, limits, r, telling);
+    return new RunOptions(out, replace, check, blank, allowSoft, maxBytes, limits, r, telling);
   }
 
   /** The same reported in another way. */
   public RunOptions withTelling(Telling t) {
-    return new RunOptions(out, replace, blank, allowSoft, maxBytes, limits, reading, t);
+    return new RunOptions(out, replace, check, blank, allowSoft, maxBytes, limits, reading, t);
   }
 }

@@ -12,10 +12,11 @@ class SheetWordsTest {
   void aPriceIsSaidAlsoWhereTheWishIsOnlyComeNear() {
     OrderWish lines = OrderWish.DETAILS_IN_LINE;
     assertEquals(
-        "details in line 3.2 % of scale", SheetWords.price(new OrderStep(lines, true, 0.032)));
-    assertEquals("details in line not kept", SheetWords.price(new OrderStep(lines, false, 0)));
+        "details in line cost 3.2 % of the scale",
+        SheetWords.price(new OrderStep(lines, true, 0.032)));
+    assertEquals("details in line relaxed", SheetWords.price(new OrderStep(lines, false, 0)));
     assertEquals(
-        "details in line not kept (3.2 % of scale to come near it)",
+        "details in line relaxed (approaching it cost 3.2 % of the scale)",
         SheetWords.price(new OrderStep(lines, false, 0.032)));
   }
 }

@@ -163,7 +163,7 @@ public record OntoRun(
     byte[] copy = WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative);
     List<byte[]> previews =
         fitted.parallelStream().map(f -> png(Preview.of(f, lettering))).toList();
-    return files.write(copy, previews, null, findings, given.fields(), how.telling());
+    return files.write(copy, previews, null, findings, given.fields(), how);
   }
 
   private static byte[] png(BufferedImage image) {

@@ -10,7 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What a run onto a workbook found out, in words. */
+/** Puts the findings of a run onto a workbook into words. */
 public final class OntoWords {
   private OntoWords() {}
 
@@ -41,7 +41,7 @@ public final class OntoWords {
       }
     }
     String clear =
-        "No picture touches a labelled cell or another picture, even where a reader makes columns"
+        "No picture touches a labelled cell or another picture, even if a program makes columns"
             + " and rows "
             + tolerance
             + (tolerance == 1 ? " pixel" : " pixels")
