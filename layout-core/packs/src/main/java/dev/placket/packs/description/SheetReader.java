@@ -38,8 +38,7 @@ final class SheetReader {
       List.of("caption", "text", "size", "least", "align", "stand");
   private static final List<String> CORNER =
       List.of("at", "width", "height", "caption", "text", "size", "least", "align", "stand");
-  private static final List<String> RULES =
-      List.of("front-largest", "details-under-views", "front-before-back");
+  private static final List<String> RULES = List.copyOf(Spelled.words(LeadRule.values()).keySet());
 
   static final Map<String, Length> HEIGHTS = heights();
   static final Map<String, Align> ALIGNS = Spelled.words(Align.values());

@@ -1,6 +1,11 @@
 /**
  * From a folder or a description to the files of a pack: compose, fit, prepare, draw, report.
  *
+ * <p><b>There is one way through.</b> A folder and a description become a {@code Composition}
+ * ({@code FolderComposition}, {@code DescribedComposition}); {@code Run} does the rest for both.
+ * {@code Packs} is the entry point for programs, and {@code RunOptions} states what is written
+ * where. The workbooks share the options, the check of files ({@code RunFiles}) and the report.
+ *
  * <p><b>One scale on all sheets</b> ({@code one-scale}; {@code OneScale}): every sheet is fitted by
  * itself, then again with the group at the scale of the sheet on which it came out smallest. What
  * fits at a scale fits at a smaller one, unless a minimum size forbids it; the run reports that.
