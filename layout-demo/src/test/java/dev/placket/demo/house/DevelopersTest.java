@@ -3,6 +3,7 @@ package dev.placket.demo.house;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.placket.demo.Run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,7 +44,8 @@ class DevelopersTest {
             "layout-core/pictures",
             "layout-core/packs",
             "layout-core/workbooks",
-            "layout-demo")) {
+            "layout-demo",
+            "benchmarks")) {
       try (Stream<Path> files = Files.walk(ROOT.resolve(module + "/src"))) {
         files.filter(f -> f.toString().endsWith(".java")).forEach(all::add);
       }
@@ -105,6 +107,31 @@ class DevelopersTest {
           if (!classes.contains(name) && !OTHERS.contains(name)) {
             absent.add(file + ": " + name);
           }
+        }
+      }
+    }
+    assertEquals(Set.of(), absent);
+  }
+
+  /**
+   * Options of the command in DEVELOPERS.md and the package pages; those of benchmarks left out.
+   */
+  @Test
+  void everyOptionThatIsNamedExists() throws IOException {
+    StringBuilder help = new StringBuilder("--steps\n");
+    for (String command : List.of("fit", "probe", "prepare", "starter")) {
+      help.append(Run.of(command, "--help").out());
+    }
+    List<Path> pages = new ArrayList<>(List.of(ROOT.resolve("DEVELOPERS.md")));
+    sources.stream()
+        .filter(f -> f.endsWith("package-info.java") && !f.toString().contains("benchmarks"))
+        .forEach(pages::add);
+    Set<String> absent = new TreeSet<>();
+    for (Path page : pages) {
+      var option = Pattern.compile("--[a-z][a-z-]+").matcher(Files.readString(page));
+      while (option.find()) {
+        if (!Pattern.compile(option.group() + "\\b").matcher(help).find()) {
+          absent.add(page + ": " + option.group());
         }
       }
     }
