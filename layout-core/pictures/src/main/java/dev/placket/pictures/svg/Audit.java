@@ -31,7 +31,7 @@ public final class Audit {
               + "|none|black|white|gr[ae]y|silver|whitesmoke|gainsboro|(?:dim|dark|light)gr[ae]y",
           Pattern.CASE_INSENSITIVE);
 
-  private final DrawnList list = DrawnList.read();
+  private final DrawnList list = DrawnList.shipped();
   private final Map<String, Element> byId = new HashMap<>();
   private final Set<Visit> led = new HashSet<>();
   private final Noted noted = new Noted();

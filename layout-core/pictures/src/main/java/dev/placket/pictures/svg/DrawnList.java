@@ -23,7 +23,17 @@ final class DrawnList {
 
   private DrawnList() {}
 
-  static DrawnList read() {
+  /** Read once, when first asked for, and never changed. */
+  private static final class Shipped {
+    static final DrawnList LIST = read();
+  }
+
+  /** The list of this library. */
+  static DrawnList shipped() {
+    return Shipped.LIST;
+  }
+
+  private static DrawnList read() {
     try (InputStream in = DrawnList.class.getResourceAsStream(FILE)) {
       if (in == null) {
         throw new IllegalStateException(FILE + " is missing from the library");

@@ -65,7 +65,7 @@ class DrawnListCoverTest {
                   "skewY.*",
                   ".*\\).+\\)"));
 
-  private final DrawnList list = DrawnList.read();
+  private final DrawnList list = DrawnList.shipped();
   private final Lines lines = new Lines(list, new Noted());
   private final Map<String, Set<String>> values = new HashMap<>();
   private final Map<String, Set<String>> named = new HashMap<>();

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.TestFactory;
 /** Each case of the list against plain drawings, points or notes worked out by hand. */
 class DrawnListTest {
   private final Shots shots = new Shots();
-  private final DrawnList list = DrawnList.read();
+  private final DrawnList list = DrawnList.shipped();
 
   @TestFactory
   Stream<DynamicContainer> everyCase() {
