@@ -14,8 +14,8 @@
  *   <li><b>Headers are read by hand</b> ({@code Png}, {@code Jpeg}, {@code Tiff}, {@code Gif},
  *       {@code Bmp}, {@code Webp}): libraries take ten times as long, and Commons Imaging, tried
  *       for TIFF and Exif tags, keeps fractions but throws unchecked exceptions for some 400 of 1.3
- *       million damaged files. It is the second reader in tests. Only tags for size and orientation
- *       are read, so places, authors and software names of a file reach no output.
+ *       million damaged files. It is the second reader in tests. Only tags for size, density and
+ *       orientation are read, so places, authors and software names of a file reach no output.
  *   <li><b>A format is one constant of {@code Format}</b> with its first bytes, name endings,
  *       header class and decoder.
  *   <li><b>TIFF is read by a list of the kinds that the decoder gets right</b> ({@code TiffKind}:
@@ -49,9 +49,11 @@
  *
  * <h2>Drawings</h2>
  *
- * <p>The order is: parse with limits ({@code SvgParser}), apply style sheets ({@code css}), repair
- * and rewrite ({@code svg.rewrite}), compare with the list of what is drawn right ({@code svg}),
- * build with bridges of our own ({@code svg.bridge}), plan layers, measure.
+ * <p>{@code DrawingReader} parses with limits ({@code SvgParser}), applies style sheets ({@code
+ * css}), mends references and faulty values, compares the drawing with the list of what is drawn
+ * right ({@code svg}), rewrites it ({@code svg.rewrite}), builds it with bridges of our own ({@code
+ * svg.bridge}), plans layers and measures. The comparison comes before rewriting, so notes speak of
+ * what the designer exported.
  *
  * <ul>
  *   <li><b>Memory is estimated from the text</b> ({@code DrawingMemory}, limit {@code memory}),
