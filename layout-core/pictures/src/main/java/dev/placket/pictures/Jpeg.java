@@ -68,7 +68,7 @@ final class Jpeg {
     return components == 4
         ? List.of(
             PictureNote.plain(
-                "is in printing colours (CMYK), shown here as near as a screen comes"))
+                "is in printing colours (CMYK), converted to the nearest screen colours"))
         : List.of();
   }
 

@@ -45,7 +45,7 @@ final class PatternMending {
   }
 
   private Color mean(PatternPaint pattern) {
-    notes.add(PictureNote.plain("a pattern too fine to print is drawn in its mean color"));
+    notes.add(PictureNote.plain("a pattern too fine to print is drawn in its average colour"));
     BufferedImage image = SafePattern.tile(pattern, SIDE, SIDE);
     MeanColour mean = new MeanColour();
     for (int argb : image.getRGB(0, 0, SIDE, SIDE, null, 0, SIDE)) {

@@ -94,7 +94,7 @@ final class RasterFile {
                   head.seenAspect())));
     }
     if (head.orientation() > 1) {
-      notes.add(PictureNote.plain("is turned upright, as its file asks"));
+      notes.add(PictureNote.plain("is rotated upright, as its file states"));
     }
     if (found.insideFrame() != null) {
       notes.add(

@@ -48,7 +48,7 @@ record RasterHead(
   RasterHead {
     if (!(aspect <= SLIMMEST) || !(aspect >= 1 / SLIMMEST)) {
       notes = new ArrayList<>(notes);
-      notes.add(PictureNote.plain("states pixels of an unlikely shape, which is not believed"));
+      notes.add(PictureNote.plain("states an unlikely pixel shape, which is ignored"));
       aspect = 1;
       density = null;
     }

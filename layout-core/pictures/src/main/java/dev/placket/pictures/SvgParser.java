@@ -87,7 +87,7 @@ final class SvgParser extends DefaultHandler2 {
     }
     SVGOMDocument read = parser.document;
     if (read == null) {
-      throw new PictureException(name + ": holds no drawing; export it as SVG again");
+      throw new PictureException(name + ": contains no drawing; export it as SVG again");
     }
     notes.addAll(parser.notes);
     return read;

@@ -56,7 +56,8 @@ final class Tiff {
     boolean inks = d.number(TiffDirectory.PHOTOMETRIC, 1) == SEPARATED;
     if (inks) {
       notes.add(
-          PictureNote.plain("is in printing colours (CMYK), shown here as near as a screen comes"));
+          PictureNote.plain(
+              "is in printing colours (CMYK), converted to the nearest screen colours"));
     }
     if (d.perMillimetre()) {
       notes.add(

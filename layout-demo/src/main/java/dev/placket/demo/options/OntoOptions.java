@@ -80,7 +80,7 @@ public final class OntoOptions {
     if (!worksheet.isEmpty() || !windows.isEmpty() || !labelled.isEmpty()) {
       throw Refusal.input(
           described.file()
-              + ": says itself which worksheets and ranges are used; leave out --worksheet,"
+              + ": names worksheets and ranges itself; leave out --worksheet,"
               + " --window and --labelled.");
     }
     DescribedWorkbook said =

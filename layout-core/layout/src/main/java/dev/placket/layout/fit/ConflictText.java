@@ -62,7 +62,7 @@ public final class ConflictText {
       ways.add("leave out " + listed(out, " or "));
     }
     if (ways.isEmpty()) {
-      ways.add("leave some out, or take larger paper");
+      ways.add("leave some out, or use larger paper");
     }
     return ways;
   }
@@ -71,15 +71,14 @@ public final class ConflictText {
     Relief.Edge edge = r.edge();
     boolean across = edge == Relief.Edge.LEFT || edge == Relief.Edge.RIGHT;
     return switch (r.kind()) {
-      case LOWER_LEAST_SIZE ->
-          "let " + names.apply(r.of()) + " be " + much + " smaller than its least size";
+      case LOWER_LEAST_SIZE -> "reduce the minimum size of " + names.apply(r.of()) + " by " + much;
       case SHORTEN_CELL ->
           across
               ? "make the " + r.of() + " " + much + " narrower"
               : "shorten the " + r.of() + " by " + much;
       case NARROW_MARGIN -> "narrow the margin " + side(edge) + " by " + much;
-      case LOWER_GAP -> "let flats stand " + much + " nearer to one another";
-      case LOWER_CLEARANCE -> "let flats stand " + much + " nearer to cells and rules";
+      case LOWER_GAP -> "reduce the gap between flats by " + much;
+      case LOWER_CLEARANCE -> "reduce the clearance to cells and rules by " + much;
       case CHANGE_RATIO ->
           "raise the ratio of " + names.apply(r.of()) + " by " + rounded(r.amount(), 3);
       case LEAVE_OUT -> "leave out " + names.apply(r.of());

@@ -82,7 +82,7 @@ final class CellSetter {
     if (block.step().compareTo(cell.size()) < 0) {
       Mark at = described.places().of(path + "/text");
       shrunk.add(
-          "line " + at.line() + ": set at " + mm(block.step()) + " to go in: '" + cut(value) + "'");
+          "line " + at.line() + ": set at " + mm(block.step()) + " to fit: '" + cut(value) + "'");
     }
     return block.runs();
   }

@@ -82,7 +82,7 @@ public final class Composer {
         described.faults().add(described.places().of(path), found, "a TrueType font (.ttf)");
       } catch (IOException e) {
         String found = fonts.get(i) + ", which cannot be read";
-        described.faults().add(described.places().of(path), found, "a file that may be read");
+        described.faults().add(described.places().of(path), found, "a readable file");
       }
     }
     return Lettering.load().with(faces);
@@ -127,7 +127,7 @@ public final class Composer {
     List<String> notes = new ArrayList<>(text.missing());
     notes.addAll(shrunk);
     if (sheets.stream().flatMap(s -> s.items().stream()).anyMatch(i -> pointedAt(i.spots()))) {
-      notes.add("callouts: fit.json says where each points; the sheets do not draw them.");
+      notes.add("callouts: fit.json gives the target of each; the sheets do not draw them.");
     }
     return new ComposedPack(
         PackName.title(fields(), stem()),

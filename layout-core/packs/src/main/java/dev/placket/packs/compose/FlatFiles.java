@@ -117,7 +117,7 @@ final class FlatFiles {
   private @Nullable Picture unusable(String path, String why) {
     Mark place = described.places().of(path + "/file");
     String found = "a picture that cannot be used: " + why;
-    described.faults().add(place, found, "a sound " + PictureReader.formats());
+    described.faults().add(place, found, "a valid " + PictureReader.formats());
     return null;
   }
 }

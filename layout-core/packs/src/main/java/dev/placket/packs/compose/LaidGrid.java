@@ -135,7 +135,7 @@ record LaidGrid(List<Double> columns, List<Double> rows, Map<String, Box> areas)
               "lengths that do not add up: " + e.getMessage(),
               String.format(
                   java.util.Locale.ROOT,
-                  "lengths within the %.2f mm there are",
+                  "lengths within the %.2f mm available",
                   (end - start) * 25.4 / 72));
       return null;
     }

@@ -43,7 +43,7 @@ public record PackLimits(int sheets, int rows, long pixels) {
           String.format(
               Locale.ROOT,
               "%s: its previews come to %.1f million pixels, more than the limit of %.1f million;"
-                  + " split it, take smaller paper, or raise the limit with --max-pixels.",
+                  + " split it, use smaller paper, or raise the limit with --max-pixels.",
               what,
               count / 1e6,
               pixels / 1e6));

@@ -76,7 +76,7 @@ final class SheetTables {
     } catch (CharacterCodingException e) {
       described.faults().add(place, csv + ", which is not UTF-8", "a file saved in UTF-8");
     } catch (IOException e) {
-      described.faults().add(place, csv + ", which cannot be read", "a file that may be read");
+      described.faults().add(place, csv + ", which cannot be read", "a readable file");
     }
     return null;
   }
@@ -96,7 +96,7 @@ final class SheetTables {
   private @Nullable PackTable filled(
       PackTable table, List<Csv.Row> records, String csv, Mark place) {
     if (records.isEmpty()) {
-      described.faults().add(place, csv + " without a line", "headings in its first line");
+      described.faults().add(place, csv + " without a line", "headings in the first line");
       return null;
     }
     List<PackColumn> columns = table.columns();
@@ -216,7 +216,7 @@ final class SheetTables {
     if (laid.step().compareTo(said.size()) < 0) {
       int line = described.places().of(path).line();
       shrunk.add(
-          "line " + line + ": the table is set at " + CellSetter.mm(laid.step()) + " to go in");
+          "line " + line + ": the table is set at " + CellSetter.mm(laid.step()) + " to fit");
     }
   }
 

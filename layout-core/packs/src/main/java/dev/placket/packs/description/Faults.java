@@ -59,7 +59,7 @@ public final class Faults {
     List<String> messages = new ArrayList<>();
     all.stream().limit(MOST).forEach(f -> messages.add(f.message(file)));
     if (all.size() > MOST) {
-      messages.add(file + ": and " + (all.size() - MOST) + " more; mend these first.");
+      messages.add(file + ": and " + (all.size() - MOST) + " more; correct these first.");
     }
     throw Refusal.input(messages);
   }

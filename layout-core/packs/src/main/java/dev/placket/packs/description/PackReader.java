@@ -59,7 +59,7 @@ public final class PackReader {
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readNBytes(MOST_BYTES + 1);
     } catch (IOException e) {
-      throw Refusal.input(file + ": cannot be opened; check that it is there and may be read.");
+      throw Refusal.input(file + ": cannot be opened; check that it exists and is readable.");
     }
     return read(file, bytes);
   }
@@ -68,7 +68,7 @@ public final class PackReader {
   public static Described read(Path file, byte[] bytes) throws Refusal {
     if (bytes.length > MOST_BYTES) {
       throw Refusal.input(
-          file + ": has more than " + MOST_BYTES + " bytes; a description has fewer, split it.");
+          file + ": has more than " + MOST_BYTES + " bytes, the limit; split the description.");
     }
     Faults faults = new Faults(file.toString());
     String text = text(file, bytes);
@@ -92,7 +92,7 @@ public final class PackReader {
         line += bytes[i] == '\n' ? 1 : 0;
       }
       throw Refusal.input(
-          file + ", line " + line + ": is not written in UTF-8 from here on; save it so.");
+          file + ", line " + line + ": is not in UTF-8 from here on; save it as UTF-8.");
     }
   }
 

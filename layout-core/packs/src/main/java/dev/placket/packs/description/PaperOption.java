@@ -49,7 +49,7 @@ public record PaperOption(Paper paper, boolean turned) {
             + text
             + ": unknown; known are "
             + String.join(", ", Paper.NAMED.stream().map(Paper::name).toList())
-            + ", each with portrait after it if it stands upright, or two sides as in 210x148mm.");
+            + ", each also with portrait after it, or width and height as in 210x148mm.");
   }
 
   private static PaperOption sides(String text, Matcher sides) throws Refusal {
@@ -62,7 +62,8 @@ public record PaperOption(Paper paper, boolean turned) {
       check("--paper " + text, paper);
       return new PaperOption(paper, true);
     } catch (IllegalArgumentException e) {
-      throw Refusal.input("--paper " + text + ": is no paper; give two sides, as in 210x148mm.");
+      throw Refusal.input(
+          "--paper " + text + ": is not a paper size; give width and height, as in 210x148mm.");
     }
   }
 
@@ -74,7 +75,7 @@ public record PaperOption(Paper paper, boolean turned) {
   public static void check(String where, Paper paper) throws Refusal {
     String over = over(paper);
     if (over != null) {
-      throw Refusal.input(where + ": " + over + "; take smaller paper.");
+      throw Refusal.input(where + ": " + over + "; use smaller paper.");
     }
   }
 

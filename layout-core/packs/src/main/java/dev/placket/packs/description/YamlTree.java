@@ -120,7 +120,7 @@ final class YamlTree {
         faults.add(
             text.mark(),
             "'" + text.value() + "' again",
-            "each key once (it stands in line " + before.line() + " already)");
+            "each key once (it is also in line " + before.line() + ")");
         continue;
       }
       values.put(text.value(), value);

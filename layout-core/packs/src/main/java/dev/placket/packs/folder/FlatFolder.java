@@ -55,7 +55,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     if (pictures.isEmpty()) {
       throw Refusal.input(
           folder
-              + ": holds no drawing; put files into it that are "
+              + ": has no drawings; add files that are "
               + PictureReader.formats()
               + ", as in front.svg.");
     }
@@ -135,7 +135,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
       if (picture.getFileName().toString().indexOf(UNREADABLE) >= 0) {
         throw Refusal.input(
             picture
-                + ": has letters that this locale does not have; set another, as in"
+                + ": has letters that this locale cannot represent; set another, as in"
                 + " LC_ALL=C.UTF-8, or rename the file.");
       }
     }
@@ -154,14 +154,14 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
               + fronts.size()
               + " fronts, "
               + String.join(", ", fronts)
-              + "; a sheet has one. Name the others for what they show, as in side or detail, or"
+              + "; a sheet has one. Name the others after what they show, as in side or detail, or"
               + " move them out.");
     }
   }
 
   private static List<Path> list(Path folder) throws Refusal {
     if (!Files.isDirectory(folder)) {
-      throw Refusal.input(folder + ": is no folder; name the folder that holds the drawings.");
+      throw Refusal.input(folder + ": is not a folder; give the folder with the drawings.");
     }
     try (Stream<Path> all = Files.list(folder)) {
       return all.filter(Files::isRegularFile)

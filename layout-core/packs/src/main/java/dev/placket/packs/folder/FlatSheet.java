@@ -90,7 +90,7 @@ public final class FlatSheet {
     return Refusal.input(
         "--paper "
             + paper.name()
-            + ": header and foot leave no room for drawings; take larger paper, or shorten the"
+            + ": header and foot leave no room for drawings; use larger paper, or shorten the"
             + " values in "
             + PackNotes.FILE
             + ".");

@@ -93,7 +93,7 @@ public final class PackNotes {
     try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
       read.load(in);
     } catch (CharacterCodingException e) {
-      throw Refusal.input(file + ": not written in UTF-8; save it so.");
+      throw Refusal.input(file + ": is not in UTF-8; save it as UTF-8.");
     } catch (IOException | IllegalArgumentException e) {
       throw Refusal.input(file + ": cannot be read: " + e.getMessage() + ".");
     }

@@ -53,7 +53,7 @@ final class Claim implements AutoCloseable {
     }
     throw Refusal.input(
         folder
-            + ": another run is writing into this folder; wait until it has ended, or name another"
+            + ": another run is writing to this folder; wait until it ends, or give another"
             + " folder.");
   }
 
@@ -75,7 +75,7 @@ final class Claim implements AutoCloseable {
       return null;
     } catch (AccessDeniedException e) {
       throw Refusal.input(
-          file + ": belongs to somebody else's run; wait until it has ended, or delete the file.");
+          file + ": belongs to a run of another user; wait until it ends, or delete the file.");
     }
     try {
       FileLock lock = channel.tryLock();
@@ -108,7 +108,8 @@ final class Claim implements AutoCloseable {
       return null;
     }
     if (!found.isRegularFile()) {
-      throw Refusal.input(file + ": is no file of Placket's, which needs this name; move it away.");
+      throw Refusal.input(
+          file + ": was not written by Placket, which needs this name; move the file away.");
     }
     return Objects.requireNonNullElse(found.fileKey(), found.creationTime());
   }

@@ -59,7 +59,7 @@ final class NextSteps {
       all.add(
           "Name "
               + Figures.some(findings.unnamed())
-              + (one ? " for what it shows" : " for what they show")
+              + (one ? " after what it shows" : " after what they show")
               + ", as in back or collar-detail.");
     }
     all.addAll(sending(made, findings.weight()));

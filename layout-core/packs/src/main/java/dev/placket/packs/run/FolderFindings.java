@@ -30,7 +30,7 @@ public final class FolderFindings {
     return dividePrice < Findings.LEAST_SHOWN
         ? List.of()
         : List.of(
-            "The line between the windows stands where all are in line, for "
+            "The line between the windows keeps all flats in line, for "
                 + Figures.fixed(dividePrice * 100, 1)
                 + " % of scale.");
   }
@@ -50,18 +50,20 @@ public final class FolderFindings {
     return parts.isEmpty()
         ? List.of()
         : List.of(
-            "Grouped at one scale, as drawn heights agree: " + String.join(", ", parts) + ".");
+            "Grouped at one scale, since their drawn heights agree: "
+                + String.join(", ", parts)
+                + ".");
   }
 
   /** What is to be known of a folder that was read. */
   public static List<String> read(FlatFolder folder) {
     List<String> read = new ArrayList<>();
     for (String name : unnamed(folder)) {
-      read.add(name + ": no role in its name, taken as a detail.");
+      read.add(name + ": no role in its name, read as a detail.");
     }
     if (!folder.leftAlone().isEmpty()) {
       read.add(
-          "Left alone, not named as pictures are: " + String.join(", ", folder.leftAlone()) + ".");
+          "Ignored, not picture files by name: " + String.join(", ", folder.leftAlone()) + ".");
     }
     return read;
   }

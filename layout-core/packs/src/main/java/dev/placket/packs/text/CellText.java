@@ -101,6 +101,6 @@ public final class CellText {
             + name
             + "': '"
             + value
-            + "' does not go in at the least lettering of 1.8 mm; shorten it.");
+            + "' does not fit at the minimum lettering of 1.8 mm; shorten it.");
   }
 }

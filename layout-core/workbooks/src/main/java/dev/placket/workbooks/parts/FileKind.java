@@ -45,25 +45,25 @@ final class FileKind {
    */
   static void check(Path file) throws Refusal {
     if (Files.isDirectory(file)) {
-      throw Refusal.input(file + ": is a folder; name a workbook (.xlsx) with --onto.");
+      throw Refusal.input(file + ": is a folder; give a workbook (.xlsx) with --onto.");
     }
     byte[] head;
     try (InputStream in = Files.newInputStream(file)) {
       head = in.readNBytes(HEAD);
     } catch (IOException e) {
-      throw Refusal.input(file + ": cannot be read; name the workbook with --onto.");
+      throw Refusal.input(file + ": cannot be read; give the workbook with --onto.");
     }
     if (CompoundFile.is(head)) {
       throw Refusal.input(file + ": is " + CompoundFile.what(file) + ".");
     }
     if (head.length < 2 || head[0] != 'P' || head[1] != 'K') {
-      throw Refusal.input(file + ": is no workbook, it is " + what(head) + ".");
+      throw Refusal.input(file + ": is not a workbook but " + what(head) + ".");
     }
   }
 
   private static String what(byte[] head) {
     if (head.length == 0) {
-      return "empty; name the workbook with --onto";
+      return "empty; give the workbook with --onto";
     }
     String bytes = new String(head, StandardCharsets.ISO_8859_1);
     for (Start start : STARTS) {

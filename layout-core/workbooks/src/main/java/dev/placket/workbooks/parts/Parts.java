@@ -80,7 +80,7 @@ public final class Parts implements AutoCloseable {
             file
                 + ": holds a part named "
                 + name
-                + ", which leads out of the package, as in no sound workbook; do not open it unless"
+                + ", which points outside the package, as in no valid workbook; do not open it unless"
                 + " you trust its sender, or open it in a spreadsheet program and save it again.");
       }
       ZipEntry other = entries.put(PartNames.key(name), entry);
@@ -184,7 +184,7 @@ public final class Parts implements AutoCloseable {
             + found
             + ", the limit is "
             + limit
-            + "; if the workbook is sound, raise the limit with --max-mebibytes.");
+            + "; if the workbook is valid, raise the limit with --max-mebibytes.");
   }
 
   @Override

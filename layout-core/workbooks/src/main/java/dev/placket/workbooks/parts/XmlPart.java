@@ -111,6 +111,6 @@ public final class XmlPart {
             + reader.getLocation().getLineNumber()
             + ": "
             + found
-            + ", which no sound workbook has; save the workbook again.");
+            + ", which no valid workbook has; save the workbook again.");
   }
 }

@@ -85,7 +85,7 @@ final class Prepare {
           String.format(
               Locale.ROOT,
               "worksheet '%s': the flat %s would be printed %.0f mm long and need %.0f million"
-                  + " pixels, the limit is %.0f; set smaller paper for the worksheet, or name a"
+                  + " pixels, the limit is %.0f; set smaller paper for the worksheet, or give a"
                   + " smaller range with --window.",
               room.sheet().name(),
               flat.id(),

@@ -207,7 +207,7 @@ public final class WorksheetFit {
     lines.add("  its largest blank window is " + largest + ", " + printed(room, largest));
     lines.addAll(said.subList(1, said.size()));
     lines.add(
-        "  would help, too: clear cells round "
+        "  another way: clear cells round "
             + largest
             + " or widen its columns and rows, or print the worksheet larger than "
             + room.page().percent()

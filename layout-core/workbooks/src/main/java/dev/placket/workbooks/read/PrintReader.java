@@ -150,7 +150,7 @@ final class PrintReader {
   /** What was read, with the names that a workbook gives to its printed ranges. */
   PrintSetup setup(Workbook workbook, Workbook.Entry entry) {
     if (!stated) {
-      notes.add("names no paper; taken as Letter, as the standard has it");
+      notes.add("names no paper; read as Letter, the default of the standard");
     }
     List<CellRange> areas = ranges(workbook, entry, "_xlnm.Print_Area", "print area");
     List<CellRange> titles = ranges(workbook, entry, "_xlnm.Print_Titles", "print titles");

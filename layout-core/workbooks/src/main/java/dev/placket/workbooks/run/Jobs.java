@@ -61,7 +61,7 @@ final class Jobs {
         workbook.worksheets().stream().filter(w -> !w.hidden() && !taken.contains(w)).toList();
     if (shown.isEmpty()) {
       throw Refusal.input(
-          onto + ": shows no worksheet for the flats; name a hidden one with --worksheet.");
+          onto + ": shows no worksheet for the flats; name a hidden worksheet with --worksheet.");
     }
     return shown;
   }
@@ -82,7 +82,7 @@ final class Jobs {
 
   private static List<Path> list(Path folder) throws Refusal {
     if (!Files.isDirectory(folder)) {
-      throw Refusal.input(folder + ": is no folder; name the folder that holds the drawings.");
+      throw Refusal.input(folder + ": is not a folder; give the folder with the drawings.");
     }
     try (Stream<Path> all = Files.list(folder)) {
       return all.sorted().toList();

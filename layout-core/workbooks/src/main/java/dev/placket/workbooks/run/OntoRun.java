@@ -55,7 +55,8 @@ public record OntoRun(
    */
   public RunResult run() throws Refusal {
     if (leeway < 0) {
-      throw Refusal.input("--tolerance " + leeway + ": is a number of pixels, 0 or more.");
+      throw Refusal.input(
+          "--tolerance " + leeway + ": is not a tolerance; give a number of pixels, 0 or more.");
     }
     try (Parts parts = Parts.open(onto, limits)) {
       return run(parts);
@@ -93,7 +94,7 @@ public record OntoRun(
     for (Workbook.Entry entry : worksheets) {
       Worksheet read = sheets.read(entry);
       if (read.bare(Anchored.OWN) && worksheets.size() > 1) {
-        why.add("worksheet '" + entry.name() + "' is bare and passed over; name it to use it.");
+        why.add("worksheet '" + entry.name() + "' is empty and skipped; name it to use it.");
         bare = bare == null ? read : bare;
         continue;
       }

@@ -64,7 +64,7 @@ public final class OntoWords {
         + room.page().percent()
         + " %: "
         + room.marks().size()
-        + " ranges are kept clear, the largest blank window is "
+        + " ranges stay clear; the largest blank window is "
         + room.blank().get(0)
         + ".";
   }
