@@ -21,8 +21,8 @@ import dev.placket.packs.json.NoRoomRefusal;
 import dev.placket.packs.placed.Weight;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.Report;
+import dev.placket.packs.report.ReportOptions;
 import dev.placket.packs.report.RunResult;
-import dev.placket.packs.report.Telling;
 import dev.placket.packs.report.Units;
 import dev.placket.packs.run.Packs;
 import dev.placket.packs.run.RunOptions;
@@ -186,7 +186,7 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private int run() throws Refusal {
-    RunResult result = result(new Telling(units(), limits.limits(), strict.asked()));
+    RunResult result = result(new ReportOptions(units(), limits.limits(), strict.asked()));
     int code = result.account().falls() ? ExitCodes.SHORT : 0;
     if (json) {
       report.write(result.json(), 0, result.json().length);
@@ -199,7 +199,7 @@ final class FitCommand implements Callable<Integer> {
     return code;
   }
 
-  private RunResult result(Telling in) throws Refusal {
+  private RunResult result(ReportOptions in) throws Refusal {
     Missing.check(what);
     if (Files.isRegularFile(what)) {
       RunOptions how = options(out == null ? what.resolveSibling("placket") : out, in);
@@ -216,7 +216,7 @@ final class FitCommand implements Callable<Integer> {
     return Packs.ofFolder(what, known == null ? Paper.A4.landscape() : known.paper(), how);
   }
 
-  private RunOptions options(Path into, Telling in) throws Refusal {
+  private RunOptions options(Path into, ReportOptions in) throws Refusal {
     return RunOptions.into(into)
         .withReplace(replace)
         .withCheck(check)

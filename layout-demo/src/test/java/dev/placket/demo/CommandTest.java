@@ -81,7 +81,7 @@ class CommandTest {
     for (String ending : endings) {
       assertTrue(json.contains(ending + "-detail." + ending), ending + ": " + said);
     }
-    assertTrue(said.contains("not named as pictures are: notes.txt"), said);
+    assertTrue(said.contains("Ignored, not picture files by name: notes.txt"), said);
   }
 
   /** So few pixels that its least size is also the greatest at which it is not quite blurred. */

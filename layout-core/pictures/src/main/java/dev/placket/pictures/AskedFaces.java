@@ -28,7 +28,7 @@ final class AskedFaces {
    *
    * @param families all faces by family in lower case; the last is used where none is asked for
    */
-  void look(Document document, Map<String, List<Typeface>> families) {
+  void look(Document document, Map<String, List<GivenTypeface>> families) {
     NodeList all = document.getElementsByTagNameNS(SvgParser.SVG, "*");
     for (int i = 0; i < all.getLength(); i++) {
       Element e = (Element) all.item(i);
@@ -38,12 +38,12 @@ final class AskedFaces {
     }
   }
 
-  private void look(Element e, Map<String, List<Typeface>> families) {
+  private void look(Element e, Map<String, List<GivenTypeface>> families) {
     int weight = (int) style(e, SVGCSSEngine.FONT_WEIGHT_INDEX).getFloatValue();
     String style = style(e, SVGCSSEngine.FONT_STYLE_INDEX).getStringValue();
     boolean italic = !style.equals("normal");
-    List<Typeface> family = family(style(e, SVGCSSEngine.FONT_FAMILY_INDEX), families);
-    Typeface face = FaceMatching.find(family, weight, italic);
+    List<GivenTypeface> family = family(style(e, SVGCSSEngine.FONT_FAMILY_INDEX), families);
+    GivenTypeface face = FaceMatching.find(family, weight, italic);
     if (face == null) {
       return;
     }
@@ -55,15 +55,17 @@ final class AskedFaces {
     }
   }
 
-  private static List<Typeface> family(Value asked, Map<String, List<Typeface>> families) {
+  private static List<GivenTypeface> family(
+      Value asked, Map<String, List<GivenTypeface>> families) {
     for (int i = 0; i < asked.getLength(); i++) {
-      List<Typeface> found = families.get(asked.item(i).getStringValue().toLowerCase(Locale.ROOT));
+      List<GivenTypeface> found =
+          families.get(asked.item(i).getStringValue().toLowerCase(Locale.ROOT));
       if (found != null) {
         return found;
       }
     }
-    List<Typeface> last = List.of();
-    for (List<Typeface> each : families.values()) {
+    List<GivenTypeface> last = List.of();
+    for (List<GivenTypeface> each : families.values()) {
       last = each;
     }
     return last;
@@ -91,7 +93,7 @@ final class AskedFaces {
                     "its "
                         + m.substring(0, m.indexOf(" of "))
                         + " lettering is set in another face; give the typeface "
-                        + Said.line(m.substring(m.indexOf(" of ") + 4))
+                        + ErrorText.line(m.substring(m.indexOf(" of ") + 4))
                         + " in "
                         + m.substring(0, m.indexOf(" of "))
                         + ", or turn the text into paths"));

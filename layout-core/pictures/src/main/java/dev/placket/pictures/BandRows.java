@@ -91,7 +91,7 @@ final class BandRows implements RowReader {
             + ", pixels: this "
             + format
             + " is damaged or of a kind that is not read ("
-            + Said.by(e)
+            + ErrorText.by(e)
             + "); export it again as PNG",
         e);
   }

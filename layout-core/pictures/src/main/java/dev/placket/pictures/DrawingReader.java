@@ -243,6 +243,6 @@ final class DrawingReader {
   private static String lastLine(Throwable e) {
     String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     String[] lines = message.strip().split("\\R");
-    return Said.line(lines[lines.length - 1]);
+    return ErrorText.line(lines[lines.length - 1]);
   }
 }

@@ -16,11 +16,11 @@ final class FaceMatching {
    * @param family the faces of one family
    * @param weight from 1 to 1000
    */
-  static @Nullable Typeface find(List<Typeface> family, int weight, boolean italic) {
-    List<Typeface> ofStyle = family.stream().filter(t -> t.italic() == italic).toList();
-    List<Typeface> among = ofStyle.isEmpty() ? family : ofStyle;
+  static @Nullable GivenTypeface find(List<GivenTypeface> family, int weight, boolean italic) {
+    List<GivenTypeface> ofStyle = family.stream().filter(t -> t.italic() == italic).toList();
+    List<GivenTypeface> among = ofStyle.isEmpty() ? family : ofStyle;
     for (int wanted : order(weight)) {
-      for (Typeface t : among) {
+      for (GivenTypeface t : among) {
         if (t.weight() == wanted) {
           return t;
         }
@@ -30,7 +30,7 @@ final class FaceMatching {
   }
 
   /** The hundreds for which a face of its family is set, as SVG 1.1 writes them in a font-face. */
-  static String weights(List<Typeface> family, Typeface face) {
+  static String weights(List<GivenTypeface> family, GivenTypeface face) {
     return IntStream.rangeClosed(1, 9)
         .map(i -> i * 100)
         .filter(w -> find(family, w, face.italic()) == face)
@@ -39,7 +39,7 @@ final class FaceMatching {
   }
 
   /** The styles for which a face is set: both where its family has no other. */
-  static String styles(List<Typeface> family, Typeface face) {
+  static String styles(List<GivenTypeface> family, GivenTypeface face) {
     boolean alone = family.stream().allMatch(t -> t.italic() == face.italic());
     return alone ? "normal,italic,oblique" : face.italic() ? "italic,oblique" : "normal";
   }

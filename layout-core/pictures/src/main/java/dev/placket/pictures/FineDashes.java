@@ -21,7 +21,7 @@ final class FineDashes {
           "dashes",
           name
               + ": has dashes of "
-              + Said.line(String.valueOf(OwnStyle.get(fine, "stroke-dasharray")))
+              + ErrorText.line(String.valueOf(OwnStyle.get(fine, "stroke-dasharray")))
               + ", of which a line comes to more than "
               + limits.dashes()
               + "; draw it with longer dashes");

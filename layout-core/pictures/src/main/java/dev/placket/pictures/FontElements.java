@@ -38,7 +38,7 @@ final class FontElements {
    * @param characters code points; those that the typeface lacks are left out, and taken out of the
    *     set
    */
-  Element font(Typeface typeface, List<Typeface> family, Set<Integer> characters)
+  Element font(GivenTypeface typeface, List<GivenTypeface> family, Set<Integer> characters)
       throws IOException {
     try (TrueTypeFont ttf = typeface.open()) {
       HorizontalHeaderTable header = ttf.getHorizontalHeader();

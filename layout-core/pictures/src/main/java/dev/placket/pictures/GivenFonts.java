@@ -32,7 +32,7 @@ final class GivenFonts implements FontFamilyResolver {
   private static final Set<String> UNASKED = Set.of("arial", "helvetica");
 
   private final List<Made> made = new ArrayList<>();
-  private final Map<String, List<Typeface>> families = new LinkedHashMap<>();
+  private final Map<String, List<GivenTypeface>> families = new LinkedHashMap<>();
   private final AskedFaces asked = new AskedFaces();
   private final Set<String> missing = new LinkedHashSet<>();
   private final Typefaces typefaces;
@@ -65,8 +65,8 @@ final class GivenFonts implements FontFamilyResolver {
     }
     typefaces.given().forEach(this::add);
     add(Typefaces.shipped());
-    for (List<Typeface> family : families.values()) {
-      for (Typeface t : family) {
+    for (List<GivenTypeface> family : families.values()) {
+      for (GivenTypeface t : family) {
         made.add(made(name, t, family, characters, context, document));
       }
     }
@@ -81,8 +81,9 @@ final class GivenFonts implements FontFamilyResolver {
   }
 
   /** Of two faces of one family, weight and style the first is used. */
-  private void add(Typeface face) {
-    List<Typeface> family = families.computeIfAbsent(low(face.family()), f -> new ArrayList<>());
+  private void add(GivenTypeface face) {
+    List<GivenTypeface> family =
+        families.computeIfAbsent(low(face.family()), f -> new ArrayList<>());
     if (family.stream()
         .noneMatch(t -> t.weight() == face.weight() && t.italic() == face.italic())) {
       family.add(face);
@@ -122,8 +123,8 @@ final class GivenFonts implements FontFamilyResolver {
 
   private static Made made(
       String name,
-      Typeface typeface,
-      List<Typeface> family,
+      GivenTypeface typeface,
+      List<GivenTypeface> family,
       Set<Integer> characters,
       BridgeContext context,
       Document document)
@@ -136,9 +137,9 @@ final class GivenFonts implements FontFamilyResolver {
       throw new PictureException(
           name
               + ": its text cannot be set in "
-              + Said.line(typeface.family())
+              + ErrorText.line(typeface.family())
               + ", whose file is damaged ("
-              + Said.by(e)
+              + ErrorText.by(e)
               + "); give another",
           e);
     }
@@ -206,7 +207,7 @@ final class GivenFonts implements FontFamilyResolver {
         missing.isEmpty()
             ? ""
             : missing.stream().collect(Collectors.joining(", ", ", since ", " is not given"));
-    String set = "its lettering is set in Liberation Sans" + Said.line(because);
+    String set = "its lettering is set in Liberation Sans" + ErrorText.line(because);
     PictureNote face = missing.isEmpty() ? PictureNote.plain(set) : PictureNote.changed(set);
     return Stream.concat(Stream.of(face), asked.notes());
   }

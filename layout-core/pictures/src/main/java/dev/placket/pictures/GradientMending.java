@@ -122,7 +122,7 @@ final class GradientMending {
   private Color average(MultipleGradientPaint g) {
     notes.add(
         PictureNote.plain(
-            "a gradient that repeats too finely to print is drawn in its mean color"));
+            "a gradient that repeats too finely to print is drawn in its average colour"));
     float[] f = g.getFractions();
     Color[] colors = g.getColors();
     MeanColour mean = new MeanColour();

@@ -125,7 +125,7 @@ final class PngRows implements RowReader {
     if (filter < 0 || filter > 4 || in.readNBytes(packed, 0, packed.length) < packed.length) {
       throw new IOException("row " + y + " is missing or has filter " + filter);
     }
-    PngFilter.undo(filter, packed, above, Math.max(1, png.bitsPerPixel() / 8));
+    PngUnfilter.undo(filter, packed, above, Math.max(1, png.bitsPerPixel() / 8));
   }
 
   /** Reads on to the checksums behind the pixels: of the packed data, and of its last chunk. */

@@ -197,7 +197,7 @@ final class References {
     String few =
         ids.stream()
             .limit(NAMED)
-            .map(id -> "'" + Said.line(id) + "'")
+            .map(id -> "'" + ErrorText.line(id) + "'")
             .collect(Collectors.joining(", "));
     return ids.size() > NAMED ? few + " and " + (ids.size() - NAMED) + " more" : few;
   }

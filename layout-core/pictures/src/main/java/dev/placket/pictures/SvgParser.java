@@ -78,12 +78,12 @@ final class SvgParser extends DefaultHandler2 {
               + ", line "
               + e.getLineNumber()
               + ": the XML is broken ("
-              + Said.by(e)
+              + ErrorText.by(e)
               + "); export the drawing again",
           e);
     } catch (SAXException | IOException | RuntimeException e) {
       throw new PictureException(
-          name + ": the XML cannot be read (" + Said.by(e) + "); export the drawing again", e);
+          name + ": the XML cannot be read (" + ErrorText.by(e) + "); export the drawing again", e);
     }
     SVGOMDocument read = parser.document;
     if (read == null) {
@@ -183,7 +183,10 @@ final class SvgParser extends DefaultHandler2 {
     try {
       add(uri, local, qName, attributes);
     } catch (DOMException e) {
-      left("the element <" + Said.line(local) + "> is not known here and is left out; replace it");
+      left(
+          "the element <"
+              + ErrorText.line(local)
+              + "> is not known here and is left out; replace it");
       standIn(local);
       skipping++;
     }
@@ -226,7 +229,7 @@ final class SvgParser extends DefaultHandler2 {
             "what <"
                 + local
                 + "> takes from '"
-                + Said.line(value)
+                + ErrorText.line(value)
                 + "', outside of the drawing, is left out; export it whole");
         continue;
       }

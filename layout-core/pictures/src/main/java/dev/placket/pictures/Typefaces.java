@@ -16,9 +16,9 @@ public final class Typefaces {
 
   private static final String FILE = "LiberationSans-Regular.ttf";
 
-  private final List<Typeface> given;
+  private final List<GivenTypeface> given;
 
-  private Typefaces(List<Typeface> given) {
+  private Typefaces(List<GivenTypeface> given) {
     this.given = List.copyOf(given);
   }
 
@@ -38,10 +38,10 @@ public final class Typefaces {
    * @throws PictureException likewise
    */
   public Typefaces with(List<PictureSource> files) throws PictureException {
-    List<Typeface> all = new ArrayList<>(given);
+    List<GivenTypeface> all = new ArrayList<>(given);
     for (PictureSource file : files) {
       try (InputStream in = file.open()) {
-        all.add(Typeface.of(file.name(), in.readAllBytes()));
+        all.add(GivenTypeface.of(file.name(), in.readAllBytes()));
       } catch (IOException e) {
         throw RasterFile.cannotOpen(file.name(), e);
       }
@@ -51,20 +51,20 @@ public final class Typefaces {
 
   /** The family names of the typefaces that are given. */
   public List<String> families() {
-    return given.stream().map(Typeface::family).toList();
+    return given.stream().map(GivenTypeface::family).toList();
   }
 
-  List<Typeface> given() {
+  List<GivenTypeface> given() {
     return given;
   }
 
   /** Read anew by each drawing with text. */
-  static Typeface shipped() {
+  static GivenTypeface shipped() {
     try (InputStream in = Typefaces.class.getResourceAsStream(FILE)) {
       if (in == null) {
         throw new IllegalStateException(FILE + " is missing from the library");
       }
-      return Typeface.of(FILE, in.readAllBytes());
+      return GivenTypeface.of(FILE, in.readAllBytes());
     } catch (IOException | PictureException e) {
       throw new IllegalStateException(FILE + ": cannot be read", e);
     }

@@ -30,18 +30,18 @@ class FacesTest {
     "900, 100 200, 200",
   })
   void theNearestWeightOnTheRightSide(int asked, String given, int set) {
-    List<Typeface> family =
+    List<GivenTypeface> family =
         Arrays.stream(given.split(" "))
-            .map(w -> new Typeface("Any", Integer.parseInt(w), false, new byte[0]))
+            .map(w -> new GivenTypeface("Any", Integer.parseInt(w), false, new byte[0]))
             .toList();
     assertEquals(set, requireNonNull(FaceMatching.find(family, asked, false)).weight());
   }
 
   @Test
   void styleComesBeforeWeight() {
-    Typeface bold = new Typeface("Any", 700, false, new byte[0]);
-    Typeface italic = new Typeface("Any", 400, true, new byte[0]);
-    List<Typeface> both = List.of(bold, italic);
+    GivenTypeface bold = new GivenTypeface("Any", 700, false, new byte[0]);
+    GivenTypeface italic = new GivenTypeface("Any", 400, true, new byte[0]);
+    List<GivenTypeface> both = List.of(bold, italic);
     assertEquals(italic, FaceMatching.find(both, 700, true));
     assertEquals(bold, FaceMatching.find(both, 400, false));
     assertEquals(bold, FaceMatching.find(List.of(bold), 400, true));

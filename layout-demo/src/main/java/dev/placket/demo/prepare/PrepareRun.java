@@ -52,10 +52,10 @@ record PrepareRun(
    * @param done the pictures, in order
    * @param plan the densities that the weight asked for; null if it held without
    */
-  record Ready(List<Done> done, @Nullable WeightPlan plan) {
+  record Ready(List<PreparedPicture> done, @Nullable WeightPlan plan) {
     /** Bytes of all copies. */
     long weight() {
-      return done.stream().mapToLong(Done::bytesAfter).sum();
+      return done.stream().mapToLong(PreparedPicture::bytesAfter).sum();
     }
   }
 
@@ -120,15 +120,15 @@ record PrepareRun(
     }
   }
 
-  private List<Done> all(List<Job> jobs, Staging parts, IntConsumer progress)
+  private List<PreparedPicture> all(List<Job> jobs, Staging parts, IntConsumer progress)
       throws Refusal, IOException {
     ExecutorService workers = Executors.newFixedThreadPool(workers());
     try {
-      List<Future<Done>> futures = new ArrayList<>();
+      List<Future<PreparedPicture>> futures = new ArrayList<>();
       jobs.forEach(job -> futures.add(workers.submit(() -> one(job, parts))));
-      List<Done> done = new ArrayList<>();
+      List<PreparedPicture> done = new ArrayList<>();
       List<String> wrong = new ArrayList<>();
-      for (Future<Done> future : futures) {
+      for (Future<PreparedPicture> future : futures) {
         try {
           done.add(future.get());
           progress.accept(done.size());
@@ -185,7 +185,8 @@ record PrepareRun(
     }
   }
 
-  private Done one(Job job, Staging parts) throws PictureException, Refusal, IOException {
+  private PreparedPicture one(Job job, Staging parts)
+      throws PictureException, Refusal, IOException {
     Picture picture = job.read();
     String digest = job.digest();
     if (digest != null && !digest.equals(picture.digest())) {
@@ -211,7 +212,7 @@ record PrepareRun(
     try (OutputStream file = new BufferedOutputStream(part.out())) {
       fewer = job.write(ready, file);
     }
-    return new Done(
+    return new PreparedPicture(
         job,
         Files.size(job.file()),
         Files.size(part.path()),

@@ -33,7 +33,7 @@ final class PrepareTable {
   }
 
   static String of(PrepareRun.Ready ready, long limit, DensityTargets targets, PrintLimits limits) {
-    List<Done> all = ready.done();
+    List<PreparedPicture> all = ready.done();
     PrepareTable table = new PrepareTable(targets, limits);
     table.line(
         String.format(
@@ -46,8 +46,8 @@ final class PrepareTable {
             "now",
             "px/in"));
     all.forEach(table::add);
-    long before = all.stream().mapToLong(Done::bytesBefore).sum();
-    long after = all.stream().mapToLong(Done::bytesAfter).sum();
+    long before = all.stream().mapToLong(PreparedPicture::bytesBefore).sum();
+    long after = all.stream().mapToLong(PreparedPicture::bytesAfter).sum();
     table.line(String.format(Locale.ROOT, "%-21s %8s %8s", "Together", kilo(before), kilo(after)));
     WeightPlan plan = ready.plan();
     if (plan != null) {
@@ -56,7 +56,7 @@ final class PrepareTable {
     return table.text.toString();
   }
 
-  private void weight(WeightPlan plan, long limit, List<Done> all) {
+  private void weight(WeightPlan plan, long limit, List<PreparedPicture> all) {
     double least = plan.densities().stream().mapToDouble(d -> d).max().orElse(0);
     line(
         String.format(
@@ -65,11 +65,11 @@ final class PrepareTable {
             least,
             kilo(limit),
             kilo(Math.round(plan.total()))));
-    long came = all.stream().mapToLong(Done::bytesAfter).sum();
+    long came = all.stream().mapToLong(PreparedPicture::bytesAfter).sum();
     if (came > limit) {
       line("Over the size limit by " + kilo(came - limit) + " kB. Largest first:");
       all.stream()
-          .sorted(Comparator.comparingLong(Done::bytesAfter).reversed())
+          .sorted(Comparator.comparingLong(PreparedPicture::bytesAfter).reversed())
           .limit(HEAVIEST)
           .forEach(
               d ->
@@ -78,7 +78,7 @@ final class PrepareTable {
     }
   }
 
-  private void add(Done d) {
+  private void add(PreparedPicture d) {
     line(
         String.format(
             Locale.ROOT,
@@ -106,7 +106,7 @@ final class PrepareTable {
     FineWords.of(d.printed(), limits).forEach(w -> text.wrapped(UNDER, w));
   }
 
-  private static List<String> steps(Done d) {
+  private static List<String> steps(PreparedPicture d) {
     List<String> steps = new ArrayList<>();
     PixelSize before = d.before();
     if (before == null) {
@@ -124,7 +124,7 @@ final class PrepareTable {
   }
 
   /** The pixels that the drawing needs for the intended density. */
-  private String wanted(Done d) {
+  private String wanted(PreparedPicture d) {
     double grow = targets.aim() / d.density().least();
     return String.format(
         Locale.ROOT,

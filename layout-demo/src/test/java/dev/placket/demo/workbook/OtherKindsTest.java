@@ -58,7 +58,7 @@ class OtherKindsTest {
             "save it as"),
         of(bytes(Command.PLAIN), "a drawing (.svg)", "name a workbook"),
         of(new byte[] {'I', 'I', '*', 0, 8}, "a picture", "name a workbook"),
-        of(new byte[0], "empty", "name the workbook"),
+        of(new byte[0], "empty", "give the workbook"),
         of(new byte[] {0, 1, 2, 3, 4}, "neither a package", "name an ISO/IEC 29500 workbook"));
   }
 

@@ -12,7 +12,7 @@ import java.util.Arrays;
 final class BoundByLargest {
   private final Model model;
   private final Best best;
-  private final Steps steps;
+  private final StepCounter steps;
   private final int[] bySize;
   private int count = 1;
   private SearchOrders search;
@@ -22,7 +22,7 @@ final class BoundByLargest {
    *
    * @param bySize all flats, the largest first
    */
-  BoundByLargest(Model model, Best best, Steps steps, int[] bySize) {
+  BoundByLargest(Model model, Best best, StepCounter steps, int[] bySize) {
     this.model = model;
     this.best = best;
     this.steps = steps;

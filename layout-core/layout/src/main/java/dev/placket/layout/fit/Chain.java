@@ -58,7 +58,7 @@ final class Chain {
   }
 
   /** The constraints on x. */
-  static Chain onX(Model model, Plan plan, Shapes s, Relations r, double[] guess) {
+  static Chain onX(Model model, Plan plan, Shapes s, PairRelations r, double[] guess) {
     double[] held = new double[model.n];
     for (int i = 0; i < model.n; i++) {
       held[i] = plan.heldX(model, i);
@@ -73,7 +73,7 @@ final class Chain {
   }
 
   /** The constraints on y. */
-  static Chain onY(Model model, Plan plan, Shapes s, Relations r, double[] guess) {
+  static Chain onY(Model model, Plan plan, Shapes s, PairRelations r, double[] guess) {
     double[] held = new double[model.n];
     for (int i = 0; i < model.n; i++) {
       held[i] = plan.heldY(model, i);

@@ -53,7 +53,7 @@ public final class Fitter {
     if (ranges.isEmpty()) {
       return new Conflict(reading.contradictions(), List.of(), true, false, 0);
     }
-    Steps all = new Steps(request.budget().steps(), cancelled);
+    StepCounter all = new StepCounter(request.budget().steps(), cancelled);
     double unsettled = 0;
     boolean lost = false;
     for (Model model : ranges) {
@@ -73,7 +73,7 @@ public final class Fitter {
     return new Conflict(List.of(), List.of(), unsettled == 0, false, all.taken());
   }
 
-  private static Best prove(Model model, Steps steps, boolean any) {
+  private static Best prove(Model model, StepCounter steps, boolean any) {
     ProveScale prove = new ProveScale(model, steps);
     return any ? prove.findAny() : prove.run();
   }
@@ -88,7 +88,7 @@ public final class Fitter {
 
   /** The fit, with as much order as the request pays for; null if this range holds none. */
   private static @Nullable Fit finish(
-      Model model, Best best, double bound, Steps steps, boolean any) {
+      Model model, Best best, double bound, StepCounter steps, boolean any) {
     Arrangement largest = best.arrangement();
     if (largest == null) {
       return null;
@@ -96,7 +96,7 @@ public final class Fitter {
     Order order = model.request.order();
     if (!any && order.share() > 0 && !order.wishes().isEmpty()) {
       LineUp lines = new LineUp(model, largest, steps.cancelled());
-      List<Lined> ways = lines.run();
+      List<OrderedArrangement> ways = lines.run();
       long taken = steps.taken() + lines.stepsTaken();
       Fit fit = bestLooking(model, ways, bound, taken);
       if (fit != null) {
@@ -108,10 +108,10 @@ public final class Fitter {
 
   /** Of several ways to line up, the one that looks best by the published measures. */
   private static @Nullable Fit bestLooking(
-      Model model, List<Lined> ways, double bound, long steps) {
+      Model model, List<OrderedArrangement> ways, double bound, long steps) {
     Fit best = null;
     double most = 0;
-    for (Lined way : ways) {
+    for (OrderedArrangement way : ways) {
       Fit fit = finish(model, way.plan(), way.arrangement(), bound, steps, way.steps());
       double order = fit == null || ways.size() == 1 ? 0 : Look.of(model.request, fit).order();
       if (fit != null && (best == null || order > most)) {

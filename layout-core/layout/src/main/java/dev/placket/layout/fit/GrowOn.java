@@ -27,7 +27,7 @@ final class GrowOn {
   private final int classes;
   private final double[] start;
   private final double[] cap;
-  private final Relations relations;
+  private final PairRelations relations;
   private final FinishExactly.Finished done;
   private final Arrangement from;
   private final double[] value;
@@ -55,7 +55,7 @@ final class GrowOn {
     this.value = start.clone();
     this.kept = new boolean[classes];
     Shapes shapes = shapes(scales(start, start));
-    this.relations = Relations.of(model, plan, shapes.at(1), from);
+    this.relations = PairRelations.of(model, plan, shapes.at(1), from);
   }
 
   private static double[] caps(Model model, double[] start) {
@@ -78,7 +78,7 @@ final class GrowOn {
   }
 
   /** The relative order that growth keeps. */
-  Relations relations() {
+  PairRelations relations() {
     return relations;
   }
 

@@ -36,7 +36,7 @@ final class LineUp {
   private final Model model;
   private final double largest;
   private final double floor;
-  private final Steps steps;
+  private final StepCounter steps;
   private final List<OrderStep> taken = new ArrayList<>();
   private final Map<List<Integer>, DetailBlock> blocks = new LinkedHashMap<>();
   private Plan plan;
@@ -50,7 +50,7 @@ final class LineUp {
     Order order = model.request.order();
     this.largest = largest.t();
     this.floor = Math.max(model.low, largest.t() * (1 - order.share()));
-    this.steps = new Steps(STEPS, cancelled);
+    this.steps = new StepCounter(STEPS, cancelled);
     this.plan = Plan.free(model).withOptions(model.options);
     this.arrangement = largest;
   }
@@ -60,7 +60,7 @@ final class LineUp {
    *
    * @return one or more ways, which differ only in the edges that flats in no line share
    */
-  List<Lined> run() {
+  List<OrderedArrangement> run() {
     for (OrderWish wish : model.request.order().wishes()) {
       double before = arrangement.t();
       boolean kept =
@@ -76,15 +76,16 @@ final class LineUp {
     return ways();
   }
 
-  private List<Lined> ways() {
-    Lined lined = new Lined(plan, arrangement, taken);
-    List<Lined> ways = new ArrayList<>(List.of(lined));
+  private List<OrderedArrangement> ways() {
+    OrderedArrangement lined = new OrderedArrangement(plan, arrangement, taken);
+    List<OrderedArrangement> ways = new ArrayList<>(List.of(lined));
     if (model.request.order().wishes().contains(OrderWish.FEW_EDGES)) {
       boolean[] loose = new boolean[model.n];
       Arrays.fill(loose, true);
       blocks.keySet().forEach(g -> g.forEach(i -> loose[i] = false));
       for (double anchor : ANCHORS) {
-        Lined near = new NearEdges(model, lined, anchor, loose, floor, steps).run(largest);
+        OrderedArrangement near =
+            new NearEdges(model, lined, anchor, loose, floor, steps).run(largest);
         if (near != null) {
           ways.add(near);
         }

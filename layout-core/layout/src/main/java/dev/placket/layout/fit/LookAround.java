@@ -16,12 +16,12 @@ final class LookAround {
   private final Model model;
   private final Plan plan;
   private final Best best;
-  private final Steps steps;
+  private final StepCounter steps;
   private final Shapes shapes;
   private final Random random = new Random(SEED);
   private int size = FEWEST;
 
-  LookAround(Model model, Plan plan, Best best, Steps steps) {
+  LookAround(Model model, Plan plan, Best best, StepCounter steps) {
     this.model = model;
     this.plan = plan;
     this.best = best;
@@ -80,7 +80,7 @@ final class LookAround {
 
   private byte[] keptBy(Arrangement known, boolean[] free) {
     shapes.at(known.t());
-    byte[] sides = Relations.of(model, plan, shapes, known).sides();
+    byte[] sides = PairRelations.of(model, plan, shapes, known).sides();
     byte[] options = Arrays.copyOf(plan.options(), plan.options().length);
     for (int b = 1; b < model.n; b++) {
       for (int a = 0; a < b; a++) {

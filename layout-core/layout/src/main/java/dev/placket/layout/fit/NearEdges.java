@@ -19,11 +19,11 @@ final class NearEdges {
   private static final double BOTTOM = 1;
 
   private final Model model;
-  private final Lined from;
+  private final OrderedArrangement from;
   private final double anchorX;
   private final boolean[] loose;
   private final double floor;
-  private final Steps steps;
+  private final StepCounter steps;
   private final byte[] sides;
   private Plan plan;
   private Arrangement arrangement;
@@ -35,7 +35,13 @@ final class NearEdges {
    * @param loose the flats that stand in no line
    * @param floor no t below this is wanted
    */
-  NearEdges(Model model, Lined from, double anchorX, boolean[] loose, double floor, Steps steps) {
+  NearEdges(
+      Model model,
+      OrderedArrangement from,
+      double anchorX,
+      boolean[] loose,
+      double floor,
+      StepCounter steps) {
     this.model = model;
     this.anchorX = anchorX;
     this.loose = loose;
@@ -44,7 +50,8 @@ final class NearEdges {
     this.from = from;
     this.arrangement = from.arrangement();
     Shapes shapes = new Shapes(model, from.plan().anchorX(), from.plan().anchorY());
-    this.sides = Relations.of(model, from.plan(), shapes.at(arrangement.t()), arrangement).sides();
+    this.sides =
+        PairRelations.of(model, from.plan(), shapes.at(arrangement.t()), arrangement).sides();
     this.plan = from.plan().withOptions(sides);
   }
 
@@ -56,7 +63,7 @@ final class NearEdges {
    *
    * @param largest the t of which prices are parts
    */
-  @Nullable Lined run(double largest) {
+  @Nullable OrderedArrangement run(double largest) {
     double before = arrangement.t();
     boolean any = false;
     for (Pair pair : pairs()) {
@@ -74,7 +81,7 @@ final class NearEdges {
                         ? new OrderStep(s.wish(), true, s.price() + price)
                         : s)
             .toList();
-    return new Lined(plan, arrangement, all);
+    return new OrderedArrangement(plan, arrangement, all);
   }
 
   private boolean share(Pair pair) {

@@ -28,10 +28,10 @@ final class ProveScale {
   private final Model model;
   private final Plan plan;
   private final Best best;
-  private final Steps steps;
+  private final StepCounter steps;
   private boolean any;
 
-  ProveScale(Model model, Steps steps) {
+  ProveScale(Model model, StepCounter steps) {
     this.model = model;
     this.steps = steps;
     this.plan = Plan.free(model);

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class SearchOrders {
   private final Model model;
   private final Best best;
-  private final Steps steps;
+  private final StepCounter steps;
   private final Shapes shapes;
   private final TightenBounds node;
   private final double[] areaWeight;
@@ -26,7 +26,7 @@ final class SearchOrders {
   private int version;
   private long left;
 
-  SearchOrders(Model model, Plan plan, Best best, Steps steps) {
+  SearchOrders(Model model, Plan plan, Best best, StepCounter steps) {
     this.model = model;
     this.best = best;
     this.steps = steps;

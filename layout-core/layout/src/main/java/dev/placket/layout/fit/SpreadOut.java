@@ -14,7 +14,7 @@ final class SpreadOut {
   private final Model model;
   private final Plan plan;
   private final Shapes shapes;
-  private final Relations relations;
+  private final PairRelations relations;
   private final Arrangement start;
 
   /**
@@ -27,14 +27,14 @@ final class SpreadOut {
     this.plan = plan;
     this.start = start;
     shapes = new Shapes(model, plan.anchorX(), plan.anchorY()).at(start.t());
-    relations = Relations.of(model, plan, shapes, start);
+    relations = PairRelations.of(model, plan, shapes, start);
   }
 
   /** The anchors spread at scale t, or null if the order does not go so far. */
   @Nullable Arrangement at(double t) {
     shapes.at(t);
     shapes.keepSizes();
-    Relations own = relations.copy();
+    PairRelations own = relations.copy();
     double[] x = spread(Chain.onX(model, plan, shapes, own, start.x()), t);
     double[] y = spread(Chain.onY(model, plan, shapes, own, start.y()), t);
     if (x != null && y != null && Balance.wanted(model)) {

@@ -37,7 +37,7 @@ final class StretchOrder {
     Arrangement best = start;
     for (int round = 0; round < ROUNDS; round++) {
       shapes.at(best.t());
-      Relations r = Relations.of(model, plan, shapes, best);
+      PairRelations r = PairRelations.of(model, plan, shapes, best);
       Chain x = Chain.onX(model, plan, shapes, r, best.x());
       Chain y = Chain.onY(model, plan, shapes, r, best.y());
       double t = largest(x, y, best.t(), upper);
@@ -61,7 +61,7 @@ final class StretchOrder {
    * @param known a t that the order allows
    * @param upper no t above this is tried
    */
-  double largest(Relations order, Arrangement guess, double known, double upper) {
+  double largest(PairRelations order, Arrangement guess, double known, double upper) {
     Chain x = Chain.onX(model, plan, shapes, order, guess.x());
     Chain y = Chain.onY(model, plan, shapes, order, guess.y());
     return largest(x, y, known, upper);

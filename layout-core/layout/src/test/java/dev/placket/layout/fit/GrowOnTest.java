@@ -45,7 +45,7 @@ class GrowOnTest {
     FitRequest request = random(new Random(seed * 1000 + n), n);
     Model model = new ReadRequest(request).read().get(0);
     Plan plan = Plan.free(model);
-    Best best = new ProveScale(model, new Steps(3000, () -> false)).run();
+    Best best = new ProveScale(model, new StepCounter(3000, () -> false)).run();
     FinishExactly.Finished done =
         Objects.requireNonNull(
             new FinishExactly(model, plan).finish(Objects.requireNonNull(best.arrangement())));
@@ -74,12 +74,12 @@ class GrowOnTest {
   }
 
   /** Whether flats of these scales keep an order, by pushing each as far left and up as it goes. */
-  private static boolean keeps(FitRequest request, Relations r, double[] scale, double slack) {
+  private static boolean keeps(FitRequest request, PairRelations r, double[] scale, double slack) {
     return keeps(request, r, scale, slack, true) && keeps(request, r, scale, slack, false);
   }
 
   private static boolean keeps(
-      FitRequest request, Relations r, double[] scale, double slack, boolean onX) {
+      FitRequest request, PairRelations r, double[] scale, double slack, boolean onX) {
     int n = scale.length;
     double gap = request.spacing().gap().pt();
     double[] at = (onX ? r.fromX() : r.fromY()).clone();

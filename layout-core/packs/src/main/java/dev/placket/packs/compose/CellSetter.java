@@ -3,8 +3,8 @@ package dev.placket.packs.compose;
 import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.description.Described;
-import dev.placket.packs.description.Mark;
 import dev.placket.packs.description.PackCell;
+import dev.placket.packs.description.TextPosition;
 import dev.placket.packs.text.Cell;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextBlock;
@@ -80,7 +80,7 @@ final class CellSetter {
       return List.of();
     }
     if (block.step().compareTo(cell.size()) < 0) {
-      Mark at = described.places().of(path + "/text");
+      TextPosition at = described.places().of(path + "/text");
       shrunk.add(
           "line " + at.line() + ": set at " + mm(block.step()) + " to fit: '" + cut(value) + "'");
     }

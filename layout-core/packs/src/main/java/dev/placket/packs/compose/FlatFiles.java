@@ -2,8 +2,8 @@ package dev.placket.packs.compose;
 
 import dev.placket.layout.flat.Role;
 import dev.placket.packs.description.Described;
-import dev.placket.packs.description.Mark;
 import dev.placket.packs.description.PackFlat;
+import dev.placket.packs.description.TextPosition;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.OwnOutputs;
 import dev.placket.pictures.Picture;
@@ -36,7 +36,7 @@ final class FlatFiles {
 
   /** The path of a file that is there and inside the folder; null with the slip noted. */
   @Nullable Path file(String name, String path) {
-    Mark place = described.places().of(path);
+    TextPosition place = described.places().of(path);
     Path folder = described.folder();
     try {
       Path file = folder.resolve(name).normalize();
@@ -115,7 +115,7 @@ final class FlatFiles {
   }
 
   private @Nullable Picture unusable(String path, String why) {
-    Mark place = described.places().of(path + "/file");
+    TextPosition place = described.places().of(path + "/file");
     String found = "a picture that cannot be used: " + why;
     described.faults().add(place, found, "a valid " + PictureReader.formats());
     return null;

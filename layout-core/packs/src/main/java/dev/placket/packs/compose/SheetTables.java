@@ -2,9 +2,9 @@ package dev.placket.packs.compose;
 
 import dev.placket.layout.units.Box;
 import dev.placket.packs.description.Described;
-import dev.placket.packs.description.Mark;
 import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackTable;
+import dev.placket.packs.description.TextPosition;
 import dev.placket.packs.description.Words;
 import dev.placket.packs.table.Csv;
 import dev.placket.packs.table.TableLayout;
@@ -56,7 +56,7 @@ final class SheetTables {
     if (csv == null) {
       return few(table.rows().size(), described.places().of(path)) ? table : null;
     }
-    Mark place = described.places().of(path + "/csv");
+    TextPosition place = described.places().of(path + "/csv");
     Path file = files.file(csv, path + "/csv");
     if (file == null) {
       return null;
@@ -81,7 +81,7 @@ final class SheetTables {
     return null;
   }
 
-  private boolean few(int rows, Mark place) {
+  private boolean few(int rows, TextPosition place) {
     if (rows > mostRows) {
       described
           .faults()
@@ -94,7 +94,7 @@ final class SheetTables {
   }
 
   private @Nullable PackTable filled(
-      PackTable table, List<Csv.Row> records, String csv, Mark place) {
+      PackTable table, List<Csv.Row> records, String csv, TextPosition place) {
     if (records.isEmpty()) {
       described.faults().add(place, csv + " without a line", "headings in the first line");
       return null;

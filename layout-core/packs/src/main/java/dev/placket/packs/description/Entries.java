@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Keys with values of which every key is known; any other is a slip. */
 final class Entries {
-  private final Mark place;
+  private final TextPosition place;
   private final String what;
   private final Map<String, Node> values;
   private final Faults faults;

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param expected what was expected, or what to do
  * @param nearest the known word nearest to what was found, or null
  */
-public record Fault(Mark place, String found, String expected, @Nullable String nearest) {
+public record Fault(TextPosition place, String found, String expected, @Nullable String nearest) {
   /** The message for the file named. */
   public String message(String file) {
     return file

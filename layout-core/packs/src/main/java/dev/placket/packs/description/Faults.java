@@ -20,12 +20,12 @@ public final class Faults {
   }
 
   /** Adds a slip. */
-  public void add(Mark place, String found, String expected) {
+  public void add(TextPosition place, String found, String expected) {
     faults.add(new Fault(place, found, expected, null));
   }
 
   /** Adds a word that is none of those known. */
-  public void unknown(Mark place, String what, String word, Collection<String> known) {
+  public void unknown(TextPosition place, String what, String word, Collection<String> known) {
     String list = known.isEmpty() ? "none" : "one of " + String.join(", ", known);
     String said = what + " '" + word + "'";
     faults.add(new Fault(place, said, list, NearestWord.of(word, known)));

@@ -32,9 +32,9 @@ final class FlatReader {
   private static final List<String> HELD = List.of("left", "top", "scale");
   private static final Map<String, Role> ROLES = Spelled.words(Role.values());
 
-  private final Values values;
+  private final NodeValues values;
 
-  FlatReader(Values values) {
+  FlatReader(NodeValues values) {
     this.values = values;
   }
 

@@ -6,7 +6,7 @@ import java.util.Map;
 /** A part of a description as it is written, with its place. */
 sealed interface Node permits Node.Text, Node.Items, Node.Keys {
   /** Where it begins. */
-  Mark mark();
+  TextPosition mark();
 
   /** What messages call it. */
   String what();
@@ -17,7 +17,7 @@ sealed interface Node permits Node.Text, Node.Items, Node.Keys {
    * @param mark where it begins
    * @param value its text without quotes
    */
-  record Text(Mark mark, String value) implements Node {
+  record Text(TextPosition mark, String value) implements Node {
     @Override
     public String what() {
       return value.isEmpty() ? "nothing" : "'" + shortened(value) + "'";
@@ -35,7 +35,7 @@ sealed interface Node permits Node.Text, Node.Items, Node.Keys {
    * @param mark where it begins
    * @param items its items in order
    */
-  record Items(Mark mark, List<Node> items) implements Node {
+  record Items(TextPosition mark, List<Node> items) implements Node {
     @Override
     public String what() {
       return "a list";
@@ -49,7 +49,8 @@ sealed interface Node permits Node.Text, Node.Items, Node.Keys {
    * @param values each value by its key, in the order written
    * @param places where each key stands
    */
-  record Keys(Mark mark, Map<String, Node> values, Map<String, Mark> places) implements Node {
+  record Keys(TextPosition mark, Map<String, Node> values, Map<String, TextPosition> places)
+      implements Node {
     @Override
     public String what() {
       return "keys with values";

@@ -41,11 +41,11 @@ public final class PackReader {
   private static final List<String> SIZES = List.of("width", "height");
 
   private final Faults faults;
-  private final Values values;
+  private final NodeValues values;
 
   private PackReader(Faults faults) {
     this.faults = faults;
-    this.values = new Values(faults);
+    this.values = new NodeValues(faults);
   }
 
   /**
@@ -102,7 +102,7 @@ public final class PackReader {
     List<String> languages = values.oneOrMore(e.get("languages"), "languages, as in en");
     values.setLanguages(languages.isEmpty() ? List.of("en") : languages);
     SheetReader sheets = new SheetReader(values, this);
-    PackWorkbook workbook = new WorksheetReader(values).workbook(e.get("workbook"));
+    PackWorkbook workbook = new WorksheetNode(values).workbook(e.get("workbook"));
     return new Pack(
         languages.isEmpty() ? List.of("en") : languages,
         values.named(e.get("fields"), "a value", (name, n) -> values.words(n)),

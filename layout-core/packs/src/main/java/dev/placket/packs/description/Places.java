@@ -5,7 +5,7 @@ import java.util.Map;
 
 /** Where each part of a description stands, so that later checks can point at it. */
 public final class Places {
-  private final Map<String, Mark> marks = new HashMap<>();
+  private final Map<String, TextPosition> marks = new HashMap<>();
 
   private Places() {}
 
@@ -25,12 +25,12 @@ public final class Places {
    *
    * @param path keys and, in lists, numbers from 0, joined by slashes
    */
-  public Mark of(String path) {
+  public TextPosition of(String path) {
     String at = path;
     while (!marks.containsKey(at) && !at.isEmpty()) {
       at = at.substring(0, Math.max(0, at.lastIndexOf('/')));
     }
-    return marks.getOrDefault(at, Mark.START);
+    return marks.getOrDefault(at, TextPosition.START);
   }
 
   private void add(String path, Node node) {

@@ -45,12 +45,12 @@ final class SheetReader {
   private static final Map<String, Stand> STANDS = Spelled.words(Stand.values());
   private static final Map<String, At> CORNERS = Spelled.words(At.values());
 
-  private final Values values;
+  private final NodeValues values;
   private final PackReader pack;
   private final TableReader tables;
   private final FlatReader flats;
 
-  SheetReader(Values values, PackReader pack) {
+  SheetReader(NodeValues values, PackReader pack) {
     this.values = values;
     this.pack = pack;
     this.tables = new TableReader(values);

@@ -9,9 +9,9 @@ final class SpotReader {
   private static final List<String> POINT = List.of("x", "y", "element");
   private static final List<String> CALLOUT = List.of("point", "text");
 
-  private final Values values;
+  private final NodeValues values;
 
-  SpotReader(Values values) {
+  SpotReader(NodeValues values) {
     this.values = values;
   }
 

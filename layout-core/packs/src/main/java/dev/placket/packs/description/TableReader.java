@@ -14,9 +14,9 @@ final class TableReader {
   private static final Map<String, PackColumn.Align> ALIGNS =
       Spelled.words(PackColumn.Align.values());
 
-  private final Values values;
+  private final NodeValues values;
 
-  TableReader(Values values) {
+  TableReader(NodeValues values) {
     this.values = values;
   }
 

@@ -54,7 +54,7 @@ final class YamlTree {
       faults.add(e.place, "values nested more than " + DEPTH + " deep", "fewer levels");
     } catch (YAMLException e) {
       String message = String.valueOf(e.getMessage());
-      faults.add(Mark.START, "broken YAML (" + oneLine(message) + ")", "YAML 1.1");
+      faults.add(TextPosition.START, "broken YAML (" + oneLine(message) + ")", "YAML 1.1");
     }
     return null;
   }
@@ -63,7 +63,7 @@ final class YamlTree {
     events.next();
     Event start = events.next();
     if (!(start instanceof DocumentStartEvent)) {
-      faults.add(Mark.START, "an empty file", "a description that begins with format");
+      faults.add(TextPosition.START, "an empty file", "a description that begins with format");
       return null;
     }
     Node node = node(events.next(), 0);
@@ -76,7 +76,7 @@ final class YamlTree {
   }
 
   private Node node(Event event, int depth) {
-    Mark place = mark(event.getStartMark());
+    TextPosition place = mark(event.getStartMark());
     if (depth > DEPTH) {
       throw new TooDeep(place);
     }
@@ -97,7 +97,7 @@ final class YamlTree {
     return new Node.Text(place, scalar.getValue());
   }
 
-  private Node items(Mark place, int depth) {
+  private Node items(TextPosition place, int depth) {
     List<Node> items = new ArrayList<>();
     for (Event e = events.next(); !e.is(Event.ID.SequenceEnd); e = events.next()) {
       items.add(node(e, depth + 1));
@@ -105,9 +105,9 @@ final class YamlTree {
     return new Node.Items(place, items);
   }
 
-  private Node keys(Mark place, int depth) {
+  private Node keys(TextPosition place, int depth) {
     Map<String, Node> values = new LinkedHashMap<>();
-    Map<String, Mark> places = new LinkedHashMap<>();
+    Map<String, TextPosition> places = new LinkedHashMap<>();
     for (Event e = events.next(); !e.is(Event.ID.MappingEnd); e = events.next()) {
       Node key = node(e, depth + 1);
       Node value = node(events.next(), depth + 1);
@@ -115,7 +115,7 @@ final class YamlTree {
         faults.add(key.mark(), key.what() + " as a key", "a word");
         continue;
       }
-      Mark before = places.putIfAbsent(text.value(), text.mark());
+      TextPosition before = places.putIfAbsent(text.value(), text.mark());
       if (before != null) {
         faults.add(
             text.mark(),
@@ -128,17 +128,19 @@ final class YamlTree {
     return new Node.Keys(place, values, places);
   }
 
-  private void checkTag(Mark place, @Nullable String tag) {
+  private void checkTag(TextPosition place, @Nullable String tag) {
     if (tag != null) {
       faults.add(place, "the tag '" + tag + "'", "a value without a tag");
     }
   }
 
-  private static Mark mark(org.yaml.snakeyaml.error.@Nullable Mark mark) {
-    return mark == null ? Mark.START : new Mark(mark.getLine() + 1, mark.getColumn() + 1);
+  private static TextPosition mark(org.yaml.snakeyaml.error.@Nullable Mark mark) {
+    return mark == null
+        ? TextPosition.START
+        : new TextPosition(mark.getLine() + 1, mark.getColumn() + 1);
   }
 
-  private static Mark at(String text, int position) {
+  private static TextPosition at(String text, int position) {
     int end =
         Math.min(
             text.length(),
@@ -146,7 +148,7 @@ final class YamlTree {
     String before = text.substring(0, end);
     int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
     String last = before.substring(before.lastIndexOf('\n') + 1);
-    return new Mark(line, 1 + last.codePointCount(0, last.length()));
+    return new TextPosition(line, 1 + last.codePointCount(0, last.length()));
   }
 
   private static String problem(MarkedYAMLException e) {
@@ -161,9 +163,9 @@ final class YamlTree {
 
   private static final class TooDeep extends RuntimeException {
     private static final long serialVersionUID = 1;
-    private final transient Mark place;
+    private final transient TextPosition place;
 
-    TooDeep(Mark place) {
+    TooDeep(TextPosition place) {
       super("too deep", null, false, false);
       this.place = place;
     }

@@ -50,7 +50,7 @@ public record FlatRow(
   }
 
   /** Puts a placed flat into words. */
-  public static FlatRow of(PlacedFlat flat, Telling telling) {
+  public static FlatRow of(PlacedFlat flat, ReportOptions telling) {
     Units units = telling.units();
     RasterPrint raster = flat.raster();
     Picture picture = flat.item().file().picture();

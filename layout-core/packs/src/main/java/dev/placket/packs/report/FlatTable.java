@@ -17,7 +17,7 @@ final class FlatTable {
           "Ask for (pixels)",
           "Remarks");
 
-  static void add(Html html, int sheet, Account.OfSheet account, Units units) {
+  static void add(Html html, int sheet, ReportContent.OfSheet account, Units units) {
     List<FlatRow> rows = account.rows();
     if (rows.isEmpty()) {
       html.element("p", "No flats on this sheet.").line();

@@ -22,7 +22,7 @@ final class NextSteps {
   /** So many differences from the files get a line of their own. */
   private static final int CHANGES = 6;
 
-  private final Telling telling;
+  private final ReportOptions telling;
   private final boolean several;
 
   /** The files that are drawn in a way other than they say, by that way. */
@@ -39,13 +39,16 @@ final class NextSteps {
    */
   private record Step(String alone, String named, double badness) {}
 
-  private NextSteps(Telling telling, boolean several) {
+  private NextSteps(ReportOptions telling, boolean several) {
     this.telling = telling;
     this.several = several;
   }
 
   static List<String> of(
-      Findings findings, List<Account.OfSheet> sheets, Telling telling, Made made) {
+      Findings findings,
+      List<ReportContent.OfSheet> sheets,
+      ReportOptions telling,
+      WrittenFiles made) {
     NextSteps steps = new NextSteps(telling, sheets.size() > 1);
     for (int i = 0; i < sheets.size(); i++) {
       for (FlatRow row : sheets.get(i).rows()) {
@@ -141,7 +144,7 @@ final class NextSteps {
         .merge(file, step, (a, b) -> b.badness() > a.badness() ? b : a);
   }
 
-  private static List<String> sending(Made made, @Nullable PackWeight weight) {
+  private static List<String> sending(WrittenFiles made, @Nullable PackWeight weight) {
     List<String> said = new ArrayList<>();
     String size = Figures.bytes(made.mainBytes());
     if (weight != null && weight.over() > 0) {

@@ -29,7 +29,7 @@ final class Outlines {
     return "sheet-" + sheet + "-flat-" + flat;
   }
 
-  static void add(Html svg, int number, Account.OfSheet sheet) {
+  static void add(Html svg, int number, ReportContent.OfSheet sheet) {
     Paper paper = sheet.result().sheet().paper();
     String room = "0 0 " + plain(paper.width().pt()) + " " + plain(paper.height().pt());
     svg.open("svg", "viewBox", room, "role", "group", "aria-label", "Flats on this sheet").line();

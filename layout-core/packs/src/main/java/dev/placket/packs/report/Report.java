@@ -18,9 +18,9 @@ public final class Report {
   private static final String UNDER = "    ";
 
   private final TextLines lines;
-  private final Account account;
+  private final ReportContent account;
 
-  private Report(Account account, TextLines lines) {
+  private Report(ReportContent account, TextLines lines) {
     this.account = account;
     this.lines = lines;
   }
@@ -31,7 +31,7 @@ public final class Report {
    * @param account the content
    * @param lines the lines to write to; narrow ones break rows
    */
-  public static String of(Account account, TextLines lines) {
+  public static String of(ReportContent account, TextLines lines) {
     Report report = new Report(account, lines);
     report.write();
     return lines.toString();
@@ -42,7 +42,7 @@ public final class Report {
     lines.heading(findings.title());
     lines.wrapped("", "Read from " + findings.source());
     findings.read().forEach(r -> lines.wrapped(INDENT, r));
-    for (Account.OfSheet sheet : account.sheets()) {
+    for (ReportContent.OfSheet sheet : account.sheets()) {
       lines.line("");
       lines.heading(sheet.heading());
       if (!sheet.rows().isEmpty()) {

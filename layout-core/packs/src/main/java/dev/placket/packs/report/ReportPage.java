@@ -30,9 +30,9 @@ public final class ReportPage {
       """;
 
   private final Html html = new Html();
-  private final Account account;
+  private final ReportContent account;
 
-  private ReportPage(Account account) {
+  private ReportPage(ReportContent account) {
     this.account = account;
   }
 
@@ -42,7 +42,7 @@ public final class ReportPage {
    * @param account the content
    * @param pictures a PNG of each sheet, in their order
    */
-  public static byte[] of(Account account, List<byte[]> pictures) {
+  public static byte[] of(ReportContent account, List<byte[]> pictures) {
     ReportPage page = new ReportPage(account);
     page.head();
     for (int i = 0; i < account.sheets().size(); i++) {
@@ -103,7 +103,7 @@ public final class ReportPage {
     return css.toString();
   }
 
-  private void sheet(int number, Account.OfSheet sheet, byte[] picture) {
+  private void sheet(int number, ReportContent.OfSheet sheet, byte[] picture) {
     section("sheet-" + number, sheet.heading());
     html.open("div", "class", "page").line();
     String data = "data:image/png;base64," + Base64.getEncoder().encodeToString(picture);

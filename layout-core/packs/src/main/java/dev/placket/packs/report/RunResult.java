@@ -9,4 +9,4 @@ package dev.placket.packs.report;
  * @param json {@code fit.json} as it was written
  */
 @SuppressWarnings("ArrayRecordComponent")
-public record RunResult(Account account, byte[] json) {}
+public record RunResult(ReportContent account, byte[] json) {}

@@ -15,9 +15,9 @@ import dev.placket.packs.json.NoRoomRefusal;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.placed.Placing;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.packs.report.ConflictText;
 import dev.placket.packs.report.Further;
 import dev.placket.packs.report.NoRoom;
+import dev.placket.packs.report.NoRoomText;
 import dev.placket.packs.report.SheetResult;
 import dev.placket.packs.report.Units;
 import java.util.ArrayList;
@@ -115,7 +115,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     }
     if (outcome instanceof Conflict conflict) {
       noRoom.add("sheet " + one.id() + " (" + sheet.name() + "):");
-      noRoom.addAll(ConflictText.lines(request, conflict, units));
+      noRoom.addAll(NoRoomText.lines(request, conflict, units));
       return SheetResult.noRoom(one.id(), request, new NoRoom(conflict, Map.of()));
     }
     Fit fit = (Fit) outcome;

@@ -5,12 +5,12 @@ import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.json.FitJson;
 import dev.placket.packs.output.Outputs;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.packs.report.Account;
 import dev.placket.packs.report.Findings;
-import dev.placket.packs.report.Made;
+import dev.placket.packs.report.ReportContent;
+import dev.placket.packs.report.ReportOptions;
 import dev.placket.packs.report.ReportPage;
 import dev.placket.packs.report.RunResult;
-import dev.placket.packs.report.Telling;
+import dev.placket.packs.report.WrittenFiles;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -104,10 +104,10 @@ public record RunFiles(
       Map<String, String> fields,
       RunOptions how)
       throws Refusal {
-    Telling telling = how.telling();
+    ReportOptions telling = how.telling();
     boolean written = !how.check();
-    Made made = new Made(out, names(), main, mainFile.length, report, written);
-    Account account = Account.of(findings, telling, made);
+    WrittenFiles made = new WrittenFiles(out, names(), main, mainFile.length, report, written);
+    ReportContent account = ReportContent.of(findings, telling, made);
     try {
       byte[] json =
           FitJson.bytes(

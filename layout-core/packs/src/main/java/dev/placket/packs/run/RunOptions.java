@@ -2,7 +2,7 @@ package dev.placket.packs.run;
 
 import dev.placket.packs.compose.PackLimits;
 import dev.placket.packs.flats.Reading;
-import dev.placket.packs.report.Telling;
+import dev.placket.packs.report.ReportOptions;
 import dev.placket.pictures.prepare.WeightPlan;
 import java.nio.file.Path;
 
@@ -30,7 +30,7 @@ public record RunOptions(
     long maxBytes,
     PackLimits limits,
     Reading reading,
-    Telling telling) {
+    ReportOptions telling) {
   /** New files in a folder; no file is overwritten. */
   public static RunOptions into(Path out) {
     return new RunOptions(
@@ -42,7 +42,7 @@ public record RunOptions(
         WeightPlan.DEFAULT_LIMIT,
         PackLimits.DEFAULT,
         Reading.DEFAULT,
-        Telling.USUAL);
+        ReportOptions.USUAL);
   }
 
   /** The same with existing files overwritten, or not. */
@@ -81,7 +81,7 @@ public record RunOptions(
   }
 
   /** The same reported in another way. */
-  public RunOptions withTelling(Telling t) {
+  public RunOptions withTelling(ReportOptions t) {
     return new RunOptions(out, replace, check, blank, allowSoft, maxBytes, limits, reading, t);
   }
 }

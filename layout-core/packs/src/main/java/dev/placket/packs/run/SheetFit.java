@@ -19,9 +19,9 @@ import dev.placket.packs.flats.SheetSpacing;
 import dev.placket.packs.folder.FlatSheet;
 import dev.placket.packs.json.NoRoomRefusal;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.packs.report.ConflictText;
 import dev.placket.packs.report.Further;
 import dev.placket.packs.report.NoRoom;
+import dev.placket.packs.report.NoRoomText;
 import dev.placket.packs.report.SheetResult;
 import dev.placket.packs.report.Units;
 import java.util.ArrayList;
@@ -194,7 +194,7 @@ final class SheetFit {
 
   private Refusal noRoom(FitRequest request, Conflict conflict) {
     return new NoRoomRefusal(
-        ConflictText.ofFolder(request, conflict, flats, roomy(), units),
+        NoRoomText.ofFolder(request, conflict, flats, roomy(), units),
         List.of(SheetResult.noRoom(null, request, new NoRoom(conflict, flats.captions()))));
   }
 

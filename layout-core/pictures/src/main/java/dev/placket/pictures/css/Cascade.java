@@ -13,17 +13,21 @@ import org.w3c.dom.Element;
 
 /** Which declarations hold for an element, of all that are stated for it (Cascade 5, clause 6). */
 final class Cascade {
-  private final Map<String, List<Rule>> byKey = new HashMap<>();
+  private final Map<String, List<StyleRule>> byKey = new HashMap<>();
   private final Map<String, List<Declaration>> inline = new HashMap<>();
   private final Map<String, Integer> layers;
   private final Declarations declarations;
   private final Matcher matcher;
 
-  Cascade(List<Rule> rules, Map<String, Integer> layers, Declarations declarations, Steps steps) {
+  Cascade(
+      List<StyleRule> rules,
+      Map<String, Integer> layers,
+      Declarations declarations,
+      WorkBudget steps) {
     this.layers = layers;
     this.declarations = declarations;
     this.matcher = new Matcher(steps);
-    for (Rule rule : rules) {
+    for (StyleRule rule : rules) {
       // What a sheet adds, such as ::before, is no element; it is noted where the sheet is read.
       if (!Selectors.isGenerated(rule.selector())) {
         byKey.computeIfAbsent(key(rule.selector()), k -> new ArrayList<>()).add(rule);
@@ -56,7 +60,7 @@ final class Cascade {
 
   /** Values by property; what was stated with more weight stands later. */
   Map<String, String> of(Element e) throws TooManySteps {
-    List<Rule> rules = matching(e);
+    List<StyleRule> rules = matching(e);
     List<Declaration> own = own(e);
     Map<String, String> holds = new LinkedHashMap<>();
     rules.sort(byWeight(1));
@@ -73,10 +77,10 @@ final class Cascade {
     return holds;
   }
 
-  private Comparator<Rule> byWeight(int layerOrder) {
-    return Comparator.<Rule>comparingInt(r -> layerOrder * layers.getOrDefault(r.layer(), 0))
-        .thenComparing(Rule::specificity)
-        .thenComparingInt(Rule::order);
+  private Comparator<StyleRule> byWeight(int layerOrder) {
+    return Comparator.<StyleRule>comparingInt(r -> layerOrder * layers.getOrDefault(r.layer(), 0))
+        .thenComparing(StyleRule::specificity)
+        .thenComparingInt(StyleRule::order);
   }
 
   private static void put(Map<String, String> holds, List<Declaration> list, boolean important) {
@@ -88,8 +92,8 @@ final class Cascade {
     }
   }
 
-  private List<Rule> matching(Element e) throws TooManySteps {
-    List<Rule> rules = new ArrayList<>();
+  private List<StyleRule> matching(Element e) throws TooManySteps {
+    List<StyleRule> rules = new ArrayList<>();
     if (byKey.isEmpty()) {
       return rules;
     }
@@ -108,8 +112,8 @@ final class Cascade {
     return rules;
   }
 
-  private void addMatching(String key, Element e, List<Rule> rules) throws TooManySteps {
-    for (Rule rule : byKey.getOrDefault(key, List.of())) {
+  private void addMatching(String key, Element e, List<StyleRule> rules) throws TooManySteps {
+    for (StyleRule rule : byKey.getOrDefault(key, List.of())) {
       if (matcher.matches(rule.selector(), e)) {
         rules.add(rule);
       }

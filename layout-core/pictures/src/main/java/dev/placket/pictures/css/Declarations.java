@@ -24,10 +24,10 @@ final class Declarations {
   private static final Pattern OF_THE_WINDOW =
       Pattern.compile("[0-9.](?:vw|vh|vmin|vmax|rem)\\b", Pattern.CASE_INSENSITIVE);
 
-  private final Values values;
+  private final PropertyValues values;
   private final Notes notes;
 
-  Declarations(Values values, Notes notes) {
+  Declarations(PropertyValues values, Notes notes) {
     this.values = values;
     this.notes = notes;
   }
@@ -79,7 +79,7 @@ final class Declarations {
   /** The value in its plain form, or null; notes a colour for print that is passed over. */
   @Nullable String canonical(String name, String stated) {
     String value = values.canonical(name, stated);
-    if (value != null && Values.printsOtherwise(name, stated)) {
+    if (value != null && PropertyValues.printsOtherwise(name, stated)) {
       notes.add("a printing colour is drawn in the screen colour beside it; check the colour");
     }
     if (value != null && OF_THE_WINDOW.matcher(stated).find()) {

@@ -19,10 +19,10 @@ import org.w3c.dom.Node;
 
 /** Whether elements are what selectors ask for (Selectors 4), from right to left. */
 final class Matcher {
-  private final Steps steps;
+  private final WorkBudget steps;
   private final Siblings siblings = new Siblings();
 
-  Matcher(Steps steps) {
+  Matcher(WorkBudget steps) {
     this.steps = steps;
   }
 

@@ -15,28 +15,28 @@ final class Sheets {
   /** At-rules inside one another. */
   private static final int DEEPEST = 16;
 
-  private final List<Rule> rules = new ArrayList<>();
-  private final Layers layers = new Layers();
+  private final List<StyleRule> rules = new ArrayList<>();
+  private final CascadeLayers layers = new CascadeLayers();
   private final Selectors selectors = new Selectors();
   private final Media media;
   private final Declarations declarations;
   private final Notes notes;
-  private final Steps steps;
+  private final WorkBudget steps;
   private int order;
 
-  Sheets(Media media, Declarations declarations, Notes notes, Steps steps) {
+  Sheets(Media media, Declarations declarations, Notes notes, WorkBudget steps) {
     this.media = media;
     this.declarations = declarations;
     this.notes = notes;
     this.steps = steps;
   }
 
-  List<Rule> rules() {
+  List<StyleRule> rules() {
     return rules;
   }
 
   /** The order of the layers that the sheets name. */
-  Layers layers() {
+  CascadeLayers layers() {
     return layers;
   }
 
@@ -135,7 +135,7 @@ final class Sheets {
     Block block = Block.of(body, notes);
     List<Declaration> accepted = declarations.accepted(block.declarations());
     for (Selector selector : list) {
-      rules.add(new Rule(selector, Specificity.of(selector), layer, order, accepted));
+      rules.add(new StyleRule(selector, Specificity.of(selector), layer, order, accepted));
     }
     order++;
     for (String nested : block.nested()) {

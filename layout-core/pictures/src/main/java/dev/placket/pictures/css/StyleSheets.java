@@ -30,9 +30,9 @@ public final class StyleSheets {
       throws TooManySteps {
     Element root = document.getDocumentElement();
     Notes notes = new Notes();
-    Steps budget = new Steps(steps);
+    WorkBudget budget = new WorkBudget(steps);
     Media media = new Media(page, notes);
-    Values values = new Values(page);
+    PropertyValues values = new PropertyValues(page);
     Declarations declarations = new Declarations(values, notes);
     Sheets sheets = new Sheets(media, declarations, notes, budget);
     List<Element> elements = sheetsOf(root);

@@ -21,10 +21,10 @@ final class Styler {
   private final Cascade cascade;
   private final Declarations declarations;
   private final SeeThroughPaints paints;
-  private final Steps steps;
+  private final WorkBudget steps;
   private final UsedVariables used = new UsedVariables();
 
-  Styler(Cascade cascade, Declarations declarations, SeeThroughPaints paints, Steps steps) {
+  Styler(Cascade cascade, Declarations declarations, SeeThroughPaints paints, WorkBudget steps) {
     this.cascade = cascade;
     this.declarations = declarations;
     this.paints = paints;
@@ -48,7 +48,7 @@ final class Styler {
         });
     Map<String, String> variables = Variables.resolved(around.variables(), own, steps);
     used.element(e, variables);
-    Styles styles = new Styles(e);
+    ElementStyle styles = new ElementStyle(e);
     if (stated.values().stream().anyMatch(Variables::uses)) {
       used.reads(e, around);
     }
@@ -74,7 +74,8 @@ final class Styler {
   }
 
   /** Presentation attributes are styles of no weight (SVG 2, clause 6.6). */
-  private void attributes(Element e, Styles styles, Map<String, String> variables, Context around)
+  private void attributes(
+      Element e, ElementStyle styles, Map<String, String> variables, Context around)
       throws TooManySteps {
     for (String name : styles.attributes()) {
       String stated = e.getAttributeNS(null, name).strip();
@@ -153,7 +154,7 @@ final class Styler {
     };
   }
 
-  private Context colours(Styles styles, Map<String, String> variables, Context around) {
+  private Context colours(ElementStyle styles, Map<String, String> variables, Context around) {
     String colour = colour(styles, around);
     Set<String> following = new HashSet<>();
     for (String paint : PAINTS) {
@@ -171,7 +172,7 @@ final class Styler {
     return same ? around : new Context(variables, colour, following, alone);
   }
 
-  private static String colour(Styles styles, Context around) {
+  private static String colour(ElementStyle styles, Context around) {
     String stated = styles.get("color");
     if (stated == null || stated.equals("inherit") || stated.equals("currentColor")) {
       return around.colour();
@@ -184,7 +185,7 @@ final class Styler {
   }
 
   /** Settles a paint; whether it follows {@code color}. */
-  private boolean paint(String name, Styles styles, String colour, Context around) {
+  private boolean paint(String name, ElementStyle styles, String colour, Context around) {
     String stated = styles.get(name);
     if (stated == null || stated.equals("inherit")) {
       boolean follows = around.following().contains(name);
@@ -216,7 +217,7 @@ final class Styler {
   private static void alone(
       String name,
       String opacityName,
-      Styles styles,
+      ElementStyle styles,
       String colour,
       Context around,
       Map<String, String> kept) {

@@ -25,9 +25,9 @@ final class Variables {
   private final Map<String, String> own = new LinkedHashMap<>();
   private final Set<String> open = new HashSet<>();
   private final Set<String> circular = new HashSet<>();
-  private final Steps steps;
+  private final WorkBudget steps;
 
-  private Variables(Map<String, String> known, Steps steps) {
+  private Variables(Map<String, String> known, WorkBudget steps) {
     this.known = known;
     this.steps = steps;
   }
@@ -43,7 +43,8 @@ final class Variables {
    * @param stated those that it states itself
    */
   static Map<String, String> resolved(
-      Map<String, String> around, Map<String, String> stated, Steps steps) throws TooManySteps {
+      Map<String, String> around, Map<String, String> stated, WorkBudget steps)
+      throws TooManySteps {
     if (stated.isEmpty()) {
       return around;
     }
@@ -66,7 +67,7 @@ final class Variables {
   }
 
   /** The value with what its variables stand for, or null if one of them stands for nothing. */
-  static @Nullable String substituted(String value, Map<String, String> known, Steps steps)
+  static @Nullable String substituted(String value, Map<String, String> known, WorkBudget steps)
       throws TooManySteps {
     return new Variables(known, steps).substitute(value, 0);
   }

@@ -18,7 +18,7 @@
  *       applied, so that {@code :nth-child()} counts right.
  *   <li>A style sheet or typeface outside the drawing is left out with a note. A picture or part
  *       outside it is refused.
- *   <li>{@code Steps} limits the work.
+ *   <li>{@code WorkBudget} limits the work.
  * </ul>
  */
 @NullMarked

@@ -55,7 +55,7 @@ public final class Audit {
   public static List<String> of(Element root) {
     Audit audit = new Audit();
     audit.collect(root);
-    audit.visit(root, Given.NOTHING);
+    audit.visit(root, ElementProperties.NOTHING);
     return audit.noted.texts();
   }
 
@@ -71,7 +71,7 @@ public final class Audit {
     }
   }
 
-  private void visit(Element e, Given above) {
+  private void visit(Element e, ElementProperties above) {
     String element = e.getLocalName();
     if (!SVG.equals(e.getNamespaceURI()) || list.group("quiet").contains(element)) {
       return;
@@ -80,13 +80,13 @@ public final class Audit {
       noted.add(list.note("element").replace("{name}", Noted.shortened(element)), e);
       return;
     }
-    Given given = Given.of(e, above, list.group("inherited"));
+    ElementProperties given = ElementProperties.of(e, above, list.group("inherited"));
     boolean none = "none".equalsIgnoreCase(given.own().get("display"));
     if (none && list.group("undisplayed").contains(element)) {
       return;
     }
     if (seen(e, element, given)) {
-      new Lines(list, noted).check(e, given);
+      new DrawnLookup(list, noted).check(e, given);
       surroundings(e, given);
     }
     if (list.group("text").contains(element) && !hidden(given)) {
@@ -105,7 +105,7 @@ public final class Audit {
   }
 
   /** What is drawn right, but not in markers and patterns, or not in masks. */
-  private void surroundings(Element e, Given given) {
+  private void surroundings(Element e, ElementProperties given) {
     String blend = given.own().getOrDefault("mix-blend-mode", "normal");
     if (repeated > 0 && !blend.equals("normal")) {
       noted.add(list.note("blend").replace("{value}", Noted.shortened(blend)), e);
@@ -121,7 +121,7 @@ public final class Audit {
   }
 
   /** Text without words of its own and hidden shapes show nothing themselves. */
-  private boolean seen(Element e, String element, Given given) {
+  private boolean seen(Element e, String element, ElementProperties given) {
     String visibility = given.computed().getOrDefault("visibility", "visible");
     if (list.group("text").contains(element)) {
       return words(e) && !hidden(given);
@@ -129,7 +129,7 @@ public final class Audit {
     return !list.group("shape").contains(element) || visibility.equalsIgnoreCase("visible");
   }
 
-  private static boolean hidden(Given given) {
+  private static boolean hidden(ElementProperties given) {
     return "hidden".equalsIgnoreCase(given.value("visibility"));
   }
 
@@ -142,7 +142,7 @@ public final class Audit {
     return false;
   }
 
-  private void children(Element e, Given given) {
+  private void children(Element e, ElementProperties given) {
     Set<String> apart = list.group("apart");
     for (Node n = e.getFirstChild(); n != null; n = n.getNextSibling()) {
       if (n instanceof Element child && !apart.contains(child.getLocalName())) {
@@ -161,7 +161,7 @@ public final class Audit {
     return to.startsWith("#") ? byId.get(to.substring(1)) : null;
   }
 
-  private void lead(String value, Given above) {
+  private void lead(String value, ElementProperties above) {
     Matcher m = LOCAL.matcher(value);
     while (m.find()) {
       Element target = byId.get(m.group(1));

@@ -40,7 +40,7 @@ final class TextChecks {
    *
    * @param words whether it has words of its own
    */
-  List<String> of(Element e, Given given, boolean words) {
+  List<String> of(Element e, ElementProperties given, boolean words) {
     List<String> keys = new ArrayList<>();
     if (words && BOX_UNITS.keySet().stream().anyMatch(p -> measuresBox(p, given.value(p)))) {
       keys.add("text-box");
@@ -123,7 +123,10 @@ final class TextChecks {
       for (Node n = all.get(i).getFirstChild(); n != null; n = n.getNextSibling()) {
         if (n instanceof Element child
             && !child.getTextContent().isBlank()
-            && !"none".equals(Given.of(child, Given.NOTHING, Set.of()).value("display"))) {
+            && !"none"
+                .equals(
+                    ElementProperties.of(child, ElementProperties.NOTHING, Set.of())
+                        .value("display"))) {
           all.add(child);
         }
       }

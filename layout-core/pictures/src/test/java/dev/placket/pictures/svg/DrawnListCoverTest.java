@@ -66,7 +66,7 @@ class DrawnListCoverTest {
                   ".*\\).+\\)"));
 
   private final DrawnList list = DrawnList.shipped();
-  private final Lines lines = new Lines(list, new Noted());
+  private final DrawnLookup lines = new DrawnLookup(list, new Noted());
   private final Map<String, Set<String>> values = new HashMap<>();
   private final Map<String, Set<String>> named = new HashMap<>();
   private final Map<Integer, Set<String>> elements = new HashMap<>();
@@ -102,7 +102,7 @@ class DrawnListCoverTest {
       faults.add(c.place() + ": has no {} in its drawing: " + c.template());
       return;
     }
-    Given given = given(e);
+    ElementProperties given = given(e);
     // A shorthand was taken apart.
     Element stated = given.value(c.name()).isEmpty() ? marked(document(c)) : null;
     if (stated != null) {
@@ -153,9 +153,9 @@ class DrawnListCoverTest {
     return null;
   }
 
-  private Given given(Element e) {
-    Given above = e.getParentNode() instanceof Element p ? given(p) : Given.NOTHING;
-    return Given.of(e, above, list.group("inherited"));
+  private ElementProperties given(Element e) {
+    ElementProperties above = e.getParentNode() instanceof Element p ? given(p) : ElementProperties.NOTHING;
+    return ElementProperties.of(e, above, list.group("inherited"));
   }
 
   private List<Raw> raw() {

@@ -14,7 +14,7 @@ import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.SheetSpacing;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.packs.report.ConflictText;
+import dev.placket.packs.report.NoRoomText;
 import dev.placket.packs.report.Units;
 import dev.placket.workbooks.geometry.CellRange;
 import dev.placket.workbooks.geometry.Grid;
@@ -201,7 +201,7 @@ public final class WorksheetFit {
 
   private List<String> conflict(PageRoom room, FitRequest request, Conflict conflict) {
     List<String> lines = new ArrayList<>();
-    List<String> said = ConflictText.lines(request, conflict, Units.MM);
+    List<String> said = NoRoomText.lines(request, conflict, Units.MM);
     lines.add("worksheet '" + worksheet.name() + "': " + said.get(0));
     CellRange largest = room.blank().get(0);
     lines.add("  its largest blank window is " + largest + ", " + printed(room, largest));

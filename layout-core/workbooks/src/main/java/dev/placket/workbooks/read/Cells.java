@@ -22,12 +22,12 @@ final class Cells {
    * @param why what it holds, null for a cell that is only formatted
    * @param text what it shows
    */
-  record Cell(int column, int row, Styles.Look look, Mark.@Nullable Why why, String text) {}
+  record Cell(int column, int row, CellStyles.Look look, Mark.@Nullable Why why, String text) {}
 
   /** A row or column that is formatted as a whole. */
-  record Whole(CellRange range, Styles.Look look) {}
+  record Whole(CellRange range, CellStyles.Look look) {}
 
-  private final Styles styles;
+  private final CellStyles styles;
   private final List<String> strings;
   private final Tally tally;
   private final List<Cell> cells = new ArrayList<>();
@@ -37,13 +37,13 @@ final class Cells {
   private boolean usuallyHidden;
   private int row = -1;
   private int column = -1;
-  private Styles.Look look = Styles.Look.PLAIN;
+  private CellStyles.Look look = CellStyles.Look.PLAIN;
   private String type = "n";
   private boolean formula;
   private boolean shows;
   private final StringBuilder text = new StringBuilder();
 
-  Cells(Styles styles, List<String> strings, Tally tally, Collection<String> notes) {
+  Cells(CellStyles styles, List<String> strings, Tally tally, Collection<String> notes) {
     this.rows = new Sizes("rows", notes);
     this.styles = styles;
     this.strings = strings;
@@ -111,7 +111,7 @@ final class Cells {
     }
     rows.add(row, row + 1, e.flag("hidden", false) ? 0 : height(e.number("ht", usual)));
     if (e.flag("customFormat", false)) {
-      Styles.Look whole = styles.look(e.whole("s", 0));
+      CellStyles.Look whole = styles.look(e.whole("s", 0));
       wholes.add(new Whole(new CellRange(0, row, Grid.COLUMNS, row + 1), whole));
     }
   }
@@ -146,16 +146,16 @@ final class Cells {
     }
     if (why != null || look.filled() || look.ruled()) {
       // Numbers never run out of their cells.
-      Styles.Look kept = words || why == null ? look : kept(look);
+      CellStyles.Look kept = words || why == null ? look : kept(look);
       cells.add(new Cell(column, row, kept, why, shown));
     }
   }
 
-  private static Styles.Look kept(Styles.Look l) {
-    return new Styles.Look(
+  private static CellStyles.Look kept(CellStyles.Look l) {
+    return new CellStyles.Look(
         l.points(),
         l.bold(),
-        Styles.Align.KEPT,
+        CellStyles.Align.KEPT,
         l.filled(),
         l.left(),
         l.top(),

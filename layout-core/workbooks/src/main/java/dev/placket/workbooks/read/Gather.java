@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 final class Gather {
   private static final int END = Grid.COLUMNS;
 
-  private final Styles styles;
+  private final CellStyles styles;
   private final Tracks columns;
   private final List<CellRange> merges;
   private final Merges merged;
@@ -24,7 +24,7 @@ final class Gather {
   private final Rules rules = new Rules();
   private @Nullable CellRange used;
 
-  Gather(Styles styles, Tracks columns, List<CellRange> merges) {
+  Gather(CellStyles styles, Tracks columns, List<CellRange> merges) {
     this.styles = styles;
     this.columns = columns;
     this.merges = merges;
@@ -44,7 +44,7 @@ final class Gather {
     RunningText running = new RunningText(styles, columns);
     for (Cells.Cell c : byRow) {
       boolean text = c.why() == Mark.Why.TEXT || c.why() == Mark.Why.FORMULA;
-      if (text && c.look().align() != Styles.Align.KEPT && single(c)) {
+      if (text && c.look().align() != CellStyles.Align.KEPT && single(c)) {
         NavigableSet<Integer> own = taken.getOrDefault(c.row(), new TreeSet<>());
         Integer before = own.lower(c.column());
         Integer after = own.higher(c.column());

@@ -171,7 +171,7 @@ final class PrintReader {
   private List<CellRange> ranges(
       Workbook workbook, Workbook.Entry entry, String name, String said) {
     String formula = workbook.named(name, entry.index()).orElse("");
-    List<CellRange> ranges = References.ranges(formula, entry.name());
+    List<CellRange> ranges = NamedRanges.ranges(formula, entry.name());
     if (ranges.isEmpty() && !formula.isBlank()) {
       notes.add("its " + said + " names no cells ('" + formula + "') and is left out");
     }

@@ -18,7 +18,7 @@ final class Rules {
   private final List<RuleLine> whole = new ArrayList<>();
 
   /** The rules of one cell; inside merged cells only those along the outside show. */
-  void cell(int column, int row, Styles.Look look, CellRange merged) {
+  void cell(int column, int row, CellStyles.Look look, CellRange merged) {
     if (column == merged.left()) {
       put(false, column, row, look.left());
     }
@@ -34,7 +34,7 @@ final class Rules {
   }
 
   /** The rules of a row or column that is formatted as a whole. */
-  void whole(CellRange r, Styles.Look look) {
+  void whole(CellRange r, CellStyles.Look look) {
     if (r.bottom() == r.top() + 1) {
       add(new RuleLine(true, r.top(), r.left(), r.right(), look.top()));
       add(new RuleLine(true, r.bottom(), r.left(), r.right(), look.bottom()));

@@ -17,10 +17,10 @@ final class RunningText {
   private static final double BOLD = 1.1;
   private static final int IDEOGRAPHS = 0x2E80;
 
-  private final Styles styles;
+  private final CellStyles styles;
   private final Tracks columns;
 
-  RunningText(Styles styles, Tracks columns) {
+  RunningText(CellStyles styles, Tracks columns) {
     this.styles = styles;
     this.columns = columns;
   }
@@ -37,10 +37,10 @@ final class RunningText {
     if (over <= 0 || cell.text().isEmpty()) {
       return ranges;
     }
-    Styles.Align align = cell.look().align();
-    boolean right = align == Styles.Align.LEFT || align == Styles.Align.CENTRE;
-    boolean left = align == Styles.Align.RIGHT || align == Styles.Align.CENTRE;
-    long each = align == Styles.Align.CENTRE ? over / 2 : over;
+    CellStyles.Align align = cell.look().align();
+    boolean right = align == CellStyles.Align.LEFT || align == CellStyles.Align.CENTRE;
+    boolean left = align == CellStyles.Align.RIGHT || align == CellStyles.Align.CENTRE;
+    long each = align == CellStyles.Align.CENTRE ? over / 2 : over;
     if (right) {
       int last = columns.at(Math.min(columns.start(cell.column() + 1) + each, end()));
       add(ranges, cell.column() + 1, Math.min(after, last + 1), cell.row());

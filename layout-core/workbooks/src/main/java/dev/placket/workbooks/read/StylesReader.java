@@ -25,9 +25,9 @@ final class StylesReader implements Visitor {
   private final List<Boolean> fills = new ArrayList<>();
   private final List<Map<String, Double>> borders = new ArrayList<>();
   private final List<int[]> formats = new ArrayList<>();
-  private final List<Styles.Align> aligns = new ArrayList<>();
+  private final List<CellStyles.Align> aligns = new ArrayList<>();
 
-  static Styles read(Parts parts, String part) throws Refusal {
+  static CellStyles read(Parts parts, String part) throws Refusal {
     StylesReader reader = new StylesReader();
     XmlPart.walk(parts, part, reader);
     return reader.styles();
@@ -37,7 +37,7 @@ final class StylesReader implements Visitor {
   public void start(Element e) {
     String in = open.isEmpty() ? "" : open.peek();
     switch (in) {
-      case "fonts" -> fonts.add(new Font("", Styles.Look.PLAIN.points(), false));
+      case "fonts" -> fonts.add(new Font("", CellStyles.Look.PLAIN.points(), false));
       case "font" -> font(e);
       case "fills" -> fills.add(false);
       case "fill" -> fill(e);
@@ -115,33 +115,33 @@ final class StylesReader implements Visitor {
 
   private void format(Element e) {
     formats.add(new int[] {e.whole("fontId", 0), e.whole("fillId", 0), e.whole("borderId", 0)});
-    aligns.add(Styles.Align.LEFT);
+    aligns.add(CellStyles.Align.LEFT);
   }
 
   private void align(Element e) {
     if (!within("cellXfs") || !e.name().equals("alignment")) {
       return;
     }
-    Styles.Align align =
+    CellStyles.Align align =
         switch (e.get("horizontal", "general")) {
-          case "right" -> Styles.Align.RIGHT;
-          case "center" -> Styles.Align.CENTRE;
-          case "fill", "justify", "distributed" -> Styles.Align.KEPT;
-          default -> Styles.Align.LEFT;
+          case "right" -> CellStyles.Align.RIGHT;
+          case "center" -> CellStyles.Align.CENTRE;
+          case "fill", "justify", "distributed" -> CellStyles.Align.KEPT;
+          default -> CellStyles.Align.LEFT;
         };
     boolean kept = e.flag("wrapText", false) || e.flag("shrinkToFit", false);
-    aligns.set(aligns.size() - 1, kept ? Styles.Align.KEPT : align);
+    aligns.set(aligns.size() - 1, kept ? CellStyles.Align.KEPT : align);
   }
 
-  private Styles styles() {
-    List<Styles.Look> looks = new ArrayList<>();
+  private CellStyles styles() {
+    List<CellStyles.Look> looks = new ArrayList<>();
     for (int i = 0; i < formats.size(); i++) {
       int[] f = formats.get(i);
       Font font = f[0] >= 0 && f[0] < fonts.size() ? fonts.get(f[0]) : new Font("", 11, false);
       boolean filled = f[1] >= 0 && f[1] < fills.size() && fills.get(f[1]);
       Map<String, Double> b = f[2] >= 0 && f[2] < borders.size() ? borders.get(f[2]) : Map.of();
       looks.add(
-          new Styles.Look(
+          new CellStyles.Look(
               font.points,
               font.bold,
               aligns.get(i),
@@ -152,6 +152,6 @@ final class StylesReader implements Visitor {
               b.getOrDefault("bottom", 0.0)));
     }
     Font first = fonts.isEmpty() ? new Font("", 11, false) : fonts.get(0);
-    return new Styles(first.name, first.points, looks);
+    return new CellStyles(first.name, first.points, looks);
   }
 }

@@ -17,7 +17,7 @@ import java.util.Optional;
 public record Workbook(
     String part,
     boolean strict,
-    Styles styles,
+    CellStyles styles,
     String strings,
     List<Entry> worksheets,
     List<DefinedName> names) {
@@ -54,14 +54,14 @@ public record Workbook(
   /** The ranges that a name stands for on a sheet; none for a name that has none there. */
   public List<CellRange> ranges(String name, Entry sheet) {
     return named(name, sheet.index())
-        .map(formula -> References.ranges(formula, sheet.name()))
+        .map(formula -> NamedRanges.ranges(formula, sheet.name()))
         .orElse(List.of());
   }
 
   /** The sheets that the ranges of a name lie on, as far as it says so. */
   public List<String> sheets(String name, Entry from) {
-    return named(name, from.index()).map(References::of).orElse(List.of()).stream()
-        .map(References.Reference::sheet)
+    return named(name, from.index()).map(NamedRanges::of).orElse(List.of()).stream()
+        .map(NamedRanges.Reference::sheet)
         .filter(s -> !s.isEmpty())
         .distinct()
         .toList();

@@ -52,7 +52,7 @@ public final class WorkbookReader implements Visitor {
     return new Workbook(
         main.target(),
         reader.strict,
-        styles == null ? Styles.NONE : StylesReader.read(parts, styles.target()),
+        styles == null ? CellStyles.NONE : StylesReader.read(parts, styles.target()),
         strings == null ? "" : strings.target(),
         reader.worksheets,
         reader.names);

@@ -96,7 +96,7 @@ public final class WorksheetReader {
   }
 
   private List<String> notes(Set<String> notes) {
-    Styles styles = workbook.styles();
+    CellStyles styles = workbook.styles();
     if (!DigitWidth.knows(styles.font())) {
       notes.add(
           (styles.font().isEmpty()
@@ -249,7 +249,7 @@ public final class WorksheetReader {
       }
       boolean hidden = e.flag("hidden", false);
       columns.add(first, end, hidden ? 0 : width(e.number("width", usualWidth)));
-      Styles.Look look = workbook.styles().look(e.whole("style", 0));
+      CellStyles.Look look = workbook.styles().look(e.whole("style", 0));
       columnLooks.add(new Cells.Whole(new CellRange(first, 0, end, Grid.ROWS), look));
     }
 

@@ -69,12 +69,12 @@ public final class FindRoom {
   public @Nullable PageRoom of(PrintPage page) {
     List<Mark> here = marks.stream().filter(m -> m.range().meets(page.cells())).toList();
     List<RuleLine> rules = worksheet.rules();
-    Lines columns = Lines.of(stops(here, rules, true), page, narrow.columns(), true);
-    Lines rows = Lines.of(stops(here, rules, false), page, narrow.rows(), false);
+    GridCuts columns = GridCuts.of(stops(here, rules, true), page, narrow.columns(), true);
+    GridCuts rows = GridCuts.of(stops(here, rules, false), page, narrow.rows(), false);
     if (!fits(page, columns, rows) || steps(columns, rows) > MOST_STEPS) {
       return null;
     }
-    Ground ground = new Ground(columns, rows);
+    BlankSpaces ground = new BlankSpaces(columns, rows);
     here.forEach(m -> ground.cover(area(m.range(), columns, rows)));
     rules.forEach(r -> rule(ground, r, page, columns, rows));
     List<GridArea> covered = ground.coveredAreas();
@@ -104,12 +104,12 @@ public final class FindRoom {
         page, narrow, sheet, here, blank.stream().map(a -> cells(a, columns, rows)).toList());
   }
 
-  /** What looking for windows takes: see {@link Ground#windows}. */
-  private static double steps(Lines columns, Lines rows) {
+  /** What looking for windows takes: see {@link BlankSpaces#windows}. */
+  private static double steps(GridCuts columns, GridCuts rows) {
     return (double) rows.spaces() * rows.spaces() * columns.spaces();
   }
 
-  private boolean fits(PrintPage page, Lines columns, Lines rows) {
+  private boolean fits(PrintPage page, GridCuts columns, GridCuts rows) {
     PrintSetup setup = worksheet.setup();
     double right = setup.paper().width().pt() - setup.margins().right().pt();
     double bottom = setup.paper().height().pt() - setup.margins().bottom().pt();
@@ -145,7 +145,7 @@ public final class FindRoom {
     }
   }
 
-  private static GridArea area(CellRange range, Lines columns, Lines rows) {
+  private static GridArea area(CellRange range, GridCuts columns, GridCuts rows) {
     int left = columns.line(range.left());
     int top = rows.line(range.top());
     return new GridArea(
@@ -155,7 +155,7 @@ public final class FindRoom {
         Math.max(top + 1, rows.line(range.bottom())));
   }
 
-  private static CellRange cells(GridArea a, Lines columns, Lines rows) {
+  private static CellRange cells(GridArea a, GridCuts columns, GridCuts rows) {
     return new CellRange(
         columns.track(a.columnStart()),
         rows.track(a.rowStart()),
@@ -163,7 +163,8 @@ public final class FindRoom {
         rows.track(a.rowEnd()));
   }
 
-  private static void rule(Ground ground, RuleLine r, PrintPage page, Lines columns, Lines rows) {
+  private static void rule(
+      BlankSpaces ground, RuleLine r, PrintPage page, GridCuts columns, GridCuts rows) {
     int first = r.level() ? page.cells().left() : page.cells().top();
     int end = r.level() ? page.cells().right() : page.cells().bottom();
     int low = r.level() ? page.cells().top() : page.cells().left();
@@ -179,7 +180,7 @@ public final class FindRoom {
   }
 
   private static List<Window> named(
-      List<GridArea> windows, Map<String, CellRange> names, Lines columns, Lines rows) {
+      List<GridArea> windows, Map<String, CellRange> names, GridCuts columns, GridCuts rows) {
     List<Window> list = new ArrayList<>();
     for (GridArea a : windows) {
       CellRange cells = cells(a, columns, rows);
@@ -194,7 +195,8 @@ public final class FindRoom {
     return list;
   }
 
-  private static List<LabelledCell> labelled(List<GridArea> covered, Lines columns, Lines rows) {
+  private static List<LabelledCell> labelled(
+      List<GridArea> covered, GridCuts columns, GridCuts rows) {
     List<LabelledCell> list = new ArrayList<>();
     for (GridArea a : covered) {
       Box box =
@@ -210,12 +212,12 @@ public final class FindRoom {
     return list;
   }
 
-  private List<Rule> rules(PrintPage page, Lines columns, Lines rows) {
+  private List<Rule> rules(PrintPage page, GridCuts columns, GridCuts rows) {
     List<Rule> list = new ArrayList<>();
     double points = (double) Emu.PER_PIXEL / Emu.PER_POINT * page.percent() / 100;
     for (RuleLine r : worksheet.rules()) {
-      Lines along = r.level() ? columns : rows;
-      Lines across = r.level() ? rows : columns;
+      GridCuts along = r.level() ? columns : rows;
+      GridCuts across = r.level() ? rows : columns;
       int line = across.line(r.line());
       double from = along.place(along.line(r.from()));
       double to = along.place(along.line(r.end()));

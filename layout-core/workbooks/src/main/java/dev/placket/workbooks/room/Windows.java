@@ -10,10 +10,10 @@ import org.jspecify.annotations.Nullable;
  * grid lines, they still act as one room.
  */
 final class Windows {
-  private final Ground ground;
+  private final BlankSpaces ground;
   private final boolean[][] open;
 
-  Windows(Ground ground, Lines columns, Lines rows) {
+  Windows(BlankSpaces ground, GridCuts columns, GridCuts rows) {
     this.ground = ground;
     this.open = new boolean[columns.spaces()][rows.spaces()];
   }

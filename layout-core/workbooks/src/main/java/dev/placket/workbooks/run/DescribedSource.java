@@ -19,10 +19,10 @@ import java.util.Map;
  * @param said the description, read
  * @param onto the workbook
  */
-public record DescribedSource(DescribedWorkbook said, Path onto) implements Given.Source {
+public record DescribedSource(DescribedWorkbook said, Path onto) implements WorkbookFlats.Source {
   @Override
-  public Given of(Workbook workbook, Lettering lettering) throws Refusal {
-    List<Given.Task> tasks = new ArrayList<>();
+  public WorkbookFlats of(Workbook workbook, Lettering lettering) throws Refusal {
+    List<WorkbookFlats.Task> tasks = new ArrayList<>();
     List<String> wrong = new ArrayList<>();
     for (Map.Entry<String, PackWorksheet> e : said.worksheets().entrySet()) {
       PackWorksheet worksheet = e.getValue();
@@ -33,12 +33,13 @@ public record DescribedSource(DescribedWorkbook said, Path onto) implements Give
       } else if (set != null) {
         Asked asked = new Asked(worksheet.windows(), worksheet.labelled());
         List<String> notes = tasks.isEmpty() ? said.notes() : List.of();
-        tasks.add(new Given.Task(set, asked, List.of(entry), notes, List.of()));
+        tasks.add(new WorkbookFlats.Task(set, asked, List.of(entry), notes, List.of()));
       }
     }
     if (!wrong.isEmpty()) {
       throw Refusal.input(wrong);
     }
-    return new Given(said.description(), PackName.title(said.fields(), ""), said.fields(), tasks);
+    return new WorkbookFlats(
+        said.description(), PackName.title(said.fields(), ""), said.fields(), tasks);
   }
 }

@@ -30,16 +30,16 @@ import java.util.List;
  */
 public record FolderSource(
     Path folder, Path onto, String worksheet, Asked asked, boolean allowSoft, Reading reading)
-    implements Given.Source {
+    implements WorkbookFlats.Source {
   @Override
-  public Given of(Workbook workbook, Lettering lettering) throws Refusal {
+  public WorkbookFlats of(Workbook workbook, Lettering lettering) throws Refusal {
     List<Jobs.Job> jobs = Jobs.of(folder, onto, workbook, worksheet);
     List<FlatFolder> folders = Together.map(jobs, j -> FlatFolder.read(j.folder(), reading));
-    List<Given.Task> tasks = new ArrayList<>();
+    List<WorkbookFlats.Task> tasks = new ArrayList<>();
     for (int i = 0; i < jobs.size(); i++) {
       FlatFolder read = folders.get(i);
       tasks.add(
-          new Given.Task(
+          new WorkbookFlats.Task(
               anywhere(
                   FolderFlats.of(
                       read, DensityTargets.DEFAULT, allowSoft, CaptionRoom.USUAL, lettering)),
@@ -49,7 +49,7 @@ public record FolderSource(
               FolderFindings.unnamed(read)));
     }
     PackNotes notes = folders.get(0).notes();
-    return new Given(onto, PackName.title(notes.fields(), ""), notes.fields(), tasks);
+    return new WorkbookFlats(onto, PackName.title(notes.fields(), ""), notes.fields(), tasks);
   }
 
   /** A worksheet has none of the windows of the built-in sheet. */

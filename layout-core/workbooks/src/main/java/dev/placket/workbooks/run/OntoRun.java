@@ -45,7 +45,7 @@ import java.util.Set;
  * @param how what is written where
  */
 public record OntoRun(
-    Given.Source flats, Path onto, int leeway, WorkbookLimits limits, RunOptions how) {
+    WorkbookFlats.Source flats, Path onto, int leeway, WorkbookLimits limits, RunOptions how) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
   /**
@@ -67,7 +67,7 @@ public record OntoRun(
     Workbook workbook = WorkbookReader.read(parts);
     Sheets sheets = new Sheets(new WorksheetReader(parts, workbook));
     Lettering lettering = Lettering.load();
-    Given given = flats.of(workbook, lettering);
+    WorkbookFlats given = flats.of(workbook, lettering);
     List<FlatSet.Item> items =
         given.tasks().stream().flatMap(t -> t.set().items().stream()).toList();
     if (how.telling().strict()) {
@@ -86,7 +86,8 @@ public record OntoRun(
     }
   }
 
-  private Fitted firstWithRoom(Given.Task task, Workbook workbook, Sheets sheets) throws Refusal {
+  private Fitted firstWithRoom(WorkbookFlats.Task task, Workbook workbook, Sheets sheets)
+      throws Refusal {
     List<String> why = new ArrayList<>();
     List<Workbook.Entry> worksheets = task.ranges().on(workbook, task.worksheets());
     Worksheet bare = null;
@@ -115,7 +116,8 @@ public record OntoRun(
     throw new Refusal(Refusal.Kind.NO_ROOM, why);
   }
 
-  private Fitted fit(Worksheet worksheet, Given.Task task, Workbook workbook) throws Refusal {
+  private Fitted fit(Worksheet worksheet, WorkbookFlats.Task task, Workbook workbook)
+      throws Refusal {
     return new WorksheetFit(worksheet, leeway, TARGETS).fit(task.set(), workbook, task.ranges());
   }
 
@@ -143,14 +145,14 @@ public record OntoRun(
   private RunResult write(
       Parts parts,
       Workbook workbook,
-      Given given,
+      WorkbookFlats given,
       List<Fitted> fitted,
       RunFiles files,
       Lettering lettering)
       throws Refusal {
     Set<String> read = new LinkedHashSet<>();
     Set<String> unnamed = new LinkedHashSet<>();
-    for (Given.Task task : given.tasks()) {
+    for (WorkbookFlats.Task task : given.tasks()) {
       read.addAll(task.read());
       unnamed.addAll(task.unnamed());
     }
@@ -181,7 +183,7 @@ public record OntoRun(
     return flat.called(drawing ? "line drawing" : "picture");
   }
 
-  private String title(Given given) {
+  private String title(WorkbookFlats given) {
     String named = given.title().isEmpty() ? onto.getFileName().toString() : given.title();
     return named + ": workbook";
   }

@@ -16,7 +16,7 @@ final class Together {
     B of(A thing) throws Refusal;
   }
 
-  private record Done<B>(@Nullable B value, @Nullable Refusal refusal) {}
+  private record Attempt<B>(@Nullable B value, @Nullable Refusal refusal) {}
 
   /**
    * The results in the order of the things.
@@ -24,9 +24,9 @@ final class Together {
    * @throws Refusal the first in that order, whichever came first in time
    */
   static <A, B> List<B> map(List<A> things, Step<A, B> step) throws Refusal {
-    List<Done<B>> all = things.parallelStream().map(t -> done(t, step)).toList();
+    List<Attempt<B>> all = things.parallelStream().map(t -> done(t, step)).toList();
     List<B> values = new ArrayList<>();
-    for (Done<B> one : all) {
+    for (Attempt<B> one : all) {
       Refusal refusal = one.refusal();
       if (refusal != null) {
         throw refusal;
@@ -39,11 +39,11 @@ final class Together {
     return values;
   }
 
-  private static <A, B> Done<B> done(A thing, Step<A, B> step) {
+  private static <A, B> Attempt<B> done(A thing, Step<A, B> step) {
     try {
-      return new Done<>(step.of(thing), null);
+      return new Attempt<>(step.of(thing), null);
     } catch (Refusal e) {
-      return new Done<>(null, e);
+      return new Attempt<>(null, e);
     }
   }
 }

@@ -1,7 +1,7 @@
 /**
  * Flats from a folder or a description onto the worksheets of a workbook.
  *
- * <p>{@code Given.Source} is where flats come from: a folder ({@code FolderSource}) or a
+ * <p>{@code WorkbookFlats.Source} is where flats come from: a folder ({@code FolderSource}) or a
  * description ({@code DescribedSource}). All else is the same for both.
  */
 @NullMarked

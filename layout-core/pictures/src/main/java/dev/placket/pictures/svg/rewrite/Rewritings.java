@@ -17,7 +17,7 @@ public final class Rewritings {
           new Markers(),
           new SmoothCurves(),
           new TextPlaces(),
-          new Lettering(),
+          new TextLayout(),
           new TextPaintOrder(),
           new EngineStyles());
 

@@ -9,12 +9,12 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 
 /** The styles of one element while they are settled: its attributes, and its style above them. */
-final class Styles {
+final class ElementStyle {
   private final Element element;
   private final Map<String, String> attributes = new LinkedHashMap<>();
   private final Map<String, String> style = new LinkedHashMap<>();
 
-  Styles(Element element) {
+  ElementStyle(Element element) {
     this.element = element;
   }
 

@@ -12,8 +12,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Puts into words of the trade why there is no room, and what would help. */
-public final class ConflictText {
-  private ConflictText() {}
+public final class NoRoomText {
+  private NoRoomText() {}
 
   /** Lines for the reader, the first says that there is no room; flats are called by their ids. */
   public static List<String> lines(FitRequest request, Conflict conflict, Units units) {

@@ -9,8 +9,8 @@ import java.util.List;
  * @param arrangement at the largest t found for it
  * @param steps what became of each wish
  */
-record Lined(Plan plan, Arrangement arrangement, List<OrderStep> steps) {
-  Lined {
+record OrderedArrangement(Plan plan, Arrangement arrangement, List<OrderStep> steps) {
+  OrderedArrangement {
     steps = List.copyOf(steps);
   }
 }

@@ -9,7 +9,7 @@ import org.htmlunit.cssparser.parser.selector.Selector;
  * @param layer the full name of its layer; "" if it is in none
  * @param order of later rules the number is higher
  */
-record Rule(
+record StyleRule(
     Selector selector,
     Specificity specificity,
     String layer,

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * Which values a property takes, brought to a form that Batik's older style engine knows. What it
  * does not take drops its declaration alone.
  */
-final class Values {
+final class PropertyValues {
   private static final Pattern EXPONENT =
       Pattern.compile("(?<![\\w#.-])(" + Lengths.NUMBER + ")(?<=[eE][+-]?[0-9]{1,3})(?![0-9.])");
   private static final Pattern LOCAL =
@@ -34,7 +34,7 @@ final class Values {
 
   private final PageSize page;
 
-  Values(PageSize page) {
+  PropertyValues(PageSize page) {
     this.page = page;
   }
 

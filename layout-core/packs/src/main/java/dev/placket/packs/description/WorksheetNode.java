@@ -4,15 +4,15 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what goes onto a workbook. */
-final class WorksheetReader {
+final class WorksheetNode {
   private static final List<String> WORKBOOK = List.of("file", "worksheets");
   private static final List<String> WORKSHEET =
       List.of("worksheet", "windows", "labelled", "flats");
 
-  private final Values values;
+  private final NodeValues values;
   private final FlatReader flats;
 
-  WorksheetReader(Values values) {
+  WorksheetNode(NodeValues values) {
     this.values = values;
     this.flats = new FlatReader(values);
   }

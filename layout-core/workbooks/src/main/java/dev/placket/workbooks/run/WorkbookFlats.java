@@ -17,7 +17,7 @@ import java.util.Map;
  * @param fields values of the header, by name
  * @param tasks one for each worksheet that gets flats
  */
-record Given(Path source, String title, Map<String, String> fields, List<Task> tasks) {
+record WorkbookFlats(Path source, String title, Map<String, String> fields, List<Task> tasks) {
   /**
    * Flats for one worksheet.
    *
@@ -43,6 +43,6 @@ record Given(Path source, String title, Map<String, String> fields, List<Task> t
      * @param lettering for captions, where the flats bring no typeface of their own
      * @throws Refusal naming what cannot be used
      */
-    Given of(Workbook workbook, Lettering lettering) throws Refusal;
+    WorkbookFlats of(Workbook workbook, Lettering lettering) throws Refusal;
   }
 }

@@ -15,11 +15,12 @@ import org.w3c.dom.Element;
  * @param styled the properties that its style declares
  * @param computed the inherited properties, its own among them
  */
-record Given(Map<String, String> own, Set<String> styled, Map<String, String> computed) {
+record ElementProperties(
+    Map<String, String> own, Set<String> styled, Map<String, String> computed) {
   /** Above the root. */
-  static final Given NOTHING = new Given(Map.of(), Set.of(), Map.of());
+  static final ElementProperties NOTHING = new ElementProperties(Map.of(), Set.of(), Map.of());
 
-  static Given of(Element e, Given above, Set<String> inherited) {
+  static ElementProperties of(Element e, ElementProperties above, Set<String> inherited) {
     Map<String, String> declared = Declared.in(e.getAttribute("style"));
     Map<String, String> own = new TreeMap<>(Audit.attributes(e));
     own.putAll(declared);
@@ -32,7 +33,7 @@ record Given(Map<String, String> own, Set<String> styled, Map<String, String> co
             computed.put(name, value);
           }
         });
-    return new Given(own, declared.keySet(), computed);
+    return new ElementProperties(own, declared.keySet(), computed);
   }
 
   /** All that counts here, by name. */

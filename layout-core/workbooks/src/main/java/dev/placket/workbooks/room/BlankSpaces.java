@@ -11,14 +11,14 @@ import java.util.List;
  *
  * <p>A blank window is a rectangle of blank spaces that no rule crosses.
  */
-final class Ground {
-  private final Lines columns;
-  private final Lines rows;
+final class BlankSpaces {
+  private final GridCuts columns;
+  private final GridCuts rows;
   private final boolean[][] covered;
   private final boolean[][] ruledAcross;
   private final boolean[][] ruledDown;
 
-  Ground(Lines columns, Lines rows) {
+  BlankSpaces(GridCuts columns, GridCuts rows) {
     this.columns = columns;
     this.rows = rows;
     this.covered = new boolean[columns.spaces()][rows.spaces()];

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param bytes all of it; nobody writes to them
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared
-record Typeface(String family, int weight, boolean italic, byte[] bytes) {
+record GivenTypeface(String family, int weight, boolean italic, byte[] bytes) {
   static final int REGULAR = 400;
   static final int BOLD = 700;
   private static final int TYPOGRAPHIC_FAMILY = 16;
@@ -32,7 +32,7 @@ record Typeface(String family, int weight, boolean italic, byte[] bytes) {
    *
    * @throws PictureException if it is no TrueType, or names no family
    */
-  static Typeface of(String name, byte[] bytes) throws PictureException {
+  static GivenTypeface of(String name, byte[] bytes) throws PictureException {
     try (TrueTypeFont font = parse(bytes)) {
       NamingTable names = font.getNaming();
       String family = names == null ? null : family(names);
@@ -42,7 +42,8 @@ record Typeface(String family, int weight, boolean italic, byte[] bytes) {
       OS2WindowsMetricsTable os2 = font.getOS2Windows();
       int weight = os2 == null ? REGULAR : os2.getWeightClass();
       boolean italic = os2 != null && (os2.getFsSelection() & ITALIC_OR_OBLIQUE) != 0;
-      return new Typeface(family, weight < 1 || weight > 1000 ? REGULAR : weight, italic, bytes);
+      return new GivenTypeface(
+          family, weight < 1 || weight > 1000 ? REGULAR : weight, italic, bytes);
     } catch (IOException | RuntimeException e) {
       throw new PictureException(
           name + ": is no typeface that can be used; give a TrueType file (.ttf)", e);

@@ -4,28 +4,28 @@ import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
 /** Counts the steps of a search against its budget, and asks now and then whether to go on. */
-final class Steps {
+final class StepCounter {
   private static final int ASK_EVERY = 64;
 
   private final long most;
   private final BooleanSupplier cancelled;
-  private final @Nullable Steps whole;
+  private final @Nullable StepCounter whole;
   private long taken;
   private boolean stopped;
 
-  Steps(long most, BooleanSupplier cancelled) {
+  StepCounter(long most, BooleanSupplier cancelled) {
     this(most, cancelled, null);
   }
 
-  private Steps(long most, BooleanSupplier cancelled, @Nullable Steps whole) {
+  private StepCounter(long most, BooleanSupplier cancelled, @Nullable StepCounter whole) {
     this.most = most;
     this.cancelled = cancelled;
     this.whole = whole;
   }
 
   /** Half of what is left, to be taken from here as well. */
-  Steps half() {
-    return new Steps((most - taken) / 2, cancelled, this);
+  StepCounter half() {
+    return new StepCounter((most - taken) / 2, cancelled, this);
   }
 
   /** Takes one step; false if there is none left. */

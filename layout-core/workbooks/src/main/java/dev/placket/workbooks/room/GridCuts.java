@@ -13,11 +13,11 @@ import java.util.TreeSet;
  * The lines of a page's grid at which anything begins or ends: a worksheet has a million rows, but
  * few that matter.
  */
-final class Lines {
+final class GridCuts {
   private final int[] tracks;
   private final double[] places;
 
-  private Lines(int[] tracks, double[] places) {
+  private GridCuts(int[] tracks, double[] places) {
     this.tracks = tracks;
     this.places = places;
   }
@@ -28,7 +28,7 @@ final class Lines {
    * @param wanted columns or rows that something begins before; those outside the page fall away
    * @param sizes the narrowest that readers make the tracks
    */
-  static Lines of(NavigableSet<Integer> wanted, PrintPage page, Tracks sizes, boolean columns) {
+  static GridCuts of(NavigableSet<Integer> wanted, PrintPage page, Tracks sizes, boolean columns) {
     CellRange cells = page.cells();
     int first = columns ? cells.left() : cells.top();
     int end = columns ? cells.right() : cells.bottom();
@@ -42,7 +42,7 @@ final class Lines {
       long emu = sizes.between(first, tracks[i]);
       places[i] = origin + (double) emu * page.percent() / 100 / Emu.PER_POINT;
     }
-    return new Lines(tracks, places);
+    return new GridCuts(tracks, places);
   }
 
   /** How many spaces lie between the lines. */

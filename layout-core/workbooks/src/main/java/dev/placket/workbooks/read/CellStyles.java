@@ -10,9 +10,9 @@ import java.util.List;
  * @param points its size
  * @param looks one for each cell format, in the order of the file
  */
-public record Styles(String font, double points, List<Look> looks) {
+public record CellStyles(String font, double points, List<Look> looks) {
   /** What a workbook without styles has. */
-  public static final Styles NONE = new Styles("", 11, List.of());
+  public static final CellStyles NONE = new CellStyles("", 11, List.of());
 
   /** How far text keeps to its cell. */
   public enum Align {
@@ -56,7 +56,7 @@ public record Styles(String font, double points, List<Look> looks) {
   }
 
   /** Copies the list. */
-  public Styles {
+  public CellStyles {
     looks = List.copyOf(looks);
   }
 

@@ -8,8 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Values in the plain form that older readers know. */
-class ValuesTest {
-  private static final Values VALUES = new Values(new PageSize(200, 100));
+class PropertyValuesTest {
+  private static final PropertyValues VALUES = new PropertyValues(new PageSize(200, 100));
 
   /** CSS Color 4: examples of clauses 5.1, 5.2, 7, 8, and conversions worked out by hand. */
   @ParameterizedTest

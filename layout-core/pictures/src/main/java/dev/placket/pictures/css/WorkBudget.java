@@ -1,11 +1,11 @@
 package dev.placket.pictures.css;
 
 /** A budget of work: tests of selectors on elements, and characters of values put together. */
-final class Steps {
+final class WorkBudget {
   private final long budget;
   private long taken;
 
-  Steps(long budget) {
+  WorkBudget(long budget) {
     this.budget = budget;
   }
 

@@ -9,13 +9,13 @@ package dev.placket.layout.fit;
  * @param fromY what each footprint's top edge keeps under
  * @param toY what each footprint's bottom edge keeps above
  */
-record Relations(byte[] sides, double[] fromX, double[] toX, double[] fromY, double[] toY) {
+record PairRelations(byte[] sides, double[] fromX, double[] toX, double[] fromY, double[] toY) {
   /**
    * Reads the order off an arrangement: of the options that hold, the one with most room to spare.
    *
    * @param shapes the footprints at the arrangement's scale
    */
-  static Relations of(Model model, Plan plan, Shapes shapes, Arrangement a) {
+  static PairRelations of(Model model, Plan plan, Shapes shapes, Arrangement a) {
     int n = model.n;
     byte[] sides = new byte[Model.pairs(n)];
     for (int j = 1; j < n; j++) {
@@ -23,7 +23,8 @@ record Relations(byte[] sides, double[] fromX, double[] toX, double[] fromY, dou
         sides[Model.pair(i, j)] = side(model, plan, shapes, a, i, j);
       }
     }
-    Relations r = new Relations(sides, new double[n], new double[n], new double[n], new double[n]);
+    PairRelations r =
+        new PairRelations(sides, new double[n], new double[n], new double[n], new double[n]);
     for (int i = 0; i < n; i++) {
       r.wallIn(model.space[i], shapes, a, i);
     }
@@ -31,8 +32,8 @@ record Relations(byte[] sides, double[] fromX, double[] toX, double[] fromY, dou
   }
 
   /** The same order with walls of its own to change. */
-  Relations copy() {
-    return new Relations(sides, fromX.clone(), toX.clone(), fromY.clone(), toY.clone());
+  PairRelations copy() {
+    return new PairRelations(sides, fromX.clone(), toX.clone(), fromY.clone(), toY.clone());
   }
 
   private static byte side(Model model, Plan plan, Shapes s, Arrangement a, int i, int j) {

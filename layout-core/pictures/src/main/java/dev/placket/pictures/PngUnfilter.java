@@ -1,8 +1,8 @@
 package dev.placket.pictures;
 
 /** Undoes the filters of PNG rows (PNG, 9.2). */
-final class PngFilter {
-  private PngFilter() {}
+final class PngUnfilter {
+  private PngUnfilter() {}
 
   /**
    * Turns a filtered row into its bytes, in place.

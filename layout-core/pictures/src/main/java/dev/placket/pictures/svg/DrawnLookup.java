@@ -5,17 +5,17 @@ import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 
 /** Finds the line of the list that decides for each thing set on an element. */
-final class Lines {
+final class DrawnLookup {
   private final DrawnList list;
   private final Noted noted;
 
-  Lines(DrawnList list, Noted noted) {
+  DrawnLookup(DrawnList list, Noted noted) {
     this.list = list;
     this.noted = noted;
   }
 
   /** Notes whatever is set on an element, or inherited by it, and not drawn right. */
-  void check(Element e, Given given) {
+  void check(Element e, ElementProperties given) {
     given
         .all()
         .forEach(
@@ -31,7 +31,7 @@ final class Lines {
     return name.startsWith("-") || name.startsWith("data-") || name.startsWith("aria-");
   }
 
-  private void check(Element e, Given given, String name, String value) {
+  private void check(Element e, ElementProperties given, String name, String value) {
     List<Entry> lines = lines(e, given, name);
     if (!lines.isEmpty() && !applies(lines, e.getLocalName())) {
       return;
@@ -45,11 +45,11 @@ final class Lines {
   }
 
   /** The line that decides for what is set on an element, or null if none does. */
-  @Nullable Entry decides(Element e, Given given, String name) {
+  @Nullable Entry decides(Element e, ElementProperties given, String name) {
     return decides(lines(e, given, name), e.getLocalName(), given.value(name), given);
   }
 
-  private List<Entry> lines(Element e, Given given, String name) {
+  private List<Entry> lines(Element e, ElementProperties given, String name) {
     List<Entry> styled = given.styled().contains(name) ? list.of("style:" + name) : List.of();
     return applies(styled, e.getLocalName()) ? styled : list.of(name);
   }
@@ -59,7 +59,7 @@ final class Lines {
   }
 
   private static @Nullable Entry decides(
-      List<Entry> lines, String element, String value, Given given) {
+      List<Entry> lines, String element, String value, ElementProperties given) {
     for (Entry line : lines) {
       if (line.elements().contains(element)
           && line.values().matches(value)

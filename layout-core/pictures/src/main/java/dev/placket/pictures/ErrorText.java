@@ -3,10 +3,10 @@ package dev.placket.pictures;
 /**
  * What a library says of a fault, fit to stand in a message: it may quote the file at any length.
  */
-final class Said {
+final class ErrorText {
   private static final int LONGEST = 160;
 
-  private Said() {}
+  private ErrorText() {}
 
   /** Its words on one line, cut where they are many; the kind of fault where it says nothing. */
   static String by(Throwable fault) {

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads single values; a slip is noted and answered with the default. */
-final class Values {
+final class NodeValues {
   private static final Pattern NUMBER =
       Pattern.compile("[0-9]{0,9}\\.?[0-9]{1,18}([eE][-+]?[0-9]{1,2})?");
   private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}_-]*");
@@ -24,7 +24,7 @@ final class Values {
   private final Faults faults;
   private List<String> languages = List.of("en");
 
-  Values(Faults faults) {
+  NodeValues(Faults faults) {
     this.faults = faults;
   }
 
@@ -138,7 +138,7 @@ final class Values {
           .forEach(
               (language, text) -> {
                 if (!languages.contains(language)) {
-                  Mark at = keys.places().getOrDefault(language, node.mark());
+                  TextPosition at = keys.places().getOrDefault(language, node.mark());
                   faults.unknown(at, "the language", language, languages);
                 }
                 texts.put(language, text(text, ""));
@@ -191,7 +191,7 @@ final class Values {
         .forEach(
             (name, value) -> {
               if (!NAME.matcher(name).matches()) {
-                Mark at = keys.places().getOrDefault(name, value.mark());
+                TextPosition at = keys.places().getOrDefault(name, value.mark());
                 faults.add(at, "the name '" + name + "'", "letters, digits, - and _");
               }
               T one = reader.apply(name, value);

@@ -6,7 +6,7 @@ package dev.placket.packs.description;
  * @param line from 1
  * @param column from 1
  */
-public record Mark(int line, int column) {
+public record TextPosition(int line, int column) {
   /** Where a file begins. */
-  public static final Mark START = new Mark(1, 1);
+  public static final TextPosition START = new TextPosition(1, 1);
 }

@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param resolved the share of its pixel density that the source resolves, at most 1
  * @param notes what a designer should know about how the source was read
  */
-record Done(
+record PreparedPicture(
     Job job,
     long bytesBefore,
     long bytesAfter,
@@ -43,7 +43,7 @@ record Done(
     double resolved,
     List<PictureNote> notes) {
   /** Copies the list. */
-  Done {
+  PreparedPicture {
     notes = List.copyOf(notes);
   }
 

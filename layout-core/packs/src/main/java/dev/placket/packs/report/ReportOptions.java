@@ -9,7 +9,7 @@ import dev.placket.pictures.PrintLimits;
  * @param limits under what printed sizes a warning is given
  * @param strict whether a picture that is drawn other than its file says is refused
  */
-public record Telling(Units units, PrintLimits limits, boolean strict) {
+public record ReportOptions(Units units, PrintLimits limits, boolean strict) {
   /** Millimetres, and the limits of common practice. */
-  public static final Telling USUAL = new Telling(Units.MM, PrintLimits.DEFAULT, false);
+  public static final ReportOptions USUAL = new ReportOptions(Units.MM, PrintLimits.DEFAULT, false);
 }

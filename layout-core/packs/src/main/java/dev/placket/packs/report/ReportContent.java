@@ -14,10 +14,10 @@ import java.util.List;
  * @param made its files
  * @param next what to do next, in order; never empty
  */
-public record Account(
-    Findings findings, Units units, List<OfSheet> sheets, Made made, List<String> next) {
+public record ReportContent(
+    Findings findings, Units units, List<OfSheet> sheets, WrittenFiles made, List<String> next) {
   /** Copies the lists. */
-  public Account {
+  public ReportContent {
     sheets = List.copyOf(sheets);
     next = List.copyOf(next);
   }
@@ -40,7 +40,7 @@ public record Account(
   }
 
   /** Puts findings into words. */
-  public static Account of(Findings findings, Telling telling, Made made) {
+  public static ReportContent of(Findings findings, ReportOptions telling, WrittenFiles made) {
     Units units = telling.units();
     List<OfSheet> sheets = new ArrayList<>();
     for (SheetResult result : findings.sheets()) {
@@ -50,7 +50,7 @@ public record Account(
           SheetWords.heading(result, sheets.size() + 1, findings.sheets().size(), units);
       sheets.add(new OfSheet(heading, result, rows, SheetWords.quality(result)));
     }
-    return new Account(
+    return new ReportContent(
         findings, units, sheets, made, NextSteps.of(findings, sheets, telling, made));
   }
 

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The layers that sheets name, and which of them outweighs which (Cascade 5, clause 6.4). */
-final class Layers {
+final class CascadeLayers {
   private final Map<String, Integer> met = new LinkedHashMap<>();
 
   /** The full name of a layer inside another; one without a name is one of its own. */

@@ -13,10 +13,10 @@ import java.util.List;
  * @param page the name of the report page
  * @param written whether they are written; in a check they are not
  */
-public record Made(
+public record WrittenFiles(
     Path folder, List<String> names, String main, long mainBytes, String page, boolean written) {
   /** Copies the list. */
-  public Made {
+  public WrittenFiles {
     names = List.copyOf(names);
   }
 }

@@ -7,8 +7,8 @@ import java.util.List;
 /**
  * Ranges in formulas of defined names, as in {@code 'Flat sheet'!$A$1:$H$40,'Flat sheet'!$J:$K}.
  */
-final class References {
-  private References() {}
+final class NamedRanges {
+  private NamedRanges() {}
 
   /**
    * A range of a formula.
