@@ -131,7 +131,7 @@ class ReportTest {
             "front.svg: finest line prints at ",
             "Export button-detail.png at ",
             "Export great.png at ",
-            "Name great.png for what it shows",
+            "Name great.png after what it shows",
             "Check it in ",
             "Send ")) {
       int found = next.indexOf(said);
@@ -143,6 +143,19 @@ class ReportTest {
     JsonNode wanted = placement(2).path("wantedPixels");
     assertEquals("dot-detail.png", placement(2).path("source").asText());
     assertEquals(wanted.path("width").asText(), asked.group(1).replace(",", ""));
+  }
+
+  /** A path appears as it was given, on the page too, which is mailed to others. */
+  @Test
+  void readFromIsThePathAsGiven() throws IOException {
+    String given = "src/demo/mg-3107/flats";
+    Run run = Run.of("fit", given, "--out", dir.resolve("out"));
+    assertTrue(run.code() == 0 || run.code() == 3, run.err());
+    assertTrue(run.out().contains("Read from " + given + System.lineSeparator()), run.out());
+    try (var files = Files.list(dir.resolve("out"))) {
+      Path page = files.filter(f -> f.toString().endsWith("report.html")).findFirst().orElseThrow();
+      assertTrue(Files.readString(page).contains(">Read from " + given + "<"));
+    }
   }
 
   @Test

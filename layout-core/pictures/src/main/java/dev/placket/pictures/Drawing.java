@@ -99,7 +99,7 @@ public final class Drawing implements Picture {
     return size.width();
   }
 
-  /** The height that the file asks to be printed at, or null likewise. */
+  /** The printed height that the file states, or null if it states none. */
   public @Nullable Length statedHeight() {
     return size.height();
   }

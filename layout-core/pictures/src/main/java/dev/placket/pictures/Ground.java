@@ -1,10 +1,10 @@
 package dev.placket.pictures;
 
-/** What a raster has where nothing is drawn. */
+/** The background of a raster. */
 public enum Ground {
-  /** Nothing: the page shows through. */
+  /** None: the page shows through. */
   TRANSPARENT("transparent"),
-  /** White, or so near it that nobody sees the difference. */
+  /** White, or visually the same. */
   OPAQUE_WHITE("opaque white"),
   /** A colour, or a photograph that fills its frame. */
   OPAQUE_OTHER("opaque other");
@@ -15,7 +15,7 @@ public enum Ground {
     this.words = words;
   }
 
-  /** The ground in words, as a report says it. */
+  /** The background in words, for a report. */
   public String words() {
     return words;
   }

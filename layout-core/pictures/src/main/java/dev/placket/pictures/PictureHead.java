@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
  * What the header of a raster states, before any pixel is looked at.
  *
  * @param format what its bytes are, as {@link Picture#format()} has it
- * @param pixels its size turned as it is to be seen
+ * @param pixels its size, rotated upright
  * @param alpha whether its pixels may be clear
- * @param density as the file states it, turned likewise, or null if it states none
+ * @param density as the file states it, rotated with the pixels; null if it states none
  */
 public record PictureHead(
     String format, PixelSize pixels, boolean alpha, @Nullable PixelDensity density) {

@@ -11,9 +11,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name what its source is called
  * @param format what its bytes are, as {@link Picture#format()} has it
- * @param pixels its size turned as it is to be seen, or null of a drawing
- * @param viewBox the part of a drawing that is shown, or null of a raster
- * @param density as the file states it, turned likewise, or null if it states none
+ * @param pixels its size, rotated upright; null for a drawing
+ * @param viewBox the part of a drawing that is shown; null for a raster
+ * @param density as the file states it, rotated with the pixels; null if it states none
  * @param pixelAspect how wide a pixel is for its height; 1 of a drawing
  * @param ground what lies where nothing is drawn
  * @param inkedBox where the ink is: in pixels, or in drawing units; null if the picture is blank

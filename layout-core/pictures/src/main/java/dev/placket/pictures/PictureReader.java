@@ -40,7 +40,7 @@ public final class PictureReader {
   /**
    * The same, with typefaces for the text of drawings.
    *
-   * @throws PictureException likewise
+   * @throws PictureException if a file cannot be used; its message names the file and the fault
    */
   public static Picture read(PictureSource source, ReadLimits limits, Typefaces typefaces)
       throws PictureException {
@@ -84,7 +84,7 @@ public final class PictureReader {
   /**
    * The same, with typefaces for the text of drawings.
    *
-   * @throws PictureException likewise
+   * @throws PictureException if a file cannot be used; its message names the file and the fault
    */
   public static PictureProbe probe(PictureSource source, ReadLimits limits, Typefaces typefaces)
       throws PictureException {

@@ -12,7 +12,7 @@ public interface PictureSource {
   String name();
 
   /**
-   * The bytes from the start; every call begins anew.
+   * Opens the bytes; every call starts at the beginning.
    *
    * @throws IOException if they cannot be had
    */

@@ -18,7 +18,7 @@ public record PrintedDetail(
   public enum Kind {
     /** A line that breaks up or vanishes. */
     LINE,
-    /** Lettering that nobody reads. */
+    /** Lettering too small to read. */
     LETTERING,
     /** A stitch line that closes up to a plain line. */
     GAP

@@ -62,7 +62,7 @@ public final class Raster implements Picture {
     return SeenBox.stretched(seen, head.seenWidth(), head.seenHeight(), width, height);
   }
 
-  /** Reads all rows from the top, anew by each call: turned, and with square pixels. */
+  /** Reads all rows from the top on each call: rotated upright, with square pixels. */
   public RowReader rows() {
     try {
       return file.square();
@@ -140,7 +140,7 @@ public final class Raster implements Picture {
     return insideFrame;
   }
 
-  /** All pixels, decoded anew by each call: 8-bit sRGB, with alpha that is not multiplied in. */
+  /** All pixels, decoded on each call: 8-bit sRGB with straight alpha. */
   public BufferedImage image() {
     return decode().toImage(alpha());
   }

@@ -35,7 +35,7 @@ public final class Typefaces {
   /**
    * These and, after them, those of files.
    *
-   * @throws PictureException likewise
+   * @throws PictureException if a file cannot be used; its message names the file and the fault
    */
   public Typefaces with(List<PictureSource> files) throws PictureException {
     List<GivenTypeface> all = new ArrayList<>(given);

@@ -47,10 +47,10 @@ record PrepareRun(
   private static final int TRIES = 3;
 
   /**
-   * What came of a run.
+   * The result of a run.
    *
    * @param done the pictures, in order
-   * @param plan the densities that the weight asked for; null if it held without
+   * @param plan the densities that the weight asked for; null if none was needed
    */
   record Ready(List<PreparedPicture> done, @Nullable WeightPlan plan) {
     /** Bytes of all copies. */
@@ -60,10 +60,10 @@ record PrepareRun(
   }
 
   /**
-   * Runs; once more with lower densities if the copies weigh more than the limit.
+   * Runs; again with lower densities if the copies are over the size limit.
    *
-   * @param progress told how many are ready each time one is
-   * @throws Refusal naming every picture that is at fault; nothing is written then
+   * @param progress receives the number of prepared pictures after each
+   * @throws Refusal naming every picture with a fault; nothing is written then
    */
   Ready run(IntConsumer progress) throws Refusal {
     checkNames();

@@ -12,18 +12,18 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What became of one picture.
+ * One prepared picture.
  *
- * @param job what was asked
+ * @param job the job
  * @param bytesBefore of the source
  * @param bytesAfter of the ready copy
  * @param before pixels of the source; null for a drawing
  * @param inkPixels pixels along the longer side of its ink; drawing units for a drawing
  * @param after pixels of the ready copy
  * @param density pixels per printed inch of the ready copy
- * @param cleared whether its ground became transparent
- * @param coloured whether that was not white
- * @param fewer whether colours were exchanged for fewer
+ * @param cleared whether its background became transparent
+ * @param coloured whether that background was a colour
+ * @param fewer whether the number of colours was reduced
  * @param printed the finest things of it as they print
  * @param resolved the share of its pixel density that the source resolves, at most 1
  * @param notes what a designer should know about how the source was read

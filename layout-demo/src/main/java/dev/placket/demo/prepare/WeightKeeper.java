@@ -9,7 +9,7 @@ import dev.placket.pictures.prepare.WeightPlan;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Lowers densities, never under the soft limit, so that all copies together keep a weight. */
+/** Lowers densities, never under the soft limit, to keep all copies together under a size limit. */
 record WeightKeeper(List<Job> jobs, List<WeightCurve> curves, DensityTargets targets) {
   static WeightKeeper of(List<Job> jobs) throws Refusal {
     double aim = jobs.stream().mapToDouble(Job::density).max().orElse(1);

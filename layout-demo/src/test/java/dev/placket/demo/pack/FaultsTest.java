@@ -103,7 +103,7 @@ class FaultsTest {
     assertTrue(refused("a: 1\n---\nb: 2\n").contains("a second document"));
     Path file =
         Files.write(dir.resolve("pack.yaml"), new byte[] {'a', ':', '\n', (byte) 0xC3, '('});
-    assertTrue(Run.of("fit", file, "--out", out).err().contains("line 2: is not written in UTF-8"));
+    assertTrue(Run.of("fit", file, "--out", out).err().contains("line 2: is not in UTF-8"));
   }
 
   @Test
@@ -125,6 +125,6 @@ class FaultsTest {
             "text: left over right", "text: wearer's left over wearer's right");
     Run run = Run.of("fit", ExamplePack.write(dir, text), "--out", out);
     assertEquals(0, run.code(), run.err());
-    assertTrue(run.out().contains("set at 1.8 mm to go in"), run.out());
+    assertTrue(run.out().contains("set at 1.8 mm to fit"), run.out());
   }
 }

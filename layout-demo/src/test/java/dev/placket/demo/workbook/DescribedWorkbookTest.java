@@ -154,7 +154,7 @@ class DescribedWorkbookTest {
     refused(TEXT.replace("Flat sheet", "Flat shet"), "no worksheet 'Flat shet'", "Flat sheet");
     refused(TEXT.replace("Room", "Room2"), "'Room2' is neither a range", "Room");
     Files.writeString(workbook, "style, season");
-    refused(TEXT, "no workbook");
+    refused(TEXT, "is not a workbook but text");
   }
 
   @Test

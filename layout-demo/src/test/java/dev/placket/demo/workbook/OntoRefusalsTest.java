@@ -54,7 +54,8 @@ class OntoRefusalsTest {
 
   @Test
   void aText() throws IOException {
-    refused(Files.writeString(dir.resolve("pack.xlsx"), "style, season"), "no workbook");
+    refused(
+        Files.writeString(dir.resolve("pack.xlsx"), "style, season"), "is not a workbook but text");
   }
 
   @Test

@@ -162,8 +162,8 @@ class PackagesTest {
 
   static Stream<Arguments> unsound() {
     return Stream.of(
-        refused("leads out of the package", p -> p.parts.put("xl/../../out.xml", new byte[0])),
-        refused("leads out of the package", p -> p.parts.put("..\\out.xml", new byte[0])),
+        refused("points outside the package", p -> p.parts.put("xl/../../out.xml", new byte[0])),
+        refused("points outside the package", p -> p.parts.put("..\\out.xml", new byte[0])),
         refused(
             "twice", p -> p.parts.put("XL/worksheets/sheet1.xml", p.parts.get(RawPackage.SHEET))),
         refused(

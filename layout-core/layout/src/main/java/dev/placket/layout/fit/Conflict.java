@@ -3,7 +3,7 @@ package dev.placket.layout.fit;
 import java.util.List;
 
 /**
- * Why nothing fits: demands that cannot hold together, and what would cure it.
+ * Why nothing fits: the demands that conflict, and the changes that would cure it.
  *
  * @param requirements the demands in conflict, in the user's order of preference
  * @param reliefs the cures known, the smallest first

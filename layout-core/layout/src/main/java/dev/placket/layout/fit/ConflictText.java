@@ -11,7 +11,7 @@ import java.util.function.UnaryOperator;
 public final class ConflictText {
   private static final double MM_PER_POINT = 25.4 / 72;
 
-  /** So many ways out are told; the rest stays in the value. */
+  /** The number of ways out that the text lists; the value has all of them. */
   private static final int TOLD = 6;
 
   private ConflictText() {}
@@ -30,7 +30,8 @@ public final class ConflictText {
   /**
    * The same in another unit.
    *
-   * @param length a length of so many points with its unit, rounded up so that what is said cures
+   * @param length a length of so many points with its unit, rounded up so that the stated amount
+   *     cures
    */
   public static String of(
       Conflict conflict, UnaryOperator<String> names, DoubleFunction<String> length) {

@@ -7,9 +7,7 @@ import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Says why nothing fits: the demands that cannot hold together, and for each cure its least amount.
- */
+/** Explains why nothing fits: the demands that conflict, and the minimum amount of each cure. */
 final class ExplainConflict {
   /**
    * A relief is found to this share of its largest amount, from above: the amount stated always

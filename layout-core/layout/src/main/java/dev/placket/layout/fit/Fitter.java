@@ -23,7 +23,7 @@ public final class Fitter {
    * As {@link #fit(FitRequest)}, ending early with the best so far once the caller says so.
    *
    * @param request sheet, flats and what is asked of them
-   * @param cancelled asked now and then; true ends the search
+   * @param cancelled polled during the search; true ends it
    */
   public static Outcome fit(FitRequest request, BooleanSupplier cancelled) {
     Outcome outcome = solve(request, cancelled, false);

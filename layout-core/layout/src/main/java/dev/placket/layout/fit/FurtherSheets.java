@@ -74,7 +74,7 @@ public final class FurtherSheets {
    * As {@link #fit(FitRequest)}, ending early once the caller says so.
    *
    * @param request the sheet and all flats
-   * @param cancelled asked now and then; true ends the search
+   * @param cancelled polled during the search; true ends it
    */
   public static Flow fit(FitRequest request, BooleanSupplier cancelled) {
     return fit(request, List.of(request.sheet()), request.sheet(), cancelled);
@@ -92,7 +92,7 @@ public final class FurtherSheets {
    * @param firsts the rulings of the first sheet, one or more; one that lacks a window of a flat is
    *     not taken for that flat
    * @param further the ruling of all further sheets, with every window of flats that may flow
-   * @param cancelled asked now and then; true ends the search
+   * @param cancelled polled during the search; true ends it
    */
   public static Flow fit(
       FitRequest request, List<Sheet> firsts, Sheet further, BooleanSupplier cancelled) {

@@ -6,8 +6,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which views of one folder share a scale when nobody says so: those whose drawn heights agree with
- * the leading view's within a tenth, drawn in the same unit.
+ * Which views of one folder share a scale by default: those whose drawn heights agree with the
+ * leading view's within a tenth, drawn in the same unit.
  *
  * <p>The tenth is common practice: a drop tail makes a back that much longer than its front.
  */

@@ -35,7 +35,7 @@ public final class Planner {
    * As {@link #plan(FitRequest)}, ending early once the caller asks for it.
    *
    * @param request the sheet, the flats and the rules
-   * @param cancelled asked now and then; true ends the search with the best fit found so far
+   * @param cancelled polled during the search; true ends it with the best fit found so far
    */
   public static Outcome plan(FitRequest request, BooleanSupplier cancelled) {
     Outcome outcome = Fitter.fit(request, cancelled);

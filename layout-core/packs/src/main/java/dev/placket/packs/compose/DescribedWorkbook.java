@@ -20,7 +20,7 @@ import java.util.Map;
  * @param description the description
  * @param file the workbook
  * @param worksheets what goes onto each worksheet, by identifier
- * @param flats the flats of each, likewise
+ * @param flats the flats of each worksheet, by identifier
  * @param fields the values of the description's fields
  * @param notes texts that lack a language
  */

@@ -56,7 +56,7 @@ final class FlatSetter {
    * The picture that belongs to a flat of a description.
    *
    * @param id the flat
-   * @param flat what is said of it
+   * @param flat its description
    * @param path where it is said
    */
   record Read(String id, PackFlat flat, String path, Picture picture) {}
@@ -138,7 +138,7 @@ final class FlatSetter {
   }
 
   /**
-   * What is said of the scale of each flat, by its id; units of one group that differ are a slip.
+   * The scale of each flat in words, by its id; differing units in one group are a mistake.
    *
    * @param grouped the ratio of each flat in the group of views formed unasked
    */

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * becomes.
  *
  * @param id its identifier
- * @param sheet what is said of it
+ * @param sheet its description
  * @param frame its rectangles
  * @param first the pieces that lie in its areas, by area
  * @param further pieces that each need a sheet of their own, with their area's name

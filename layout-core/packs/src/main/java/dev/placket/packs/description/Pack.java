@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param languages short names of the languages that text is set in, the first leading
  * @param fields values that text may name in braces, as in {@code {style-number}}
  * @param paper the paper of all sheets that state none, the way up it is used
- * @param margins the margins likewise
+ * @param margins the margins of all sheets that state none
  * @param fonts TrueType files beside the description, asked in their order for characters that the
  *     built-in typeface lacks
  * @param header cells along the top of every sheet; null for none

@@ -8,7 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Pictures that are drawn other than their files say, refused where nobody wants them so. */
+/** Finds and refuses pictures that cannot be drawn as their files say. */
 public final class Differences {
   private Differences() {}
 

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * The caption that travels with a flat: its name, below it notes, the last of them on its scale.
  *
  * @param name the name, in lines; none where the flat goes without a caption
- * @param notes what else is said of it, in lines
+ * @param notes further lines under it
  * @param scale the line on its scale that follows; null for none
  * @param width what all of it needs across, in points
  */

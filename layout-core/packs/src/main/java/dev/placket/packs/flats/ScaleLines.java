@@ -10,7 +10,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is said of the scales of flats beside one another: in every scale group against its front,
+ * Puts the scales of flats beside one another into words: in every scale group against its front,
  * or else against the one at the largest scale.
  */
 public final class ScaleLines {

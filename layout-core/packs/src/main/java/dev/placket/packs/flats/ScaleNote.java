@@ -4,7 +4,7 @@ import dev.placket.layout.units.Length;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** What is said of a flat's scale: a figure only where a real length is stated. */
+/** Puts a flat's scale into words: a figure only where a real length is stated. */
 public final class ScaleNote {
   private static final String UNKNOWN = "not to scale";
 

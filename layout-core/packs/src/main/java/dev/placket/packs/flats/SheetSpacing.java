@@ -5,7 +5,7 @@ import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.units.Length;
 import java.util.List;
 
-/** The spacing of flats on every kind of sheet, where nobody states another: common practice. */
+/** The default spacing of flats on every kind of sheet, by common practice. */
 public final class SheetSpacing {
   /** From ink to any labelled cell or rule. */
   public static final Length CLEARANCE = Length.mm(3);

@@ -30,7 +30,7 @@ public final class Missing {
     }
   }
 
-  /** What is said of a file that does not exist. */
+  /** The message for a file that does not exist. */
   public static String message(Path file) {
     if (Files.isSymbolicLink(file)) {
       return file + ": is a link to a file that does not exist; name another.";

@@ -20,7 +20,7 @@ public final class NoRoomRefusal extends Refusal {
    * The refusal of a pack that is not titled yet.
    *
    * @param messages one or more
-   * @param sheets what came of each sheet
+   * @param sheets the result of each sheet
    */
   public NoRoomRefusal(List<String> messages, List<SheetResult> sheets) {
     this(messages, sheets, new byte[0]);

@@ -26,7 +26,7 @@ public final class Outputs {
    * Results for a folder.
    *
    * @param folder made when something is written
-   * @param replace whether existing files may be overwritten
+   * @param replace whether existing files are overwritten
    */
   public Outputs(Path folder, boolean replace) {
     this.folder = folder;

@@ -55,7 +55,7 @@ public final class Staging implements AutoCloseable {
    * Begins.
    *
    * @param folder made if it does not exist
-   * @param replace whether existing files may be overwritten
+   * @param replace whether existing files are overwritten
    * @throws Refusal if another run writes into the folder
    * @throws IOException if it cannot be made or written into
    */

@@ -6,15 +6,15 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a run found out: the report and the report page say it, each in its own way.
+ * The findings of a run, for the report on the terminal and the report page.
  *
  * @param title what was laid out
  * @param source the folder or description that was read
- * @param read what is to be known of what was read
- * @param unnamed names of files whose names say no role
- * @param sheets what came of each sheet
- * @param closing what is to be known of the whole
- * @param weight what the file weighs; null where it keeps none
+ * @param read notes on the input
+ * @param unnamed files whose names give no role
+ * @param sheets the result of each sheet
+ * @param closing notes on the whole pack
+ * @param weight the size of the file; null where it has no limit
  */
 public record Findings(
     String title,
@@ -24,7 +24,7 @@ public record Findings(
     List<SheetResult> sheets,
     List<String> closing,
     @Nullable PackWeight weight) {
-  /** A share under this is not worth a word. */
+  /** The smallest share that the report mentions. */
   public static final double LEAST_SHOWN = 0.0005;
 
   /** Copies the lists. */

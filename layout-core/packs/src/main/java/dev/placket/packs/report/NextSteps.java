@@ -33,7 +33,7 @@ final class NextSteps {
   /**
    * What is wrong with one file.
    *
-   * @param alone what is said where no other file has it
+   * @param alone the sentence where no other file has it
    * @param named its name with the figure that counts, among others
    * @param badness how much it weighs against another
    */

@@ -4,10 +4,10 @@ import dev.placket.layout.fit.Conflict;
 import java.util.Map;
 
 /**
- * Why a sheet does not hold its flats.
+ * Why a sheet has no room for its flats.
  *
- * @param conflict what cannot hold together, and what would help
- * @param captions what the flat of an id is called
+ * @param conflict the demands that conflict, and what would help
+ * @param captions the captions of flats by their ids
  */
 public record NoRoom(Conflict conflict, Map<String, String> captions) {
   /** Copies the map. */

@@ -29,7 +29,7 @@ public final class NoRoomText {
    *
    * @param flats the flats with their files
    * @param largerPaper paper on which they have room; null where none was found
-   * @param units what lengths are said in
+   * @param units the unit of lengths
    */
   public static List<String> ofFolder(
       FitRequest request,

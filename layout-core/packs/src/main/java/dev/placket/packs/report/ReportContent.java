@@ -6,12 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What is said of a run: the findings in words and units.
+ * What a run reports: the findings in words and units.
  *
- * @param findings what the run found out
- * @param units what lengths are said in
+ * @param findings the findings of the run
+ * @param units the unit of lengths
  * @param sheets the sheets in order
- * @param made its files
+ * @param made the files
  * @param next what to do next, in order; never empty
  */
 public record ReportContent(
@@ -23,12 +23,12 @@ public record ReportContent(
   }
 
   /**
-   * What is said of a sheet.
+   * What is reported about a sheet.
    *
    * @param heading its number, name and paper
    * @param result what came of it
    * @param rows one for each flat
-   * @param quality how near the largest, and what that cost
+   * @param quality whether the scale is the largest, and what order cost
    */
   public record OfSheet(
       String heading, SheetResult result, List<FlatRow> rows, List<String> quality) {
@@ -54,7 +54,7 @@ public record ReportContent(
         findings, units, sheets, made, NextSteps.of(findings, sheets, telling, made));
   }
 
-  /** Whether anything falls short: a picture is soft, or the weight does not hold. */
+  /** Whether a picture is soft or the file is over the size limit. */
   public boolean falls() {
     PackWeight weight = findings.weight();
     return count(PrintState.SOFT) > 0 || (weight != null && weight.over() > 0);

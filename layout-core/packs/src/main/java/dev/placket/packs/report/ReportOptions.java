@@ -3,11 +3,11 @@ package dev.placket.packs.report;
 import dev.placket.pictures.PrintLimits;
 
 /**
- * How a run is told.
+ * How a run is reported.
  *
- * @param units what printed lengths are said in
- * @param limits under what printed sizes a warning is given
- * @param strict whether a picture that is drawn other than its file says is refused
+ * @param units the unit of printed lengths
+ * @param limits the printed sizes below which a warning is given
+ * @param strict whether a picture that cannot be drawn as its file says is refused
  */
 public record ReportOptions(Units units, PrintLimits limits, boolean strict) {
   /** Millimetres, and the limits of common practice. */

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param sheet the ruled page
  * @param spacing gap and clearance
  * @param request what was asked; null where the sheet has no flats
- * @param fit the answer; null likewise
+ * @param fit the answer; null where the sheet has no flats
  * @param flats its flats where they lie
  * @param further which of several sheets it is that one went on over; null where it is the only one
  * @param noRoom why its flats have no room; null where they have

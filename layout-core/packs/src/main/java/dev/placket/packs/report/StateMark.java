@@ -26,7 +26,7 @@ public final class StateMark {
     };
   }
 
-  /** What it means to somebody who sees it for the first time. */
+  /** Its meaning, for a reader who sees it for the first time. */
   public static String meaning(PrintState state) {
     return switch (state) {
       case SOFT -> "too few pixels for its printed size";

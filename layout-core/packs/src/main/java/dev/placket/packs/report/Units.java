@@ -12,7 +12,7 @@ public enum Units {
   /** Inches. */
   IN("in", 2, 4);
 
-  /** Decimals more that a figure gets at most to be told from another. */
+  /** The maximum of further decimals that keep two figures apart. */
   private static final int MORE = 3;
 
   /** The unit's sign. */

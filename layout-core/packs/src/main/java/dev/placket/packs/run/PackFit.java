@@ -39,7 +39,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
    * @param id its identifier
    * @param sheet how it is composed
    * @param request what was asked; null where it has no flats
-   * @param outcome the answer; null likewise
+   * @param outcome the answer; null where it has no flats
    * @param further which of several sheets it is; null where it stands alone
    */
   record One(
@@ -57,7 +57,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
   /**
    * Fits every sheet.
    *
-   * @param units what lengths are said in
+   * @param units the unit of lengths
    * @throws NoRoomRefusal naming every sheet without room
    */
   static PackFit of(ComposedPack pack, Units units) throws Refusal {

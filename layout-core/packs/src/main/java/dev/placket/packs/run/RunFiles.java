@@ -92,7 +92,7 @@ public record RunFiles(
    * @param mainFile the file that is sent out
    * @param pictures the previews, one for each name
    * @param blankFile the file without flats, where it has a name
-   * @param findings what the run found out
+   * @param findings the findings of the run
    * @param fields the header's values by their names
    * @param how whether this is a check, and what is reported
    */

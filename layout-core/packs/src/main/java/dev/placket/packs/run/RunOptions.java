@@ -19,7 +19,7 @@ import java.nio.file.Path;
  * @param maxBytes the maximum size of the PDF in bytes
  * @param limits the maximum size of the pack
  * @param reading how pictures are read
- * @param telling what is reported, and how
+ * @param telling what the run reports, and how
  */
 public record RunOptions(
     Path out,

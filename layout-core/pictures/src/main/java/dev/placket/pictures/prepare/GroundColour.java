@@ -8,9 +8,9 @@ import java.util.Arrays;
  * picture shows them.
  *
  * @param alpha 0 to 255
- * @param red likewise
- * @param green likewise
- * @param blue likewise
+ * @param red 0 to 255
+ * @param green 0 to 255
+ * @param blue 0 to 255
  * @param spread a pixel that is off by no more than this in any channel is ground; 0 for a ground
  *     of one exact colour
  * @param even the share of the border that is ground

@@ -154,7 +154,8 @@ class DrawnListCoverTest {
   }
 
   private ElementProperties given(Element e) {
-    ElementProperties above = e.getParentNode() instanceof Element p ? given(p) : ElementProperties.NOTHING;
+    ElementProperties above =
+        e.getParentNode() instanceof Element p ? given(p) : ElementProperties.NOTHING;
     return ElementProperties.of(e, above, list.group("inherited"));
   }
 

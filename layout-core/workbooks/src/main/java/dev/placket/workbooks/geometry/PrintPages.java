@@ -27,7 +27,7 @@ public final class PrintPages {
    * The pages of a worksheet.
    *
    * @param grid its columns and rows
-   * @param tolerance how many pixels readers may take a column or row for smaller or larger
+   * @param tolerance by how many pixels programs may differ in the size of a column or row
    * @param setup how it goes on paper
    */
   public PrintPages(Grid grid, int tolerance, PrintSetup setup) {

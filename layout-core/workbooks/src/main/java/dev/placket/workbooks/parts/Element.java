@@ -80,7 +80,7 @@ public final class Element {
         return number;
       }
     } catch (NumberFormatException e) {
-      // Said below.
+      // Reported below.
     }
     throw wrong(attribute, value, "number");
   }

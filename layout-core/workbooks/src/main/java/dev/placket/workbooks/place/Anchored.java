@@ -11,8 +11,8 @@ import dev.placket.workbooks.read.DrawnThing;
  * @param flat what was placed
  * @param png the picture
  * @param at the spot its upper left corner keeps to
- * @param width its extent in EMU
- * @param height likewise, down; to {@code width} exactly as the picture's pixels are
+ * @param width its width in EMU
+ * @param height its height in EMU, in exactly the ratio of the picture's pixels to {@code width}
  */
 @SuppressWarnings("ArrayRecordComponent")
 public record Anchored(PlacedFlat flat, byte[] png, DrawnThing.Spot at, long width, long height) {

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * Ranges that somebody named, as in {@code B5:H30} or by a defined name of the workbook.
+ * Ranges that the caller named, as in {@code B5:H30} or by a defined name of the workbook.
  *
  * @param windows ranges that pictures may use; empty for all that is blank
  * @param labelled ranges that stay uncovered whatever they hold

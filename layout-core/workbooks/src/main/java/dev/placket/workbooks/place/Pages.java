@@ -23,7 +23,7 @@ final class Pages {
   /**
    * Of a worksheet.
    *
-   * @param tolerance how many pixels readers may take a column or row for smaller or larger
+   * @param tolerance by how many pixels programs may differ in the size of a column or row
    * @param windows ranges that pictures are meant for, which print them
    */
   Pages(Worksheet worksheet, int tolerance, Collection<CellRange> windows) {

@@ -44,7 +44,7 @@ public final class WorksheetFit {
   /**
    * For one worksheet.
    *
-   * @param tolerance how many pixels readers may take a column or row for smaller or larger
+   * @param tolerance by how many pixels programs may differ in the size of a column or row
    */
   public WorksheetFit(Worksheet worksheet, int tolerance, DensityTargets targets) {
     this.worksheet = worksheet;
@@ -55,7 +55,7 @@ public final class WorksheetFit {
   /**
    * The fit, with pictures.
    *
-   * @param asked ranges that somebody named
+   * @param asked ranges that the caller named
    * @throws Refusal with exit code 4 if nothing fits, 2 if a range does not exist
    */
   public Fitted fit(FlatSet set, Workbook workbook, Asked asked) throws Refusal {

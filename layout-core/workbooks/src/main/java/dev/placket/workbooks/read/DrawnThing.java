@@ -10,9 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param from the cell its upper left corner keeps to; null for an absolute anchor
  * @param to the cell its lower right corner keeps to; null without one
  * @param x where an absolute anchor stands, in EMU from the worksheet's corner
- * @param y likewise, down
- * @param width its extent in EMU, 0 where its cells say it
- * @param height likewise, down
+ * @param y the same, downwards
+ * @param width its width in EMU, 0 where its cells give it
+ * @param height its height in EMU, 0 where its cells give it
  */
 public record DrawnThing(
     String name,

@@ -129,7 +129,7 @@ final class PrintReader {
         return own;
       }
     } catch (IllegalArgumentException e) {
-      // Said below.
+      // Reported below.
     }
     return unknown("paper of " + width + " × " + height);
   }

@@ -39,7 +39,7 @@ public final class FindRoom {
   /**
    * For the pages of a worksheet.
    *
-   * @param tolerance how many pixels readers may take a column or row for smaller or larger
+   * @param tolerance by how many pixels programs may differ in the size of a column or row
    * @param own how the names of pictures begin that will be replaced, and so cover nothing
    * @param wanted what a description says
    */

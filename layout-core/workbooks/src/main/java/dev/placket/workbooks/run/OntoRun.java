@@ -40,8 +40,8 @@ import java.util.Set;
  *
  * @param flats where they come from
  * @param onto the workbook
- * @param leeway how many pixels readers may take a column or row for smaller or larger; 0 or more
- * @param limits how much the workbook may ask for
+ * @param leeway the tolerance for column and row sizes in pixels; 0 or more
+ * @param limits the limits for reading the workbook
  * @param how what is written where
  */
 public record OntoRun(

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What is to be placed on a workbook.
+ * The flats for a workbook, by worksheet.
  *
- * @param source the file that says so
+ * @param source the file or folder that was read
  * @param title what is laid out; blank for the workbook's name
  * @param fields values of the header, by name
  * @param tasks one for each worksheet that gets flats
@@ -22,7 +22,7 @@ record WorkbookFlats(Path source, String title, Map<String, String> fields, List
    * Flats for one worksheet.
    *
    * @param set the flats
-   * @param ranges what is said of the worksheet's cells
+   * @param ranges the named cells of the worksheet
    * @param worksheets those to try, in order; the first with room takes all
    * @param read how the flats were read, in words
    * @param unnamed files whose names say no role
