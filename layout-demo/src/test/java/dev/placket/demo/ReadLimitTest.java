@@ -111,7 +111,8 @@ class ReadLimitTest {
     for (String command : new String[] {"fit", "probe", "prepare"}) {
       String help = Run.of(command, "--help").out().replaceAll("\\s+", " ");
       assertTrue(
-          help.contains("--limit=NAME=NUMBER Sets what a picture may ask for"), command + help);
+          help.contains("--limit=NAME=NUMBER Sets a limit for reading one picture;"),
+          command + help);
     }
   }
 }
