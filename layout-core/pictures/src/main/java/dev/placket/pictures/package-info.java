@@ -13,8 +13,8 @@
  *       header and compared with {@code ReadLimits.memory} first.
  *   <li><b>Headers are read by hand</b> ({@code Png}, {@code Jpeg}, {@code Tiff}, {@code Gif},
  *       {@code Bmp}, {@code Webp}): libraries take ten times as long, and Commons Imaging, tried
- *       for TIFF and Exif tags, keeps fractions but throws unchecked exceptions for some 400 of 1.3
- *       million damaged files. It is the second reader in tests. Only tags for size, density and
+ *       for TIFF tags, keeps fractions but throws unchecked exceptions for some 400 of 1.3 million
+ *       damaged files. It is the second reader in tests. Only tags for size, density and
  *       orientation are read, so places, authors and software names of a file reach no output.
  *   <li><b>A format is one constant of {@code Format}</b> with its first bytes, name endings,
  *       header class and decoder.
