@@ -96,7 +96,7 @@ final class FitCommand implements Callable<Integer> {
   private boolean blank;
 
   @Option(names = "--overwrite", description = "Overwrites existing files.")
-  private boolean replace;
+  private boolean overwrite;
 
   @Option(
       names = "--check",
@@ -218,14 +218,14 @@ final class FitCommand implements Callable<Integer> {
 
   private RunOptions options(Path into, ReportOptions in) throws Refusal {
     return RunOptions.into(into)
-        .withReplace(replace)
+        .withOverwrite(overwrite)
         .withCheck(check)
         .withBlank(blank)
         .withAllowSoft(allowSoft)
         .withMaxBytes(Weight.bytes(weight))
         .withLimits(size.limits())
         .withReading(new Reading(fonts.typefaces(), readLimits.limits()))
-        .withTelling(in);
+        .withReporting(in);
   }
 
   /** Refuses options that have no effect on a workbook, rather than ignoring them. */

@@ -42,7 +42,7 @@ public final class OntoOptions {
       description =
           "The number of pixels by which programs may differ in the size of a column or row"
               + " (default: 1).")
-  private int leeway = 1;
+  private int tolerance = 1;
 
   @Option(
       names = "--max-worksheets",
@@ -67,7 +67,7 @@ public final class OntoOptions {
     Asked asked = new Asked(windows, labelled);
     FolderSource flats =
         new FolderSource(folder, onto, worksheet, asked, how.allowSoft(), how.reading());
-    return new OntoRun(flats, onto, leeway, limits(), how);
+    return new OntoRun(flats, onto, tolerance, limits(), how);
   }
 
   /**
@@ -87,7 +87,7 @@ public final class OntoOptions {
         DescribedWorkbook.of(described, DensityTargets.DEFAULT, how.allowSoft(), how.reading());
     Path workbook = onto == null ? said.file() : onto;
     DescribedSource flats = new DescribedSource(said, workbook);
-    return new OntoRun(flats, workbook, leeway, limits(), how);
+    return new OntoRun(flats, workbook, tolerance, limits(), how);
   }
 
   private WorkbookLimits limits() {

@@ -37,7 +37,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Prepares all pictures, several at a time; writes all of them or none. */
 record PrepareRun(
-    List<Job> jobs, long limit, long mostPixels, Path out, boolean replace, boolean strict) {
+    List<Job> jobs, long limit, long mostPixels, Path out, boolean overwrite, boolean strict) {
   /** What one large picture may take while it is worked on: so many bytes of heap. */
   private static final long ROOM = 192L << 20;
 
@@ -68,12 +68,12 @@ record PrepareRun(
   Ready run(IntConsumer progress) throws Refusal {
     checkNames();
     List<String> obstacles =
-        new Outputs(out, replace).obstacles(jobs.stream().map(Job::output).toList());
+        new Outputs(out, overwrite).obstacles(jobs.stream().map(Job::output).toList());
     if (!obstacles.isEmpty()) {
       throw Refusal.input(obstacles);
     }
     try {
-      try (Staging parts = Staging.open(out, replace)) {
+      try (Staging parts = Staging.open(out, overwrite)) {
         Ready ready = new Ready(all(jobs, parts, progress), null);
         if (strict) {
           Differences.refuse(ready.done().stream().flatMap(d -> d.differences().stream()).toList());

@@ -78,15 +78,15 @@ class OutputsTest {
     try {
       for (int i = 0; i < 8; i++) {
         Path out = dir.resolve("both-" + i);
-        boolean replace = i % 2 == 0;
+        boolean overwrite = i % 2 == 0;
         List<Future<Run>> runs =
-            both.invokeAll(List.of(fit(a, out, replace), fit(b, out, replace)));
+            both.invokeAll(List.of(fit(a, out, overwrite), fit(b, out, overwrite)));
         List<Integer> codes = new ArrayList<>();
         for (Future<Run> run : runs) {
           codes.add(run.get().code());
         }
         codes.sort(null);
-        assertEquals(replace ? List.of(0, 0) : List.of(0, 2), codes);
+        assertEquals(overwrite ? List.of(0, 0) : List.of(0, 2), codes);
         assertTrue(alone.contains(all(out)), "of one run: " + all(out).keySet());
       }
     } finally {
@@ -94,9 +94,9 @@ class OutputsTest {
     }
   }
 
-  private static Callable<Run> fit(Path flats, Path out, boolean replace) {
+  private static Callable<Run> fit(Path flats, Path out, boolean overwrite) {
     return () ->
-        replace
+        overwrite
             ? Run.of("fit", flats, "--out", out, "--overwrite")
             : Run.of("fit", flats, "--out", out);
   }
@@ -205,24 +205,24 @@ class OutputsTest {
   /** The third name is taken by a folder, where no file can go. */
   @Test
   void whereOneFileCannotBePutTheOthersAreAsTheyWere() throws Exception {
-    for (boolean replace : new boolean[] {false, true}) {
-      Path out = Files.createDirectories(dir.resolve("out-" + replace));
+    for (boolean overwrite : new boolean[] {false, true}) {
+      Path out = Files.createDirectories(dir.resolve("out-" + overwrite));
       Files.createDirectory(out.resolve("c.json"));
-      if (replace) {
+      if (overwrite) {
         Files.writeString(out.resolve("a.pdf"), "before");
       }
       Refusal refusal =
           assertThrows(
               Refusal.class,
-              () -> new Outputs(out, replace).write(files("a.pdf", "b.png", "c.json")));
+              () -> new Outputs(out, overwrite).write(files("a.pdf", "b.png", "c.json")));
       assertEquals(Refusal.Kind.INPUT, refusal.kind());
       List<String> left = new ArrayList<>();
       try (Stream<Path> files = Files.list(out)) {
         files.forEach(f -> left.add(f.getFileName().toString()));
       }
       left.sort(null);
-      assertEquals(replace ? List.of("a.pdf", "c.json") : List.of("c.json"), left);
-      if (replace) {
+      assertEquals(overwrite ? List.of("a.pdf", "c.json") : List.of("c.json"), left);
+      if (overwrite) {
         assertEquals("before", Files.readString(out.resolve("a.pdf")));
       }
     }

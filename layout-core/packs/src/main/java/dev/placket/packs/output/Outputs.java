@@ -20,17 +20,17 @@ import java.util.stream.Stream;
 /** The folder for the results: all files of a run appear whole or none does. */
 public final class Outputs {
   private final Path folder;
-  private final boolean replace;
+  private final boolean overwrite;
 
   /**
    * Results for a folder.
    *
    * @param folder made when something is written
-   * @param replace whether existing files are overwritten
+   * @param overwrite whether existing files are overwritten
    */
-  public Outputs(Path folder, boolean replace) {
+  public Outputs(Path folder, boolean overwrite) {
     this.folder = folder;
-    this.replace = replace;
+    this.overwrite = overwrite;
   }
 
   /**
@@ -58,7 +58,7 @@ public final class Outputs {
         found.add(file + ": two files of this run would have this name; rename one source.");
       } else if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
         found.add(file + ": is a folder; move it away or give another folder.");
-      } else if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !replace) {
+      } else if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !overwrite) {
         found.add(exists(file));
       }
     }
@@ -101,7 +101,7 @@ public final class Outputs {
    * @throws Refusal if the folder or a file cannot be written; nothing is left of them then
    */
   public void write(Map<String, byte[]> files) throws Refusal {
-    try (Staging staging = Staging.open(folder, replace)) {
+    try (Staging staging = Staging.open(folder, overwrite)) {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         try (OutputStream out = staging.begin(file.getKey()).out()) {
           out.write(file.getValue());

@@ -29,7 +29,7 @@ public final class Staging implements AutoCloseable {
   private static final int TRIES = 3;
 
   private final Path folder;
-  private final boolean replace;
+  private final boolean overwrite;
   private final Claim claim;
   private final List<Path> madeFolders;
   private final Map<String, Path> parts = new LinkedHashMap<>();
@@ -44,9 +44,9 @@ public final class Staging implements AutoCloseable {
    */
   public record Part(Path path, OutputStream out) {}
 
-  private Staging(Path folder, boolean replace, Claim claim, List<Path> madeFolders) {
+  private Staging(Path folder, boolean overwrite, Claim claim, List<Path> madeFolders) {
     this.folder = folder;
-    this.replace = replace;
+    this.overwrite = overwrite;
     this.claim = claim;
     this.madeFolders = madeFolders;
   }
@@ -55,17 +55,17 @@ public final class Staging implements AutoCloseable {
    * Begins.
    *
    * @param folder made if it does not exist
-   * @param replace whether existing files are overwritten
+   * @param overwrite whether existing files are overwritten
    * @throws Refusal if another run writes into the folder
    * @throws IOException if it cannot be made or written into
    */
-  public static Staging open(Path folder, boolean replace) throws IOException, Refusal {
+  public static Staging open(Path folder, boolean overwrite) throws IOException, Refusal {
     for (int i = 1; ; i++) {
       List<Path> made = missing(folder);
       try {
         Files.createDirectories(folder);
         Claim claim = Claim.of(folder);
-        Staging staging = new Staging(folder, replace, claim, made);
+        Staging staging = new Staging(folder, overwrite, claim, made);
         Runtime.getRuntime().addShutdownHook(staging.interrupted);
         if (claim.locked()) {
           staging.deleteStale();
@@ -137,7 +137,7 @@ public final class Staging implements AutoCloseable {
     try {
       for (Map.Entry<String, Path> part : parts.entrySet()) {
         Path file = folder.resolve(part.getKey());
-        if (replace) {
+        if (overwrite) {
           backUp(file, backups);
           Files.move(part.getValue(), file, StandardCopyOption.ATOMIC_MOVE);
         } else {

@@ -50,8 +50,8 @@ public record FlatRow(
   }
 
   /** Puts a placed flat into words. */
-  public static FlatRow of(PlacedFlat flat, ReportOptions telling) {
-    Units units = telling.units();
+  public static FlatRow of(PlacedFlat flat, ReportOptions reporting) {
+    Units units = reporting.units();
     RasterPrint raster = flat.raster();
     Picture picture = flat.item().file().picture();
     List<String> remarks = new ArrayList<>();
@@ -65,7 +65,7 @@ public record FlatRow(
     } else if (held(flat) || flat.placement().capped()) {
       remarks.add(stated(flat, units));
     }
-    remarks.addAll(FineWords.of(flat.printed(), telling.limits(), units));
+    remarks.addAll(FineWords.of(flat.printed(), reporting.limits(), units));
     return new FlatRow(
         flat,
         raster == null ? PrintState.SCALABLE : raster.state(),

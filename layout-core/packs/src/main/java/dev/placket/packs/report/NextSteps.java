@@ -22,7 +22,7 @@ final class NextSteps {
   /** So many differences from the files get a line of their own. */
   private static final int CHANGES = 6;
 
-  private final ReportOptions telling;
+  private final ReportOptions reporting;
   private final boolean several;
 
   /** The files that are drawn in a way other than they say, by that way. */
@@ -39,17 +39,17 @@ final class NextSteps {
    */
   private record Step(String alone, String named, double badness) {}
 
-  private NextSteps(ReportOptions telling, boolean several) {
-    this.telling = telling;
+  private NextSteps(ReportOptions reporting, boolean several) {
+    this.reporting = reporting;
     this.several = several;
   }
 
   static List<String> of(
       Findings findings,
       List<ReportContent.OfSheet> sheets,
-      ReportOptions telling,
+      ReportOptions reporting,
       WrittenFiles made) {
-    NextSteps steps = new NextSteps(telling, sheets.size() > 1);
+    NextSteps steps = new NextSteps(reporting, sheets.size() > 1);
     for (int i = 0; i < sheets.size(); i++) {
       for (FlatRow row : sheets.get(i).rows()) {
         steps.add(row, i + 1);
@@ -109,9 +109,9 @@ final class NextSteps {
     if (raster != null) {
       pixels(row, raster, file + where);
     }
-    for (PrintedDetail.Warning w : row.flat().printed().under(telling.limits())) {
-      String figure = telling.units().fine(w.printed());
-      String alone = file + where + ": " + FineWords.sentence(w, telling.units()) + ".";
+    for (PrintedDetail.Warning w : row.flat().printed().under(reporting.limits())) {
+      String figure = reporting.units().fine(w.printed());
+      String alone = file + where + ": " + FineWords.sentence(w, reporting.units()) + ".";
       double badness = w.least().pt() / w.printed().pt();
       put(StepKind.of(w.kind()), file, new Step(alone, file + " (" + figure + ")", badness));
     }
@@ -126,7 +126,7 @@ final class NextSteps {
       String alone = export + "it prints blurred, at " + row.density() + " px/in.";
       put(StepKind.BLURRED, row.file(), new Step(alone, named, badness));
     } else if (row.heldCrisp()) {
-      String now = row.size() + " " + telling.units().sign();
+      String now = row.size() + " " + reporting.units().sign();
       String alone = export + "its size is limited to " + now + " to stay crisp.";
       put(StepKind.HELD, row.file(), new Step(alone, named, badness));
     } else if (row.enlarged()) {

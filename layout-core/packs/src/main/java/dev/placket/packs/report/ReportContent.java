@@ -40,18 +40,18 @@ public record ReportContent(
   }
 
   /** Puts findings into words. */
-  public static ReportContent of(Findings findings, ReportOptions telling, WrittenFiles made) {
-    Units units = telling.units();
+  public static ReportContent of(Findings findings, ReportOptions reporting, WrittenFiles made) {
+    Units units = reporting.units();
     List<OfSheet> sheets = new ArrayList<>();
     for (SheetResult result : findings.sheets()) {
       List<FlatRow> rows = new ArrayList<>();
-      result.flats().forEach(f -> rows.add(FlatRow.of(f, telling)));
+      result.flats().forEach(f -> rows.add(FlatRow.of(f, reporting)));
       String heading =
           SheetWords.heading(result, sheets.size() + 1, findings.sheets().size(), units);
       sheets.add(new OfSheet(heading, result, rows, SheetWords.quality(result)));
     }
     return new ReportContent(
-        findings, units, sheets, made, NextSteps.of(findings, sheets, telling, made));
+        findings, units, sheets, made, NextSteps.of(findings, sheets, reporting, made));
   }
 
   /** Whether a picture is soft or the file is over the size limit. */

@@ -29,7 +29,7 @@ record DescribedComposition(Described described, Composer composer, ComposedPack
             how.limits().rows());
     how.limits().check(described.file(), composer.sheets(Map.of()));
     return new DescribedComposition(
-        described, composer, composer.pack(Map.of()), how.telling().units());
+        described, composer, composer.pack(Map.of()), how.reporting().units());
   }
 
   @Override

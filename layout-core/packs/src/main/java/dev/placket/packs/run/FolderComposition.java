@@ -31,7 +31,7 @@ record FolderComposition(
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
     CaptionRoom room = CaptionRoom.on(Length.pt(sheet.width()));
     FlatSet set = FolderFlats.of(read, DensityTargets.DEFAULT, how.allowSoft(), room, lettering);
-    return new FolderComposition(read, sheet, set, lettering, how.telling().units());
+    return new FolderComposition(read, sheet, set, lettering, how.reporting().units());
   }
 
   @Override

@@ -23,7 +23,7 @@ import java.util.List;
 /** The one way from a composition to the files of a pack: place, prepare, draw, report, write. */
 record Run(Composition composition, RunOptions how, Lettering lettering) {
   RunResult run() throws Refusal {
-    if (how.telling().strict()) {
+    if (how.reporting().strict()) {
       Differences.check(composition.items());
     }
     files(composition.sheets()).check(composition.items());
@@ -53,7 +53,7 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
   }
 
   private RunFiles files(int sheets) {
-    return RunFiles.ofPdf(how.out(), how.replace(), composition.fileName(), sheets, how.blank());
+    return RunFiles.ofPdf(how.out(), how.overwrite(), composition.fileName(), sheets, how.blank());
   }
 
   private static long previewPixels(FittedPack pack) {

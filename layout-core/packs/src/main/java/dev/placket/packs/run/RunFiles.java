@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * The files of a run: what is sent out, a preview of each sheet, the report, {@code fit.json}.
  *
  * @param out the folder they go to
- * @param replace whether existing files are overwritten
+ * @param overwrite whether existing files are overwritten
  * @param main the name of the file that is sent out
  * @param previews names of the previews, one for each sheet
  * @param blank the name of the file without flats; null where none is written
@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record RunFiles(
     Path out,
-    boolean replace,
+    boolean overwrite,
     String main,
     List<String> previews,
     @Nullable String blank,
@@ -47,13 +47,13 @@ public record RunFiles(
   }
 
   /** The files of a pack in PDF; previews are numbered where there is more than one sheet. */
-  static RunFiles ofPdf(Path out, boolean replace, String stem, int sheets, boolean blank) {
+  static RunFiles ofPdf(Path out, boolean overwrite, String stem, int sheets, boolean blank) {
     List<String> previews =
         sheets == 1
             ? List.of(stem + ".png")
             : IntStream.rangeClosed(1, sheets).mapToObj(i -> stem + "-" + i + ".png").toList();
     return new RunFiles(
-        out, replace, stem + ".pdf", previews, blank ? stem + "-blank.pdf" : null, report(stem));
+        out, overwrite, stem + ".pdf", previews, blank ? stem + "-blank.pdf" : null, report(stem));
   }
 
   /** The name of the report page of files with a stem. */
@@ -80,7 +80,8 @@ public record RunFiles(
    */
   public void check(List<FlatSet.Item> read) throws Refusal {
     List<String> obstacles =
-        new Outputs(out, replace).obstacles(names(), read.stream().map(item -> item.file().path()));
+        new Outputs(out, overwrite)
+            .obstacles(names(), read.stream().map(item -> item.file().path()));
     if (!obstacles.isEmpty()) {
       throw Refusal.input(obstacles);
     }
@@ -104,17 +105,17 @@ public record RunFiles(
       Map<String, String> fields,
       RunOptions how)
       throws Refusal {
-    ReportOptions telling = how.telling();
+    ReportOptions reporting = how.reporting();
     boolean written = !how.check();
     WrittenFiles made = new WrittenFiles(out, names(), main, mainFile.length, report, written);
-    ReportContent account = ReportContent.of(findings, telling, made);
+    ReportContent account = ReportContent.of(findings, reporting, made);
     try {
       byte[] json =
           FitJson.bytes(
               findings.title(),
               fields,
               DensityTargets.DEFAULT,
-              telling.limits(),
+              reporting.limits(),
               findings.weight(),
               findings.sheets());
       Map<String, byte[]> files = new LinkedHashMap<>();
@@ -128,7 +129,7 @@ public record RunFiles(
       files.put(report, ReportPage.of(account, pictures));
       files.put(JSON, json);
       if (written) {
-        new Outputs(out, replace).write(files);
+        new Outputs(out, overwrite).write(files);
       }
       return new RunResult(account, json);
     } catch (IOException e) {

@@ -12,25 +12,25 @@ import java.nio.file.Path;
  * <p>Start with {@link #into} and state what differs from the defaults.
  *
  * @param out the folder that files are written to; made if it does not exist
- * @param replace whether existing files are overwritten
+ * @param overwrite whether existing files are overwritten
  * @param check whether everything is done but writing files
  * @param blank whether the sheets are also written without flats
  * @param allowSoft whether pictures may grow until they are soft
  * @param maxBytes the maximum size of the PDF in bytes
  * @param limits the maximum size of the pack
  * @param reading how pictures are read
- * @param telling what the run reports, and how
+ * @param reporting what the run reports, and how
  */
 public record RunOptions(
     Path out,
-    boolean replace,
+    boolean overwrite,
     boolean check,
     boolean blank,
     boolean allowSoft,
     long maxBytes,
     PackLimits limits,
     Reading reading,
-    ReportOptions telling) {
+    ReportOptions reporting) {
   /** New files in a folder; no file is overwritten. */
   public static RunOptions into(Path out) {
     return new RunOptions(
@@ -46,42 +46,45 @@ public record RunOptions(
   }
 
   /** The same with existing files overwritten, or not. */
-  public RunOptions withReplace(boolean yes) {
-    return new RunOptions(out, yes, check, blank, allowSoft, maxBytes, limits, reading, telling);
+  public RunOptions withOverwrite(boolean yes) {
+    return new RunOptions(out, yes, check, blank, allowSoft, maxBytes, limits, reading, reporting);
   }
 
   /** The same with everything done but writing files, or not. */
   public RunOptions withCheck(boolean yes) {
-    return new RunOptions(out, replace, yes, blank, allowSoft, maxBytes, limits, reading, telling);
+    return new RunOptions(
+        out, overwrite, yes, blank, allowSoft, maxBytes, limits, reading, reporting);
   }
 
   /** The same with the sheets also written without flats, or not. */
   public RunOptions withBlank(boolean yes) {
-    return new RunOptions(out, replace, check, yes, allowSoft, maxBytes, limits, reading, telling);
+    return new RunOptions(
+        out, overwrite, check, yes, allowSoft, maxBytes, limits, reading, reporting);
   }
 
   /** The same with pictures that may grow until they are soft, or not. */
   public RunOptions withAllowSoft(boolean yes) {
-    return new RunOptions(out, replace, check, blank, yes, maxBytes, limits, reading, telling);
+    return new RunOptions(out, overwrite, check, blank, yes, maxBytes, limits, reading, reporting);
   }
 
   /** The same with another maximum size of the PDF in bytes. */
   public RunOptions withMaxBytes(long bytes) {
-    return new RunOptions(out, replace, check, blank, allowSoft, bytes, limits, reading, telling);
+    return new RunOptions(
+        out, overwrite, check, blank, allowSoft, bytes, limits, reading, reporting);
   }
 
   /** The same with another maximum size of the pack. */
   public RunOptions withLimits(PackLimits l) {
-    return new RunOptions(out, replace, check, blank, allowSoft, maxBytes, l, reading, telling);
+    return new RunOptions(out, overwrite, check, blank, allowSoft, maxBytes, l, reading, reporting);
   }
 
   /** The same with pictures read in another way. */
   public RunOptions withReading(Reading r) {
-    return new RunOptions(out, replace, check, blank, allowSoft, maxBytes, limits, r, telling);
+    return new RunOptions(out, overwrite, check, blank, allowSoft, maxBytes, limits, r, reporting);
   }
 
   /** The same reported in another way. */
-  public RunOptions withTelling(ReportOptions t) {
-    return new RunOptions(out, replace, check, blank, allowSoft, maxBytes, limits, reading, t);
+  public RunOptions withReporting(ReportOptions t) {
+    return new RunOptions(out, overwrite, check, blank, allowSoft, maxBytes, limits, reading, t);
   }
 }

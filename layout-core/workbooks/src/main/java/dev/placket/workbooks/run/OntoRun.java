@@ -40,12 +40,12 @@ import java.util.Set;
  *
  * @param flats where they come from
  * @param onto the workbook
- * @param leeway the tolerance for column and row sizes in pixels; 0 or more
+ * @param tolerance the tolerance for column and row sizes in pixels; 0 or more
  * @param limits the limits for reading the workbook
  * @param how what is written where
  */
 public record OntoRun(
-    WorkbookFlats.Source flats, Path onto, int leeway, WorkbookLimits limits, RunOptions how) {
+    WorkbookFlats.Source flats, Path onto, int tolerance, WorkbookLimits limits, RunOptions how) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
   /**
@@ -54,9 +54,9 @@ public record OntoRun(
    * @throws Refusal if an input is at fault or nothing fits; nothing is written then
    */
   public RunResult run() throws Refusal {
-    if (leeway < 0) {
+    if (tolerance < 0) {
       throw Refusal.input(
-          "--tolerance " + leeway + ": is not a tolerance; give a number of pixels, 0 or more.");
+          "--tolerance " + tolerance + ": is not a tolerance; give a number of pixels, 0 or more.");
     }
     try (Parts parts = Parts.open(onto, limits)) {
       return run(parts);
@@ -70,7 +70,7 @@ public record OntoRun(
     WorkbookFlats given = flats.of(workbook, lettering);
     List<FlatSet.Item> items =
         given.tasks().stream().flatMap(t -> t.set().items().stream()).toList();
-    if (how.telling().strict()) {
+    if (how.reporting().strict()) {
       Differences.check(items);
     }
     List<Fitted> fitted = Together.map(given.tasks(), t -> firstWithRoom(t, workbook, sheets));
@@ -118,7 +118,7 @@ public record OntoRun(
 
   private Fitted fit(Worksheet worksheet, WorkbookFlats.Task task, Workbook workbook)
       throws Refusal {
-    return new WorksheetFit(worksheet, leeway, TARGETS).fit(task.set(), workbook, task.ranges());
+    return new WorksheetFit(worksheet, tolerance, TARGETS).fit(task.set(), workbook, task.ranges());
   }
 
   /** The copy, a preview of each worksheet in play, and the numbers. */
@@ -135,7 +135,7 @@ public record OntoRun(
     }
     return new RunFiles(
         how.out(),
-        how.replace(),
+        how.overwrite(),
         OutputName.kept(own, "workbook") + ending,
         previews,
         null,
@@ -159,10 +159,11 @@ public record OntoRun(
     List<SheetResult> results = new ArrayList<>();
     for (Fitted f : fitted) {
       List<PlacedFlat> flats = f.pictures().stream().map(Anchored::flat).toList();
-      results.add(SheetResult.of(null, f.request(), f.fit(), flats, new WorksheetJson(f, leeway)));
+      results.add(
+          SheetResult.of(null, f.request(), f.fit(), flats, new WorksheetJson(f, tolerance)));
     }
     Findings findings =
-        OntoWords.findings(title(given), given.source(), read, unnamed, fitted, results, leeway);
+        OntoWords.findings(title(given), given.source(), read, unnamed, fitted, results, tolerance);
     byte[] copy = WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative);
     List<byte[]> previews =
         fitted.parallelStream().map(f -> png(Preview.of(f, lettering))).toList();
