@@ -4,8 +4,8 @@ import dev.placket.layout.units.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The finest things in a picture, in its own units: drawing units, or pixels. What a picture does
- * not have, or what cannot be told of it, is null.
+ * The finest things in a picture, in its own units: drawing units, or pixels. A measure that a
+ * picture does not have, or that is unknown, is null.
  *
  * @param line the width of the finest line; an estimate for a raster
  * @param lettering the capital height of the smallest lettering; null for a raster

@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * How far the colours that a PNG states by its parts gAMA and cHRM are from sRGB (PNG, third
- * edition, 11.3.2.1 and 11.3.2.2). They are not applied, only told of where that is seen.
+ * edition, 11.3.2.1 and 11.3.2.2). They are not applied; a note names them if that is visible.
  */
 final class StatedColours {
   /** Levels of 255 up to which the difference is not worth a word. */

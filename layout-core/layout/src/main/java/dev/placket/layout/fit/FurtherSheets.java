@@ -87,8 +87,8 @@ public final class FurtherSheets {
    * <p>What is proven stays proven: a run of flats fits on a first sheet if it fits on any of its
    * rulings, and so each sheet taking as many as it can still makes the fewest.
    *
-   * @param request all flats, and what is asked of them; its sheet is the ruling that a conflict is
-   *     told of
+   * @param request all flats, and what is asked of them; its sheet is the ruling that a conflict
+   *     refers to
    * @param firsts the rulings of the first sheet, one or more; one that lacks a window of a flat is
    *     not taken for that flat
    * @param further the ruling of all further sheets, with every window of flats that may flow

@@ -8,7 +8,7 @@ import dev.placket.layout.units.Length;
 import dev.placket.pictures.PictureException;
 
 /**
- * A picture made ready for a printed size: cropped to its ink, with no more pixels than asked for.
+ * A picture prepared for a printed size: cropped to its ink, with no more pixels than asked for.
  *
  * @param rows its pixels; read from the source again by each reading if they are many
  * @param width the printed width of the ink

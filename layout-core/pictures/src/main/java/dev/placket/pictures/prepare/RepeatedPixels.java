@@ -7,7 +7,7 @@ final class RepeatedPixels {
 
   private static final int ENOUGH = 40;
 
-  /** Where all gaps are wider than near, a period up to this is told from their narrowest. */
+  /** If all gaps are wider than near, the narrowest gives the period, up to this many pixels. */
   private static final int WIDEST = 64;
 
   private final int[] wide = new int[2 * WIDEST];
