@@ -178,7 +178,7 @@ final class DrawingReader {
     // What is placed is the ink, however small in the view.
     DrawingWork.check(name, node, placed(ink, view), limits);
     InkedBox inked = new InkedBox(ink.getMinX(), ink.getMinY(), ink.getMaxX(), ink.getMaxY());
-    return new Drawing(
+    return new SvgDrawing(
         name,
         format,
         digest,
