@@ -20,5 +20,6 @@ module dev.placket.pictures {
   requires org.htmlunit.cssparser;
 
   exports dev.placket.pictures;
+  exports dev.placket.pictures.fault;
   exports dev.placket.pictures.prepare;
 }

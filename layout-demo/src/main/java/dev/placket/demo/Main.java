@@ -6,7 +6,7 @@ import dev.placket.demo.console.PlainSigns;
 import dev.placket.demo.options.OptionGroup;
 import dev.placket.demo.prepare.PrepareCommand;
 import dev.placket.demo.probe.ProbeCommand;
-import dev.placket.packs.output.Visible;
+import dev.placket.pictures.fault.Visible;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;

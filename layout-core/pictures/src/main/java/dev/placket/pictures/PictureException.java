@@ -1,10 +1,12 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Visible;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A picture that cannot be used; its message names the file, the place in it, what was found and
- * what to do.
+ * what to do. The message is one line: signs of names in it that would break the line or steer a
+ * terminal are spelled out, see {@link Visible}.
  */
 public final class PictureException extends Exception {
   private static final long serialVersionUID = 1;
@@ -13,8 +15,7 @@ public final class PictureException extends Exception {
 
   /** With the whole message. */
   public PictureException(String message) {
-    super(message);
-    this.limit = null;
+    this(message, null, null);
   }
 
   /** With the whole message and what led to it. */
@@ -23,7 +24,7 @@ public final class PictureException extends Exception {
   }
 
   private PictureException(String message, @Nullable Throwable cause, @Nullable String limit) {
-    super(message, cause);
+    super(Visible.words(message), cause);
     this.limit = limit;
   }
 

@@ -1,6 +1,6 @@
 package dev.placket.demo.console;
 
-import dev.placket.packs.output.Visible;
+import dev.placket.pictures.fault.Visible;
 import java.io.PrintStream;
 import java.util.List;
 

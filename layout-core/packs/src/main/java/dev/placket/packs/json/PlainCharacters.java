@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.core.io.CharacterEscapes;
 import com.fasterxml.jackson.core.io.SerializedString;
-import dev.placket.packs.output.Visible;
+import dev.placket.pictures.fault.Visible;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 

@@ -1,5 +1,6 @@
 package dev.placket.packs.refusal;
 
+import dev.placket.pictures.fault.Visible;
 import java.util.List;
 
 /** Why a run ends without a sheet: its kind and messages for the reader. */
@@ -18,15 +19,16 @@ public class Refusal extends Exception {
   private final transient List<String> messages;
 
   /**
-   * A refusal with its messages, each of which names what was found and what to do.
+   * A refusal with its messages, each of which names what was found and what to do. Signs of the
+   * names in them that would break a line or steer a terminal are spelled out, see {@link Visible}.
    *
    * @param kind what is at fault
    * @param messages one or more
    */
   public Refusal(Kind kind, List<String> messages) {
-    super(String.join(System.lineSeparator(), messages));
+    super(String.join(System.lineSeparator(), lines(messages)));
     this.kind = kind;
-    this.messages = List.copyOf(messages);
+    this.messages = lines(messages);
   }
 
   /** A refusal of input with one message. */
@@ -39,12 +41,16 @@ public class Refusal extends Exception {
     return new Refusal(Kind.INPUT, messages);
   }
 
+  private static List<String> lines(List<String> messages) {
+    return messages.stream().map(Visible::words).toList();
+  }
+
   /** What is at fault. */
   public Kind kind() {
     return kind;
   }
 
-  /** The messages, in the order in which they are read. */
+  /** The messages in the order in which they are read, each on one line. */
   public List<String> messages() {
     return messages;
   }

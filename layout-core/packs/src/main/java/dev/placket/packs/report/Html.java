@@ -1,7 +1,7 @@
 package dev.placket.packs.report;
 
-import dev.placket.packs.output.Visible;
 import dev.placket.packs.text.Xml;
+import dev.placket.pictures.fault.Visible;
 import java.util.ArrayDeque;
 import java.util.Deque;
 

@@ -1,6 +1,6 @@
 package dev.placket.packs.report;
 
-import dev.placket.packs.output.Visible;
+import dev.placket.pictures.fault.Visible;
 
 /** Lines for a terminal, none longer than its width as far as words can be parted. */
 public final class TextLines {

@@ -35,8 +35,8 @@ class HouseTest {
               "compose",
               Set.of(
                   "description", "flats", "folder", "output", "page", "refusal", "table", "text")),
-          Map.entry("report", Set.of("flats", "output", "placed", "text")),
-          Map.entry("json", Set.of("flats", "output", "placed", "refusal", "report")),
+          Map.entry("report", Set.of("flats", "placed", "text")),
+          Map.entry("json", Set.of("flats", "placed", "refusal", "report")),
           Map.entry(
               "run",
               Set.of(

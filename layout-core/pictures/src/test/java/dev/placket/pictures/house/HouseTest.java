@@ -37,7 +37,8 @@ class HouseTest {
           "svg", Set.of(),
           "svg.bridge", Set.of(),
           "svg.rewrite", Set.of(),
-          "", Set.of("css", "svg", "svg.bridge", "svg.rewrite"),
+          "fault", Set.of(),
+          "", Set.of("css", "fault", "svg", "svg.bridge", "svg.rewrite"),
           "prepare", Set.of(""));
     }
   }

@@ -1,4 +1,4 @@
-package dev.placket.packs.output;
+package dev.placket.pictures.fault;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
