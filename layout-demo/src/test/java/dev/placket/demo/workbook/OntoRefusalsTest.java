@@ -22,6 +22,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -166,31 +167,51 @@ class OntoRefusalsTest {
     refused(RuledWorkbooks.write("header", dir), "merged cell B1:C1", "--window", "C1:F30");
   }
 
-  @Test
-  void noRoomSaysWhatWouldHelp() throws IOException {
+  /** Every length, of the cells and of the ways out, in the unit asked for. */
+  @ParameterizedTest
+  @ValueSource(strings = {"mm", "in"})
+  void noRoomSaysWhatWouldHelp(String units) throws IOException {
     Path file = RuledWorkbooks.write("header", dir);
-    assertEquals(4, command.fit(flats, file, out, "--window", "A4:B9"), command.said);
+    assertEquals(
+        4, command.fit(flats, file, out, "--window", "B10:D26", "--units", units), command.said);
     assertTrue(command.said.contains("no room"), command.said);
-    assertTrue(command.said.contains("mm"), command.said);
+    assertTrue(command.said.contains(units + " on paper"), command.said);
+    assertTrue(command.said.replaceAll("\\s+", " ").contains(" by "), command.said);
+    onlyIn(units);
     assertFalse(Files.exists(out));
+  }
+
+  /** A view is 40 mm long at least, and the front then 71/81 of that wide, strokes counted. */
+  @ParameterizedTest
+  @CsvSource({"mm, 35.1 × 40.0 mm", "in, 1.38 × 1.57 in"})
+  void aWorksheetThatIsFullSaysSoInTheUnitAskedFor(String units, String least) throws IOException {
+    assertEquals(4, command.fit(flats, full(), out, "--units", units), command.said);
+    assertTrue(command.said.replaceAll("\\s+", " ").contains(least), command.said);
+    onlyIn(units);
+  }
+
+  private void onlyIn(String units) {
+    String other = units.equals("mm") ? "in" : "mm";
+    assertFalse(
+        command.said.replaceAll("\\s+", " ").matches(".*[0-9] " + other + "\\b.*"), command.said);
   }
 
   @Test
   void aWorksheetThatIsFullSaysSo() throws IOException {
-    Path file =
-        book(
-            b -> {
-              XSSFSheet sheet = b.createSheet("Full");
-              for (int r = 0; r < 60; r++) {
-                for (int c = 0; c < 12; c++) {
-                  (c == 0 ? sheet.createRow(r) : sheet.getRow(r))
-                      .createCell(c)
-                      .setCellValue("full");
-                }
-              }
-            });
-    assertEquals(4, command.fit(flats, file, out), command.said);
+    assertEquals(4, command.fit(flats, full(), out), command.said);
     assertTrue(command.said.contains("'Full'"), command.said);
+  }
+
+  private Path full() throws IOException {
+    return book(
+        b -> {
+          XSSFSheet sheet = b.createSheet("Full");
+          for (int r = 0; r < 60; r++) {
+            for (int c = 0; c < 12; c++) {
+              (c == 0 ? sheet.createRow(r) : sheet.getRow(r)).createCell(c).setCellValue("full");
+            }
+          }
+        });
   }
 
   private void refused(Path file, String says, String... more) throws IOException {

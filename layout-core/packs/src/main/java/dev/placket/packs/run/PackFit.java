@@ -113,14 +113,14 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     if (request == null || outcome == null) {
       return SheetResult.bare(one.id(), sheet.page().sheet(), sheet.spacing());
     }
+    FlatSet all = new FlatSet(sheet.items(), sheet.ratios());
     if (outcome instanceof Conflict conflict) {
       noRoom.add("sheet " + one.id() + " (" + sheet.name() + "):");
-      noRoom.addAll(NoRoomText.lines(request, conflict, units));
+      noRoom.addAll(NoRoomText.lines(request, conflict, all, units));
       return SheetResult.noRoom(one.id(), request, new NoRoom(conflict, Map.of()));
     }
     Fit fit = (Fit) outcome;
-    FlatSet set = new FlatSet(sheet.items(), sheet.ratios()).of(request.flats());
-    List<PlacedFlat> placed = Placing.of(set, fit, DensityTargets.DEFAULT);
+    List<PlacedFlat> placed = Placing.of(all.of(request.flats()), fit, DensityTargets.DEFAULT);
     SheetResult result = SheetResult.of(one.id(), request, fit, placed, json -> {});
     Further further = one.further();
     return further == null ? result : result.of(further);

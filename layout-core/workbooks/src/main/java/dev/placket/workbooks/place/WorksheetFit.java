@@ -27,7 +27,6 @@ import dev.placket.workbooks.room.Wanted;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -40,16 +39,19 @@ public final class WorksheetFit {
   private final Worksheet worksheet;
   private final int tolerance;
   private final DensityTargets targets;
+  private final Units units;
 
   /**
    * For one worksheet.
    *
    * @param tolerance by how many pixels programs may differ in the size of a column or row
+   * @param units the unit of lengths in messages
    */
-  public WorksheetFit(Worksheet worksheet, int tolerance, DensityTargets targets) {
+  public WorksheetFit(Worksheet worksheet, int tolerance, DensityTargets targets, Units units) {
     this.worksheet = worksheet;
     this.tolerance = tolerance;
     this.targets = targets;
+    this.units = units;
   }
 
   /**
@@ -128,7 +130,7 @@ public final class WorksheetFit {
       Outcome outcome = Planner.plan(request);
       if (outcome instanceof Conflict conflict) {
         if (why.isEmpty()) {
-          why.addAll(conflict(room, request, conflict));
+          why.addAll(conflict(room, request, conflict, set));
         }
       } else if (best == null
           || ((Fit) outcome).proof().scale().compareTo(best.proof().scale()) > 0) {
@@ -199,9 +201,9 @@ public final class WorksheetFit {
         .orElse(0);
   }
 
-  private List<String> conflict(PageRoom room, FitRequest request, Conflict conflict) {
+  private List<String> conflict(PageRoom room, FitRequest request, Conflict conflict, FlatSet set) {
     List<String> lines = new ArrayList<>();
-    List<String> said = NoRoomText.lines(request, conflict, Units.MM);
+    List<String> said = NoRoomText.lines(request, conflict, set, units);
     lines.add("worksheet '" + worksheet.name() + "': " + said.get(0));
     CellRange largest = room.blank().get(0);
     lines.add("  its largest blank window is " + largest + ", " + printed(room, largest));
@@ -216,23 +218,23 @@ public final class WorksheetFit {
   }
 
   private String nothingBlank(List<Flat> flats) {
-    return String.format(
-        Locale.ROOT,
-        "worksheet '%s': no room: no blank window of its printed pages holds any of the flats,"
-            + " which need at least %.0f by %.0f mm on paper; clear or merge cells to leave one, or"
-            + " name a further worksheet with --worksheet.",
-        worksheet.name(),
-        Length.pt(least(flats, true)).mm(),
-        Length.pt(least(flats, false)).mm());
+    return "worksheet '"
+        + worksheet.name()
+        + "': no room: no blank window of its printed pages holds any of the flats, which need at"
+        + " least "
+        + onPaper(least(flats, true), least(flats, false))
+        + "; clear or merge cells to leave one, or name a further worksheet with --worksheet.";
   }
 
-  private static String printed(PageRoom room, CellRange cells) {
+  private String printed(PageRoom room, CellRange cells) {
     Grid grid = room.narrow();
     PrintedScale scale = new PrintedScale(room.page().percent());
-    return String.format(
-        Locale.ROOT,
-        "%.0f by %.0f mm on paper",
-        Length.pt(scale.printedPoints(grid.columns().between(cells.left(), cells.right()))).mm(),
-        Length.pt(scale.printedPoints(grid.rows().between(cells.top(), cells.bottom()))).mm());
+    return onPaper(
+        scale.printedPoints(grid.columns().between(cells.left(), cells.right())),
+        scale.printedPoints(grid.rows().between(cells.top(), cells.bottom())));
+  }
+
+  private String onPaper(double width, double height) {
+    return units.size(width, height) + " " + units.sign() + " on paper";
   }
 }

@@ -118,7 +118,8 @@ public record OntoRun(
 
   private Fitted fit(Worksheet worksheet, WorkbookFlats.Task task, Workbook workbook)
       throws Refusal {
-    return new WorksheetFit(worksheet, tolerance, TARGETS).fit(task.set(), workbook, task.ranges());
+    return new WorksheetFit(worksheet, tolerance, TARGETS, how.reporting().units())
+        .fit(task.set(), workbook, task.ranges());
   }
 
   /** The copy, a preview of each worksheet in play, and the numbers. */
