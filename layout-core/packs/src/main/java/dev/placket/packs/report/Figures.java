@@ -19,6 +19,11 @@ public final class Figures {
     return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 
+  /** With so many decimals, rounded up: for what is stated as a maximum. */
+  static String up(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.CEILING).toPlainString();
+  }
+
   /** With at most so many decimals, none of them a zero at the end. */
   public static String trimmed(double value, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);

@@ -3,6 +3,7 @@ package dev.placket.packs.report;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.fit.OrderWish;
+import dev.placket.layout.fit.Proof;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.packs.placed.PlacedFlat;
 import java.util.ArrayList;
@@ -32,15 +33,7 @@ final class SheetWords {
       return List.of();
     }
     List<String> said = new ArrayList<>(continued(sheet.further()));
-    double gap = fit.proof().gap();
-    boolean largest = fit.proof().proven() || gap < Findings.LEAST_SHOWN;
-    said.add(
-        "Scale: "
-            + (largest
-                ? "the largest possible as this sheet is ruled."
-                : "at most "
-                    + percent(gap)
-                    + " below the largest possible as this sheet is ruled."));
+    said.add("Scale: " + scale(fit.proof()) + " as this sheet is ruled.");
     List<String> prices = prices(fit);
     if (!prices.isEmpty()) {
       said.add("Arrangement: " + String.join("; ", prices) + ".");
@@ -54,6 +47,15 @@ final class SheetWords {
               + (most ? ", the maximum in this order." : "."));
     }
     return said;
+  }
+
+  /** How near the largest, rounded up: nothing that is possible exceeds what is said. */
+  static String scale(Proof proof) {
+    if (proof.proven()) {
+      return "the largest possible";
+    }
+    double below = proof.gap() / (1 + proof.gap());
+    return "at most " + Figures.up(below * PERCENT, 1) + " % below the largest possible";
   }
 
   /** Reports that flats continue on further sheets, on the first of them. */
