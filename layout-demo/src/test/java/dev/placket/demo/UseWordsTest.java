@@ -219,4 +219,23 @@ class UseWordsTest {
     assertEquals(0, Run.of("fit", flats, "--max-pixels", 2).code());
     assertEquals(2, Run.of("fit", flats, "--max-pixels", 0).code());
   }
+
+  /** The same paper in at most a million pixels has fewer to the inch, and the same shape. */
+  @Test
+  void thePixelsOfOnePreviewHaveALimit() throws IOException {
+    drawing("front.svg");
+    assertEquals(0, Run.of("fit", flats).code());
+    BufferedImage usual = ImageIO.read(flats.resolve("placket/style.png").toFile());
+    assertEquals("1286 909", usual.getWidth() + " " + usual.getHeight());
+    Run small = Run.of("fit", flats, "--overwrite", "--max-preview", 1);
+    assertEquals(0, small.code(), small.err());
+    BufferedImage image = ImageIO.read(flats.resolve("placket/style.png").toFile());
+    // 1e6 pixels of the ratio of A4: 1189.2 by 840.9.
+    assertEquals("1189 841", image.getWidth() + " " + image.getHeight());
+    for (Object wrong : new Object[] {0, -1, 2001}) {
+      Run run = Run.of("fit", flats, "--overwrite", "--max-preview", wrong);
+      assertEquals(2, run.code(), run.out());
+      assertTrue(run.err().contains("--max-preview " + wrong), run.err());
+    }
+  }
 }

@@ -41,6 +41,7 @@ public enum OptionGroup {
       "--max-sheets",
       "--max-rows",
       "--max-pixels",
+      "--max-preview",
       "--max-worksheets",
       "--max-cells",
       "--max-mebibytes"),

@@ -8,6 +8,9 @@ import picocli.CommandLine.Option;
 public final class PackOptions {
   private static final long MILLION = 1_000_000;
 
+  /** A picture in memory has at most 2<sup>31</sup> pixels. */
+  private static final long MOST_PREVIEW = 2_000;
+
   @Option(
       names = "--max-sheets",
       paramLabel = "N",
@@ -26,6 +29,14 @@ public final class PackOptions {
       description = "The maximum of all previews together, in million pixels (default: 2000).")
   private long pixels = PackLimits.DEFAULT.pixels() / MILLION;
 
+  @Option(
+      names = "--max-preview",
+      paramLabel = "N",
+      description =
+          "The maximum of one preview, in million pixels (default: 24); larger paper gets fewer"
+              + " pixels per inch.")
+  private long preview = PackLimits.DEFAULT.preview() / MILLION;
+
   /**
    * The limits that the options give.
    *
@@ -35,7 +46,13 @@ public final class PackOptions {
     check("--max-sheets", sheets);
     check("--max-rows", rows);
     check("--max-pixels", pixels);
-    return new PackLimits(sheets, rows, Math.min(pixels, Long.MAX_VALUE / MILLION) * MILLION);
+    check("--max-preview", preview);
+    if (preview > MOST_PREVIEW) {
+      throw Refusal.input(
+          "--max-preview " + preview + ": is too large; give at most " + MOST_PREVIEW + ".");
+    }
+    long all = Math.min(pixels, Long.MAX_VALUE / MILLION) * MILLION;
+    return new PackLimits(sheets, rows, all, preview * MILLION);
   }
 
   private static void check(String option, long limit) throws Refusal {

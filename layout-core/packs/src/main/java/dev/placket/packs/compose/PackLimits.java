@@ -9,10 +9,15 @@ import java.util.Locale;
  * @param sheets most sheets, further ones of tables and flats counted
  * @param rows most rows of a table
  * @param pixels most pixels of the previews of all sheets together
+ * @param preview most pixels of one preview; a page that would have more is drawn with fewer pixels
+ *     per inch
  */
-public record PackLimits(int sheets, int rows, long pixels) {
-  /** 500 sheets, 20,000 rows, 2,000 million pixels: 500 sheets of A2, or 83 of A0 and larger. */
-  public static final PackLimits DEFAULT = new PackLimits(500, 20_000, 2_000_000_000L);
+public record PackLimits(int sheets, int rows, long pixels, long preview) {
+  /**
+   * 500 sheets, 20,000 rows, 2,000 million pixels: 500 sheets of A2, or 83 of A0 and larger. One
+   * preview has at most 24 million: more than A0 has, and no more than a small heap takes.
+   */
+  public static final PackLimits DEFAULT = new PackLimits(500, 20_000, 2_000_000_000L, 24_000_000);
 
   /**
    * Refuses what comes to more sheets than the limit.

@@ -25,9 +25,6 @@ import java.util.List;
 final class PagePicture {
   private static final double POINTS_PER_INCH = 72;
 
-  /** More than A0 has at the usual density, and no more than a small heap holds. */
-  private static final double MOST_PIXELS = 24e6;
-
   private final Graphics2D g;
   private final double scale;
 
@@ -37,9 +34,9 @@ final class PagePicture {
   }
 
   /** The PNG of a page; with fewer pixels to the inch where it would have too many of them. */
-  static byte[] png(PdfPack.Filled page, double perInch) {
+  static byte[] png(PdfPack.Filled page, double perInch, long most) {
     Paper paper = page.page().sheet().paper();
-    double scale = scale(paper, perInch);
+    double scale = scale(paper, perInch, most);
     BufferedImage image =
         new BufferedImage(
             (int) Math.round(paper.width().pt() * scale),
@@ -64,14 +61,14 @@ final class PagePicture {
     }
   }
 
-  private static double scale(Paper paper, double perInch) {
+  private static double scale(Paper paper, double perInch, long most) {
     double points = paper.width().pt() * paper.height().pt();
-    return Math.min(perInch / POINTS_PER_INCH, Math.sqrt(MOST_PIXELS / points));
+    return Math.min(perInch / POINTS_PER_INCH, Math.sqrt(most / points));
   }
 
   /** The pixels that the PNG of a sheet of this paper has, give or take those of one edge. */
-  static long pixels(Paper paper, double perInch) {
-    double scale = scale(paper, perInch);
+  static long pixels(Paper paper, double perInch, long most) {
+    double scale = scale(paper, perInch, most);
     return Math.round(paper.width().pt() * scale) * Math.round(paper.height().pt() * scale);
   }
 

@@ -63,14 +63,18 @@ public final class PdfPack {
     }
   }
 
-  /** The page as a PNG for the screen, 110 pixels to the inch. */
-  public static byte[] preview(Filled page) {
-    return PagePicture.png(page, PREVIEW_PER_INCH);
+  /**
+   * The page as a PNG for the screen, 110 pixels to the inch.
+   *
+   * @param most most pixels; a page that would have more has fewer to the inch
+   */
+  public static byte[] preview(Filled page, long most) {
+    return PagePicture.png(page, PREVIEW_PER_INCH, most);
   }
 
-  /** The pixels that the preview of a sheet of this paper has. */
-  public static long previewPixels(Paper paper) {
-    return PagePicture.pixels(paper, PREVIEW_PER_INCH);
+  /** The pixels that the preview of a sheet of this paper has, where it has at most so many. */
+  public static long previewPixels(Paper paper, long most) {
+    return PagePicture.pixels(paper, PREVIEW_PER_INCH, most);
   }
 
   private void describe(PDDocument document) throws IOException {

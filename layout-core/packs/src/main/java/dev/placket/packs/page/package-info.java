@@ -2,8 +2,8 @@
  * A page of a pack, written as PDF and as a preview picture.
  *
  * <p><b>The preview is drawn from the values of the page</b>, as the PDF is; a test compares it
- * with PDFBox's rendering of the PDF. Reading the PDF back took a tenth of a short run. Previews
- * have at most 24 million pixels, hence fewer per inch on large paper.
+ * with PDFBox's rendering of the PDF. Reading the PDF back took a tenth of a short run. A preview
+ * has at most as many pixels as its caller allows, hence fewer per inch on large paper.
  *
  * <p><b>Drawings are written in hundredths of a point</b>, under a matrix of 0.01. Coordinates keep
  * two more decimals, and readers that take the phase of a dash as a whole number (PDFBox does) show

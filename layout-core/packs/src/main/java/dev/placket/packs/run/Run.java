@@ -37,7 +37,7 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
     List<PdfPack.Filled> pages = pages(pack, kept.sheets());
     return files.write(
         kept.file(),
-        pages.stream().map(PdfPack::preview).toList(),
+        pages.stream().map(p -> PdfPack.preview(p, how.limits().preview())).toList(),
         how.blank() ? withoutFlats(pages) : null,
         findings(pack, kept),
         composition.fields(),
@@ -56,9 +56,10 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
     return RunFiles.ofPdf(how.out(), how.overwrite(), composition.fileName(), sheets, how.blank());
   }
 
-  private static long previewPixels(FittedPack pack) {
+  private long previewPixels(FittedPack pack) {
+    long most = how.limits().preview();
     return pack.sheets().stream()
-        .mapToLong(sheet -> PdfPack.previewPixels(sheet.page().sheet().paper()))
+        .mapToLong(sheet -> PdfPack.previewPixels(sheet.page().sheet().paper(), most))
         .sum();
   }
 

@@ -48,6 +48,9 @@ public record OntoRun(
     WorkbookFlats.Source flats, Path onto, int tolerance, WorkbookLimits limits, RunOptions how) {
   private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
 
+  /** Pixels of a preview of paper larger than A1, at one to the point. */
+  private static final long LARGE_PREVIEW = 5_000_000;
+
   /**
    * Runs.
    *
@@ -76,6 +79,8 @@ public record OntoRun(
     List<Fitted> fitted = Together.map(given.tasks(), t -> firstWithRoom(t, workbook, sheets));
     RunFiles files = files(fitted);
     files.check(items);
+    long most = how.limits().preview();
+    how.limits().checkPixels(onto, fitted.stream().mapToLong(f -> Preview.pixels(f, most)).sum());
     return write(parts, workbook, given, fitted, files, lettering);
   }
 
@@ -166,9 +171,16 @@ public record OntoRun(
     Findings findings =
         OntoWords.findings(title(given), given.source(), read, unnamed, fitted, results, tolerance);
     byte[] copy = WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative);
-    List<byte[]> previews =
-        fitted.parallelStream().map(f -> png(Preview.of(f, lettering))).toList();
-    return files.write(copy, previews, null, findings, given.fields(), how);
+    return files.write(copy, previews(fitted, lettering), null, findings, given.fields(), how);
+  }
+
+  /** Previews of usual paper are drawn together, large ones one by one: each takes its memory. */
+  private List<byte[]> previews(List<Fitted> fitted, Lettering lettering) {
+    long most = how.limits().preview();
+    boolean large = fitted.stream().anyMatch(f -> Preview.pixels(f, most) > LARGE_PREVIEW);
+    return (large ? fitted.stream() : fitted.parallelStream())
+        .map(f -> png(Preview.of(f, lettering, most)))
+        .toList();
   }
 
   private static byte[] png(BufferedImage image) {

@@ -29,9 +29,6 @@ import java.util.Map;
  * frames are windows.
  */
 public final class Preview {
-  /** One pixel to the point is enough to see what was taken for what; large paper has fewer. */
-  private static final double MOST_PIXELS = 8e6;
-
   private static final Color PAPER = Color.WHITE;
   private static final Color CLEAR = new Color(0xE9, 0xE6, 0xDF);
   private static final Color HATCH = new Color(0xC9, 0xC3, 0xB6);
@@ -51,19 +48,19 @@ public final class Preview {
   }
 
   /**
-   * The page with its pictures, at 72 pixels to the inch of paper, or fewer on large paper.
+   * The page with its pictures, at 72 pixels to the inch of paper: one pixel to the point is enough
+   * to see what was taken for what.
    *
    * @param lettering for all words
+   * @param most most pixels, give or take those of one edge; a page that would have more has fewer
+   *     to the inch
    */
-  public static BufferedImage of(Fitted fitted, Lettering lettering) {
+  public static BufferedImage of(Fitted fitted, Lettering lettering, long most) {
     Paper paper = fitted.room().sheet().paper();
-    double points = paper.width().pt() * paper.height().pt();
-    double scale = Math.min(1, Math.sqrt(MOST_PIXELS / points));
+    double scale = scale(paper, most);
     BufferedImage image =
         new BufferedImage(
-            (int) Math.ceil(paper.width().pt() * scale),
-            (int) Math.ceil(paper.height().pt() * scale),
-            BufferedImage.TYPE_INT_ARGB);
+            side(paper.width(), scale), side(paper.height(), scale), BufferedImage.TYPE_INT_ARGB);
     Graphics2D g = image.createGraphics();
     try {
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -77,6 +74,21 @@ public final class Preview {
       g.dispose();
     }
     return image;
+  }
+
+  /** The pixels that the picture has, where it has at most so many. */
+  public static long pixels(Fitted fitted, long most) {
+    Paper paper = fitted.room().sheet().paper();
+    double scale = scale(paper, most);
+    return (long) side(paper.width(), scale) * side(paper.height(), scale);
+  }
+
+  private static double scale(Paper paper, long most) {
+    return Math.min(1, Math.sqrt(most / (paper.width().pt() * paper.height().pt())));
+  }
+
+  private static int side(Length length, double scale) {
+    return (int) Math.ceil(length.pt() * scale);
   }
 
   private void draw() {
