@@ -43,7 +43,7 @@ final class FirstCommand implements Callable<Integer> {
     if (!only.isEmpty()) {
       Page page = pages.stream().filter(p -> p.id().equals(only)).findFirst().orElseThrow();
       long start = System.nanoTime();
-      boolean fits = new Solve(dev.placket.layout.fit.Fitter.fit(page.request()), 0).fits();
+      boolean fits = new Solve(dev.placket.layout.solve.Fitter.fit(page.request()), 0).fits();
       double ms = (System.nanoTime() - start) / 1e6;
       out.println(fits ? ms : Double.NaN);
       out.flush();

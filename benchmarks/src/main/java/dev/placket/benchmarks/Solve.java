@@ -4,8 +4,8 @@ import dev.placket.benchmarks.pages.Page;
 import dev.placket.layout.fit.Budget;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Fitter;
 import dev.placket.layout.fit.Outcome;
+import dev.placket.layout.solve.Fitter;
 import java.util.Arrays;
 import java.util.List;
 

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.order;
 
-import dev.placket.layout.fit.Look;
+import dev.placket.layout.solve.look.Look;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -10,7 +10,7 @@ import dev.placket.benchmarks.pages.Page.Expected;
 import dev.placket.benchmarks.pages.Page.Size;
 import dev.placket.benchmarks.pages.PageFile;
 import dev.placket.layout.fit.Fit;
-import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.solve.Fitter;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;

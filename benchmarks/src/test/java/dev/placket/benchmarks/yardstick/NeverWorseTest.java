@@ -8,7 +8,7 @@ import dev.placket.benchmarks.pages.PageFile;
 import dev.placket.layout.check.Referee;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.solve.Fitter;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;

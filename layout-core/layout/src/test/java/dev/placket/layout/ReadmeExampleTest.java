@@ -91,7 +91,7 @@ class ReadmeExampleTest {
   private static Path classes() {
     try {
       URL where =
-          dev.placket.layout.fit.Fitter.class.getProtectionDomain().getCodeSource().getLocation();
+          dev.placket.layout.solve.Fitter.class.getProtectionDomain().getCodeSource().getLocation();
       return Path.of(where.toURI());
     } catch (java.net.URISyntaxException e) {
       throw new IllegalStateException(e);

@@ -3,7 +3,7 @@ package consumer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.plan.Planner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,7 +20,7 @@ class ProgramTest {
 
   @Test
   void runsOnThePathItSays() {
-    assertEquals(true, Fitter.class.getModule().isNamed());
+    assertEquals(true, Planner.class.getModule().isNamed());
     assertEquals(true, Program.class.getModule().isNamed());
   }
 

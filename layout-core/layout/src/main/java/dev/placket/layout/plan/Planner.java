@@ -4,12 +4,12 @@ import dev.placket.layout.check.Breach;
 import dev.placket.layout.check.Referee;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Fitter;
 import dev.placket.layout.fit.Flow;
 import dev.placket.layout.fit.FlowSheet;
-import dev.placket.layout.fit.FurtherSheets;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.sheet.Sheet;
+import dev.placket.layout.solve.Fitter;
+import dev.placket.layout.solve.FurtherSheets;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 
@@ -38,11 +38,18 @@ public final class Planner {
    * @param cancelled polled during the search; true ends it with the best fit found so far
    */
   public static Outcome plan(FitRequest request, BooleanSupplier cancelled) {
-    Outcome outcome = Fitter.fit(request, cancelled);
-    if (outcome instanceof Fit fit) {
-      check(request, fit);
-    }
-    return outcome;
+    return checked(request, Fitter.fit(request, cancelled));
+  }
+
+  /**
+   * As {@link #plan(FitRequest)}, but a conflict is not explained, which takes longer than to find
+   * it: for trying several sheets, of which only the best matters.
+   *
+   * @return a fit, or a conflict that names at most what contradicts itself in the request
+   * @throws RefutedFitException if the solver returns a fit that breaks a rule, an internal error
+   */
+  public static Outcome attempt(FitRequest request) {
+    return checked(request, Fitter.attempt(request));
   }
 
   /**
@@ -67,6 +74,13 @@ public final class Planner {
       check(each.request(), each.fit());
     }
     return flow;
+  }
+
+  private static Outcome checked(FitRequest request, Outcome outcome) {
+    if (outcome instanceof Fit fit) {
+      check(request, fit);
+    }
+    return outcome;
   }
 
   static void check(FitRequest request, Fit fit) {

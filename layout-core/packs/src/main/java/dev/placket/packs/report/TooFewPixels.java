@@ -4,7 +4,7 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Fitter;
+import dev.placket.layout.plan.Planner;
 import dev.placket.layout.fit.Order;
 import dev.placket.layout.fit.Requirement;
 import dev.placket.layout.flat.Flat;
@@ -91,6 +91,6 @@ final class TooFewPixels {
             Order.NONE,
             false,
             request.budget());
-    return Fitter.attempt(free) instanceof Fit;
+    return Planner.attempt(free) instanceof Fit;
   }
 }

@@ -3,7 +3,6 @@ package dev.placket.packs.run;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Fitter;
 import dev.placket.layout.fit.Flow;
 import dev.placket.layout.fit.FlowSheet;
 import dev.placket.layout.fit.Order;
@@ -85,7 +84,7 @@ final class SheetFit {
       return List.of(at(length));
     }
     if (!flats.hasViews()) {
-      return Fitter.attempt(request(0)) instanceof Fit ? List.of(at(0)) : flow(List.of(page(0)));
+      return Planner.attempt(request(0)) instanceof Fit ? List.of(at(0)) : flow(List.of(page(0)));
     }
     Double divide = bestDivide(length);
     if (divide != null) {
@@ -148,7 +147,7 @@ final class SheetFit {
     double largestInLine = 0;
     double bound = 0;
     for (double at : divides(length)) {
-      if (Fitter.attempt(request(at)) instanceof Fit fit) {
+      if (Planner.attempt(request(at)) instanceof Fit fit) {
         double scale = fit.proof().scale().doubleValue();
         bound = Math.max(bound, fit.proof().bound());
         if (scale > largest) {
@@ -222,7 +221,7 @@ final class SheetFit {
       SheetFit larger = new SheetFit(sheet.on(paper), flats, units);
       double length = larger.sheet.windowsLength();
       double divide = flats.hasDetails() ? (flats.hasViews() ? length * 2 / 3 : 0) : length;
-      return Fitter.attempt(larger.request(divide)) instanceof Fit;
+      return Planner.attempt(larger.request(divide)) instanceof Fit;
     } catch (Refusal e) {
       return false;
     }

@@ -9,7 +9,6 @@ import dev.placket.house.CycleRules;
 import dev.placket.house.ExplainedRules;
 import dev.placket.house.Library;
 import dev.placket.house.PurityRules;
-import dev.placket.layout.fit.Fitter;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.pictures.PictureReader;
 import java.util.Map;
@@ -66,7 +65,10 @@ class HouseTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(
-            Fitter.class.getPackageName(), "dev.placket.layout.sheet", "dev.placket.layout.check")
+            "dev.placket.layout.fit",
+            "dev.placket.layout.sheet",
+            "dev.placket.layout.check",
+            "dev.placket.layout.plan")
         .check(LIBRARY.classes());
     noClasses()
         .should()
