@@ -1,9 +1,9 @@
 package dev.placket.benchmarks;
 
+import dev.placket.benchmarks.outside.PlacketJars;
 import dev.placket.benchmarks.pages.PageException;
 import dev.placket.benchmarks.workbooks.Placing;
 import dev.placket.benchmarks.workbooks.Placing.Outcome;
-import dev.placket.benchmarks.workbooks.PlacketJars;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;

@@ -1,5 +1,6 @@
 package dev.placket.benchmarks.workbooks;
 
+import dev.placket.benchmarks.outside.PlacketJars;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

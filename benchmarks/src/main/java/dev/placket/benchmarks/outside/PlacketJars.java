@@ -1,4 +1,4 @@
-package dev.placket.benchmarks.workbooks;
+package dev.placket.benchmarks.outside;
 
 import dev.placket.benchmarks.pages.PageException;
 import java.io.ByteArrayOutputStream;
@@ -19,7 +19,7 @@ import java.util.concurrent.TimeoutException;
 /** The command placket, run in this process by classes of its own jars. */
 public final class PlacketJars {
   /** Exit code of a run that threw or did not end; the command's own for an internal error. */
-  static final int CRASHED = 1;
+  public static final int CRASHED = 1;
 
   private final Method run;
 
@@ -52,10 +52,10 @@ public final class PlacketJars {
    * @param seconds wall time
    * @param said all that it printed
    */
-  record Ended(int code, double seconds, String said) {}
+  public record Ended(int code, double seconds, String said) {}
 
   /** Runs it; one that takes longer than the limit is left behind. */
-  Ended run(int limitSeconds, String... arguments) {
+  public Ended run(int limitSeconds, String... arguments) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     PrintStream to = new PrintStream(bytes, true, StandardCharsets.UTF_8);
     FutureTask<Integer> task = new FutureTask<>(() -> code(arguments, to));
