@@ -33,7 +33,7 @@ record PathText(String drawn, boolean faulty) {
         faulty = true;
         break;
       }
-      int group = closes ? 1 : group(scan, data, command, out);
+      int group = group(scan, data, command, out);
       if (group == 0) {
         faulty = true;
         break;
@@ -64,8 +64,10 @@ record PathText(String drawn, boolean faulty) {
     return spaced;
   }
 
-  private static int numbers(char command) {
+  /** The count of numbers of one segment of a command. */
+  static int numbers(char command) {
     return switch (command) {
+      case 'Z', 'z' -> 0;
       case 'H', 'h', 'V', 'v' -> 1;
       case 'S', 's', 'Q', 'q' -> 4;
       case 'C', 'c' -> 6;

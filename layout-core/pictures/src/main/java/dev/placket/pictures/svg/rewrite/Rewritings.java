@@ -15,7 +15,7 @@ public final class Rewritings {
           new Gradients(),
           new MarkedShapes(),
           new Markers(),
-          new SmoothCurves(),
+          new PathForms(),
           new TextPlaces(),
           new TextLayout(),
           new TextPaintOrder(),
