@@ -24,16 +24,55 @@ record SvgSize(ViewBox viewBox, ViewBox content, @Nullable Length width, @Nullab
   /** Proportions that differ by no more than rounding of the stated size would explain. */
   private static final double SAME = 0.005;
 
+  /** Beyond it the single precision of drawing no longer measures what is drawn. */
+  private static final double LARGEST = 1e15;
+
   private static final Pattern LENGTH =
       Pattern.compile("\\s*\\+?([0-9]*\\.?[0-9]+(?:[eE][+-]?[0-9]+)?)(px|pt|pc|mm|cm|in|Q|)\\s*");
 
+  /**
+   * The size that the root states.
+   *
+   * @throws PictureException if it states none, or one that cannot be drawn
+   */
   static SvgSize of(String name, Element root) throws PictureException {
     Length width = length(root.getAttribute("width"));
     Length height = length(root.getAttribute("height"));
+    if (width != null && height != null && width.pt() > 0 && height.pt() > 0) {
+      check(name, new ViewBox(0, 0, width.pt(), height.pt()));
+    }
+    SvgSize size = stated(name, root, width, height);
+    check(name, size.viewBox);
+    return size;
+  }
+
+  private static void check(String name, ViewBox box) throws PictureException {
+    double away = Math.max(Math.abs(box.x()), Math.abs(box.y()));
+    double most = Math.max(away, Math.max(box.width(), box.height()));
+    if (most > LARGEST || Math.min(box.width(), box.height()) < 1 / LARGEST) {
+      throw new PictureException(
+          name
+              + ": shows "
+              + box.width()
+              + " × "
+              + box.height()
+              + " units from "
+              + box.x()
+              + ", "
+              + box.y()
+              + "; drawings are read up to 1e15 units from the origin and from 1e-15 units on;"
+              + " save it at a usual size");
+    }
+  }
+
+  private static SvgSize stated(
+      String name, Element root, @Nullable Length width, @Nullable Length height)
+      throws PictureException {
     String box = root.getAttribute("viewBox");
     if (!box.isBlank()) {
-      return laidOut(
-          viewBox(name, box), width, height, root.getAttribute("preserveAspectRatio").strip());
+      ViewBox stated = viewBox(name, box);
+      check(name, stated);
+      return laidOut(stated, width, height, root.getAttribute("preserveAspectRatio").strip());
     }
     if (width == null || height == null) {
       throw new PictureException(
