@@ -7,5 +7,6 @@ module dev.placket.workbooks {
 
   exports dev.placket.workbooks.parts;
   exports dev.placket.workbooks.place;
+  exports dev.placket.workbooks.refusal;
   exports dev.placket.workbooks.run;
 }

@@ -14,7 +14,7 @@ import dev.placket.demo.options.StrictOption;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackReader;
-import dev.placket.packs.description.PaperOption;
+import dev.placket.packs.description.PaperChoice;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.Missing;
 import dev.placket.packs.json.NoRoomRefusal;
@@ -26,6 +26,8 @@ import dev.placket.packs.report.RunResult;
 import dev.placket.packs.report.Units;
 import dev.placket.packs.run.Packs;
 import dev.placket.packs.run.RunOptions;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.workbooks.refusal.WorkbookSetting;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -176,7 +178,7 @@ final class FitCommand implements Callable<Integer> {
     try {
       return run();
     } catch (Refusal refusal) {
-      Messages.print(messages, refusal.messages());
+      Messages.printFaults(messages, refusal.faults());
       if (json && refusal instanceof NoRoomRefusal noRoom) {
         report.write(noRoom.json(), 0, noRoom.json().length);
         report.flush();
@@ -212,7 +214,7 @@ final class FitCommand implements Callable<Integer> {
       checkForWorkbook();
       return ontoOptions.run(what, workbook, how).run();
     }
-    PaperOption known = PaperOption.of(paper);
+    PaperChoice known = PaperChoice.of(paper);
     return Packs.ofFolder(what, known == null ? Paper.A4.landscape() : known.paper(), how);
   }
 
@@ -232,9 +234,11 @@ final class FitCommand implements Callable<Integer> {
   private void checkForWorkbook() throws Refusal {
     if (paper != null || blank) {
       throw Refusal.input(
-          (blank ? "--blank" : "--paper")
-              + ": does not apply to a workbook, which has its own paper and blank sheet; leave the"
-              + " option out.");
+          Fault.of(
+                  Fault.Kind.SETTING,
+                  blank ? "--blank" : "--paper",
+                  "does not apply to a workbook, which has its own paper and blank sheet")
+              .remedy("leave the option out"));
     }
   }
 
@@ -245,16 +249,21 @@ final class FitCommand implements Callable<Integer> {
     }
     if (onto != null) {
       throw Refusal.input(
-          what + ": names no workbook; name one there, or give a folder of flats with --onto.");
+          Fault.content(what, "names no workbook")
+              .remedy("name one there")
+              .remedy("give a folder of flats", WorkbookSetting.WORKBOOK));
     }
-    return Packs.ofDescription(read, PaperOption.of(paper), how);
+    return Packs.ofDescription(read, PaperChoice.of(paper), how);
   }
 
   private Units units() throws Refusal {
     return switch (units) {
       case "mm" -> Units.MM;
       case "in" -> Units.IN;
-      default -> throw Refusal.input("--units " + units + ": is unknown; give mm or in.");
+      default ->
+          throw Refusal.input(
+              Fault.of(Fault.Kind.SETTING, "--units " + units, "is unknown")
+                  .remedy("give mm or in"));
     };
   }
 }

@@ -5,6 +5,7 @@ import dev.placket.demo.console.Messages;
 import dev.placket.demo.options.QuietOption;
 import dev.placket.packs.output.Outputs;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.Visible;
 import java.io.IOException;
 import java.io.InputStream;
@@ -68,7 +69,7 @@ final class StarterCommand implements Callable<Integer> {
       write();
       return 0;
     } catch (Refusal refusal) {
-      Messages.print(messages, refusal.messages());
+      Messages.printFaults(messages, refusal.faults());
       return ExitCodes.of(refusal);
     }
   }
@@ -78,7 +79,7 @@ final class StarterCommand implements Callable<Integer> {
     FILES.forEach(name -> files.put(name, resource("/starter/" + name)));
     files.put(SCHEMA, resource("/" + SCHEMA));
     Outputs outputs = new Outputs(folder, overwrite);
-    List<String> obstacles = outputs.obstacles(new ArrayList<>(files.keySet()));
+    List<Fault> obstacles = outputs.obstacles(new ArrayList<>(files.keySet()));
     if (!obstacles.isEmpty()) {
       throw Refusal.input(obstacles);
     }

@@ -1,5 +1,6 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -87,12 +88,15 @@ final class BandRows implements RowReader {
 
   static PictureException damaged(String name, String format, Throwable e) {
     return new PictureException(
-        name
-            + ", pixels: this "
-            + format
-            + " is damaged or of a kind that is not read ("
-            + ErrorText.by(e)
-            + "); export it again as PNG",
+        Fault.content(
+                name,
+                "this "
+                    + format
+                    + " is damaged or of a kind that is not read ("
+                    + ErrorText.by(e)
+                    + ")")
+            .in("pixels")
+            .remedy("export it again as PNG"),
         e);
   }
 

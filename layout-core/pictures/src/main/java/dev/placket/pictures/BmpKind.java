@@ -1,5 +1,6 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -44,7 +45,9 @@ record BmpKind(int bits, boolean alpha) {
 
   static PictureException refused(String name, String reason) {
     return new PictureException(
-        name + ", header: is a BMP " + reason + ", a kind that is not read; save it as PNG");
+        Fault.content(name, "is a BMP " + reason + ", a kind that is not read")
+            .in("header")
+            .remedy("save it as PNG"));
   }
 
   private static @Nullable String reason(int bits, int compression, long header) {

@@ -1,5 +1,7 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.ReadLimit;
 import java.awt.BasicStroke;
 import java.awt.Shape;
 import java.awt.geom.FlatteningPathIterator;
@@ -34,11 +36,10 @@ final class DashCount {
     c.add(root, 1);
     if (c.count > c.most) {
       throw PictureException.over(
-          "dashes",
-          name
-              + ": its lines come to more than "
-              + limits.dashes()
-              + " dashes and markers; draw them with longer dashes");
+          ReadLimit.DASHES,
+          Fault.limit(
+                  name, "its lines come to more than " + limits.dashes() + " dashes and markers")
+              .remedy("draw them with longer dashes"));
     }
   }
 

@@ -4,6 +4,8 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Point;
 import dev.placket.pictures.css.StyleSheets;
 import dev.placket.pictures.css.TooManySteps;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.ReadLimit;
 import dev.placket.pictures.svg.Audit;
 import dev.placket.pictures.svg.bridge.PaintOrder;
 import dev.placket.pictures.svg.bridge.RightContext;
@@ -78,13 +80,19 @@ final class DrawingReader {
       return build(name, format, digest, notes, document, size, limits, new GivenFonts(typefaces));
     } catch (BridgeException e) {
       throw new PictureException(
-          name + ": the drawing is faulty (" + lastLine(e) + "); mend it and save again", e);
+          Fault.content(name, "the drawing is faulty (" + lastLine(e) + ")")
+              .remedy("mend it and save again"),
+          e);
     } catch (TooManyCrossings e) {
       throw new PictureException(
-          name + ": has " + e.getMessage() + ", over the limit; draw them with simpler paths", e);
+          Fault.limit(name, "has " + e.getMessage() + ", over the limit")
+              .remedy("draw them with simpler paths"),
+          e);
     } catch (RuntimeException | StackOverflowError e) {
       throw new PictureException(
-          name + ": the drawing cannot be drawn (" + lastLine(e) + "); save it as plain SVG", e);
+          Fault.content(name, "the drawing cannot be drawn (" + lastLine(e) + ")")
+              .remedy("save it as plain SVG"),
+          e);
     }
   }
 
@@ -97,11 +105,11 @@ final class DrawingReader {
           .toList();
     } catch (TooManySteps e) {
       throw PictureException.over(
-          "characters",
-          name
-              + ": its style sheets take more than "
-              + limits.characters()
-              + " steps to apply; save it with presentation attributes");
+          ReadLimit.CHARACTERS,
+          Fault.limit(
+                  name,
+                  "its style sheets take more than " + limits.characters() + " steps to apply")
+              .remedy("save it with presentation attributes"));
     }
   }
 
@@ -173,7 +181,8 @@ final class DrawingReader {
     Rectangle2D ink = bounds.box();
     if (ink == null) {
       throw new PictureException(
-          name + ": draws nothing inside its viewBox; check the viewBox and the colours");
+          Fault.content(name, "draws nothing inside its viewBox")
+              .remedy("check the viewBox and the colours"));
     }
     // What is placed is the ink, however small in the view.
     DrawingWork.check(name, node, placed(ink, view), limits);

@@ -1,5 +1,7 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.ReadLimit;
 import dev.placket.pictures.svg.bridge.BoxPairs;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
@@ -65,11 +67,9 @@ final class DrawingWork {
     steps += more;
     if (steps > most) {
       throw PictureException.over(
-          "steps",
-          name
-              + ": drawing it takes more than the limit of "
-              + most
-              + " steps; draw it with fewer and simpler paths, clips, masks, markers or patterns");
+          ReadLimit.STEPS,
+          Fault.limit(name, "drawing it takes more than the limit of " + most + " steps")
+              .remedy("draw it with fewer and simpler paths, clips, masks, markers or patterns"));
     }
   }
 

@@ -1,6 +1,8 @@
 package dev.placket.pictures;
 
 import dev.placket.pictures.css.OwnStyle;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.ReadLimit;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -18,13 +20,14 @@ final class FineDashes {
     Element fine = find(root, finest);
     if (fine != null) {
       throw PictureException.over(
-          "dashes",
-          name
-              + ": has dashes of "
-              + ErrorText.line(String.valueOf(OwnStyle.get(fine, "stroke-dasharray")))
-              + ", of which a line comes to more than "
-              + limits.dashes()
-              + "; draw it with longer dashes");
+          ReadLimit.DASHES,
+          Fault.limit(
+                  name,
+                  "has dashes of "
+                      + ErrorText.line(String.valueOf(OwnStyle.get(fine, "stroke-dasharray")))
+                      + ", of which a line comes to more than "
+                      + limits.dashes())
+              .remedy("draw it with longer dashes"));
     }
   }
 

@@ -1,5 +1,6 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -95,19 +96,21 @@ final class GivenFonts implements FontFamilyResolver {
       String script = Shaping.script(c);
       if (script != null) {
         throw new PictureException(
-            name
-                + ": its text has "
-                + sign(c)
-                + " of a script that needs shaping ("
-                + script
-                + "), which is not done here; turn the text into paths and save again");
+            Fault.content(
+                    name,
+                    "its text has "
+                        + sign(c)
+                        + " of a script that needs shaping ("
+                        + script
+                        + "), which is not done here")
+                .remedy("turn the text into paths and save again"));
       }
       if (shown(c) && made.stream().noneMatch(m -> m.characters.contains(c))) {
         throw new PictureException(
-            name
-                + ": no typeface that is given has the sign "
-                + sign(c)
-                + " of its text; give one that has it, or turn the text into paths and save again");
+            Fault.content(
+                    name, "no typeface that is given has the sign " + sign(c) + " of its text")
+                .remedy("give one that has it")
+                .remedy("turn the text into paths and save again"));
       }
     }
   }
@@ -135,12 +138,14 @@ final class GivenFonts implements FontFamilyResolver {
       font = new FontElements(document).font(typeface, family, has);
     } catch (IOException | RuntimeException | StackOverflowError e) {
       throw new PictureException(
-          name
-              + ": its text cannot be set in "
-              + ErrorText.line(typeface.family())
-              + ", whose file is damaged ("
-              + ErrorText.by(e)
-              + "); give another",
+          Fault.content(
+                  name,
+                  "its text cannot be set in "
+                      + ErrorText.line(typeface.family())
+                      + ", whose file is damaged ("
+                      + ErrorText.by(e)
+                      + ")")
+              .remedy("give another"),
           e);
     }
     document.getDocumentElement().appendChild(font);

@@ -1,5 +1,6 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.apache.fontbox.ttf.NameRecord;
@@ -37,7 +38,8 @@ record GivenTypeface(String family, int weight, boolean italic, byte[] bytes) {
       NamingTable names = font.getNaming();
       String family = names == null ? null : family(names);
       if (family == null || family.isBlank() || font.getGlyph() == null) {
-        throw new PictureException(name + ": names no family or has no outlines; give another");
+        throw new PictureException(
+            Fault.content(name, "names no family or has no outlines").remedy("give another"));
       }
       OS2WindowsMetricsTable os2 = font.getOS2Windows();
       int weight = os2 == null ? REGULAR : os2.getWeightClass();
@@ -46,7 +48,9 @@ record GivenTypeface(String family, int weight, boolean italic, byte[] bytes) {
           family, weight < 1 || weight > 1000 ? REGULAR : weight, italic, bytes);
     } catch (IOException | RuntimeException e) {
       throw new PictureException(
-          name + ": is no typeface that can be used; give a TrueType file (.ttf)", e);
+          Fault.content(name, "is no typeface that can be used")
+              .remedy("give a TrueType file (.ttf)"),
+          e);
     }
   }
 

@@ -1,5 +1,7 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.ReadLimit;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -20,22 +22,23 @@ final class Gunzip {
       for (int n = in.read(part); n >= 0; n = in.read(part)) {
         if (out.size() + n > most) {
           throw PictureException.over(
-              most == limits.bytes() ? "bytes" : "memory",
-              name
-                  + ": unpacks to more than "
-                  + most
-                  + " bytes, the limit; simplify the drawing, or save it as plain SVG");
+              most == limits.bytes() ? ReadLimit.BYTES : ReadLimit.MEMORY,
+              Fault.limit(name, "unpacks to more than " + most + " bytes, the limit")
+                  .remedy("simplify the drawing")
+                  .remedy("save it as plain SVG"));
         }
         out.write(part, 0, n);
       }
     } catch (IOException e) {
       throw new PictureException(
-          name + ": the compressed drawing is damaged; save it as plain SVG", e);
+          Fault.content(name, "the compressed drawing is damaged").remedy("save it as plain SVG"),
+          e);
     }
     byte[] plain = out.toByteArray();
     if (!Format.looksLikeXml(plain)) {
       throw new PictureException(
-          name + ": is compressed but holds no drawing; export it as " + Format.list());
+          Fault.content(name, "is compressed but contains no drawing")
+              .remedy("export it as " + Format.list()));
     }
     return plain;
   }

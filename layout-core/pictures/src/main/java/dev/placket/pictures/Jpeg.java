@@ -3,6 +3,7 @@ package dev.placket.pictures;
 import com.twelvemonkeys.imageio.plugins.jpeg.JPEGImageReaderSpi;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.Rate;
+import dev.placket.pictures.fault.Fault;
 import java.io.EOFException;
 import java.io.IOException;
 import java.util.List;
@@ -42,10 +43,10 @@ final class Jpeg {
     RasterHead.checkSize(name, jpeg.width, jpeg.height, limits);
     if (jpeg.precision != 8) {
       throw new PictureException(
-          name
-              + ", header: has "
-              + jpeg.precision
-              + " bits for each sample; export it as a JPEG with 8, or as a PNG");
+          Fault.content(name, "has " + jpeg.precision + " bits for each sample")
+              .in("header")
+              .remedy("export it as a JPEG with 8")
+              .remedy("export it as a PNG"));
     }
     Exif exif = jpeg.exif;
     PixelDensity density = jpeg.density;

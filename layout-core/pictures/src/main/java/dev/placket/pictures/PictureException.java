@@ -1,44 +1,45 @@
 package dev.placket.pictures;
 
-import dev.placket.pictures.fault.Visible;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.ReadLimit;
+import dev.placket.pictures.fault.Setting;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/**
- * A picture that cannot be used; its message names the file, the place in it, what was found and
- * what to do. The message is one line: signs of names in it that would break the line or steer a
- * terminal are spelled out, see {@link Visible}.
- */
+/** A picture that cannot be used, and why as a value. */
 public final class PictureException extends Exception {
   private static final long serialVersionUID = 1;
 
-  private final @Nullable String limit;
+  private final transient Fault fault;
 
-  /** With the whole message. */
-  public PictureException(String message) {
-    this(message, null, null);
+  /** For a fault, whose message becomes that of the exception. */
+  public PictureException(Fault fault) {
+    this(fault, null);
   }
 
-  /** With the whole message and what led to it. */
-  public PictureException(String message, @Nullable Throwable cause) {
-    this(message, cause, null);
+  /** For a fault, with what led to it. */
+  public PictureException(Fault fault, @Nullable Throwable cause) {
+    super(fault.message(), cause);
+    this.fault = fault;
   }
 
-  private PictureException(String message, @Nullable Throwable cause, @Nullable String limit) {
-    super(Visible.words(message), cause);
-    this.limit = limit;
+  /** The refusal of a picture that asks for more than a limit; what may be done instead first. */
+  static PictureException over(ReadLimit limit, Fault fault) {
+    return new PictureException(fault.remedy("raise the limit", limit));
   }
 
-  /**
-   * The refusal of a picture that asks for more than a limit, by its name in {@link ReadLimits}.
-   */
-  static PictureException over(String limit, String message) {
-    return new PictureException(message, null, limit);
+  /** The kind of fault, the place in the file, what was found and what to do. */
+  public Fault fault() {
+    return fault;
   }
 
-  /**
-   * The name of the limit that the picture exceeds, as {@link ReadLimits#with} takes it; or null.
-   */
-  public @Nullable String limit() {
-    return limit;
+  /** The limit that the picture exceeds, if it exceeds one. */
+  public Optional<ReadLimit> limit() {
+    for (Setting setting : fault.remedy().settings()) {
+      if (setting instanceof ReadLimit limit) {
+        return Optional.of(limit);
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -2,6 +2,7 @@ package dev.placket.pictures;
 
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -127,7 +128,8 @@ public final class PictureReader {
       Format format = known(source.name(), bytes.first(Format.ENOUGH));
       if (format == Format.SVG || format == Format.SVGZ) {
         throw new PictureException(
-            source.name() + ": is a drawing, which has no pixels; read it as a whole");
+            Fault.content(source.name(), "is a drawing, which has no pixels")
+                .remedy("read it as a whole"));
       }
       return PictureHead.of(RasterFile.open(format, source, bytes, limits, false).head());
     } catch (IOException e) {
@@ -179,15 +181,14 @@ public final class PictureReader {
     Format format = Format.of(first);
     if (format == null) {
       throw new PictureException(
-          name
-              + ": "
-              + (first.length == 0
-                  ? "is empty"
-                  : Format.isBigTiff(first)
-                      ? "is a BigTIFF, a kind for files over 4 GB that is not read"
-                      : "is no picture that can be read here")
-              + "; export it as "
-              + Format.list());
+          Fault.content(
+                  name,
+                  first.length == 0
+                      ? "is empty"
+                      : Format.isBigTiff(first)
+                          ? "is a BigTIFF, a kind for files over 4 GB that is not read"
+                          : "is no picture that can be read here")
+              .remedy("export it as " + Format.list()));
     }
     return format;
   }

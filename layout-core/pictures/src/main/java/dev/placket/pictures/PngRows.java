@@ -1,5 +1,6 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -138,7 +139,10 @@ final class PngRows implements RowReader {
 
   private static PictureException damaged(String name, Exception e) {
     return new PictureException(
-        name + ", pixels: the PNG is damaged or cut short; export the picture again", e);
+        Fault.content(name, "the PNG is damaged or cut short")
+            .in("pixels")
+            .remedy("export the picture again"),
+        e);
   }
 
   private static void closeQuietly(java.io.@org.jspecify.annotations.Nullable Closeable open) {

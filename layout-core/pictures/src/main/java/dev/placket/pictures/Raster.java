@@ -2,6 +2,7 @@ package dev.placket.pictures;
 
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.fault.Fault;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +51,8 @@ public final class Raster implements Picture {
     }
     InkedBox box = found.box();
     if (box == null) {
-      throw new PictureException(file.name() + ": is blank; export the picture again");
+      throw new PictureException(
+          Fault.content(file.name(), "is blank").remedy("export the picture again"));
     }
     List<PictureNote> all = new ArrayList<>(notes);
     all.addAll(file.notes(found));

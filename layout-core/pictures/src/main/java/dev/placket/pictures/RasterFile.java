@@ -1,5 +1,7 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.ReadLimit;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -194,8 +196,9 @@ final class RasterFile {
       byte[] bytes = in.readNBytes((int) most + 1);
       if (bytes.length > most) {
         throw PictureException.over(
-            limits.bytes() <= limits.memory() ? "bytes" : "memory",
-            source.name() + ": has more than " + most + " bytes, the limit; export it smaller");
+            limits.bytes() <= limits.memory() ? ReadLimit.BYTES : ReadLimit.MEMORY,
+            Fault.limit(source.name(), "has more than " + most + " bytes, the limit")
+                .remedy("export it smaller"));
       }
       return bytes;
     } catch (IOException e) {
@@ -205,10 +208,8 @@ final class RasterFile {
 
   static PictureException cannotOpen(String name, IOException e) {
     return new PictureException(
-        name
-            + ": cannot be opened ("
-            + e.getMessage()
-            + "); check that it is there and may be read",
+        Fault.unreadable(name, "cannot be opened (" + e.getMessage() + ")")
+            .remedy("check that it is there and may be read"),
         e);
   }
 }

@@ -1,6 +1,8 @@
 package dev.placket.pictures;
 
 import dev.placket.layout.density.PixelDensity;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.ReadLimit;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -79,7 +81,8 @@ record RasterHead(
   }
 
   static PictureException damaged(String name, String where, String found) {
-    return new PictureException(name + ", " + where + ": " + found + "; export the picture again");
+    return new PictureException(
+        Fault.content(name, found).in(where).remedy("export the picture again"));
   }
 
   static void checkSize(String name, long width, long height, ReadLimits limits)
@@ -89,15 +92,17 @@ record RasterHead(
     }
     if (width * height > Math.min(limits.pixels(), Integer.MAX_VALUE - 8)) {
       throw PictureException.over(
-          "pixels",
-          name
-              + ", header: states "
-              + width
-              + " by "
-              + height
-              + " pixels, more than the limit of "
-              + limits.pixels()
-              + "; export it smaller");
+          ReadLimit.PIXELS,
+          Fault.limit(
+                  name,
+                  "states "
+                      + width
+                      + " by "
+                      + height
+                      + " pixels, more than the limit of "
+                      + limits.pixels())
+              .in("header")
+              .remedy("export it smaller"));
     }
   }
 }

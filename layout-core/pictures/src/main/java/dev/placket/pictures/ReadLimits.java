@@ -1,5 +1,7 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.ReadLimit;
 import java.util.List;
 
 /**
@@ -143,24 +145,28 @@ public record ReadLimits(
   void checkMemory(String name, long needed) throws PictureException {
     if (needed > memory) {
       throw PictureException.over(
-          "memory",
-          name
-              + ": reading it takes some "
-              + ((needed >> 20) + 1)
-              + " MiB of memory, more than the limit of "
-              + (memory >> 20)
-              + "; export it smaller, or as a PNG that is not interlaced");
+          ReadLimit.MEMORY,
+          Fault.limit(
+                  name,
+                  "reading it takes some "
+                      + ((needed >> 20) + 1)
+                      + " MiB of memory, more than the limit of "
+                      + (memory >> 20))
+              .remedy("export it smaller")
+              .remedy("export it as a PNG that is not interlaced"));
     }
   }
 
   /** The refusal of a picture that took more memory than Java has, whatever was estimated. */
   static PictureException outOfMemory(String name, OutOfMemoryError e) {
     return new PictureException(
-        name
-            + ": takes more memory than the "
-            + (Runtime.getRuntime().maxMemory() >> 20)
-            + " MiB that Java may use; simplify the drawing, or give Java more by its option"
-            + " -Xmx, as in -Xmx2g",
+        Fault.limit(
+                name,
+                "takes more memory than the "
+                    + (Runtime.getRuntime().maxMemory() >> 20)
+                    + " MiB that Java may use")
+            .remedy("simplify the drawing")
+            .remedy("give Java more by its option -Xmx, as in -Xmx2g"),
         e);
   }
 }

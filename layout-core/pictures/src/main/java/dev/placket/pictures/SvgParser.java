@@ -1,5 +1,8 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.Place;
+import dev.placket.pictures.fault.ReadLimit;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -69,25 +72,23 @@ final class SvgParser extends DefaultHandler2 {
       reader.setProperty("http://xml.org/sax/properties/declaration-handler", parser);
       reader.parse(new InputSource(new ByteArrayInputStream(bytes)));
     } catch (Refusal e) {
-      throw e.limit == null
-          ? new PictureException(String.valueOf(e.getMessage()), e)
-          : PictureException.over(e.limit, String.valueOf(e.getMessage()));
+      throw new PictureException(e.fault, e);
     } catch (SAXParseException e) {
       throw new PictureException(
-          name
-              + ", line "
-              + e.getLineNumber()
-              + ": the XML is broken ("
-              + ErrorText.by(e)
-              + "); export the drawing again",
+          Fault.content(name, "the XML is broken (" + ErrorText.by(e) + ")")
+              .at(Place.line(e.getLineNumber()))
+              .remedy("export the drawing again"),
           e);
     } catch (SAXException | IOException | RuntimeException e) {
       throw new PictureException(
-          name + ": the XML cannot be read (" + ErrorText.by(e) + "); export the drawing again", e);
+          Fault.content(name, "the XML cannot be read (" + ErrorText.by(e) + ")")
+              .remedy("export the drawing again"),
+          e);
     }
     SVGOMDocument read = parser.document;
     if (read == null) {
-      throw new PictureException(name + ": contains no drawing; export it as SVG again");
+      throw new PictureException(
+          Fault.content(name, "contains no drawing").remedy("export it as SVG again"));
     }
     notes.addAll(parser.notes);
     return read;
@@ -163,10 +164,16 @@ final class SvgParser extends DefaultHandler2 {
   public void startElement(String uri, String local, String qName, Attributes attributes)
       throws SAXException {
     if (++elements > limits.elements()) {
-      over("elements", "has more than " + limits.elements() + " elements", "simplify the drawing");
+      over(
+          ReadLimit.ELEMENTS,
+          "has more than " + limits.elements() + " elements",
+          "simplify the drawing");
     }
     if (++depth > limits.depth()) {
-      over("depth", "has elements more than " + limits.depth() + " deep", "ungroup the drawing");
+      over(
+          ReadLimit.DEPTH,
+          "has elements more than " + limits.depth() + " deep",
+          "ungroup the drawing");
     }
     boolean effect = open != null && open.getLocalName().equals("filter");
     if (skipping > 0 || effect || (document != null && SvgGuard.leavesOut(uri, local))) {
@@ -250,7 +257,7 @@ final class SvgParser extends DefaultHandler2 {
     memory += kept;
     if (memory + building > limits.memory()) {
       over(
-          "memory",
+          ReadLimit.MEMORY,
           "needs more memory than the limit of " + (limits.memory() >> 20) + " MiB",
           building > 0
               ? "split its longest paths, or simplify them"
@@ -294,28 +301,28 @@ final class SvgParser extends DefaultHandler2 {
   }
 
   private void refuse(String found, String todo) throws SAXException {
-    throw refusal(null, found, todo);
+    throw new Refusal(located(Fault.content(name, found)).remedy(todo));
   }
 
-  private void over(String limit, String found, String todo) throws SAXException {
-    throw refusal(limit, found, todo);
+  private void over(ReadLimit limit, String found, String todo) throws SAXException {
+    throw new Refusal(
+        located(Fault.limit(name, found)).remedy(todo).remedy("raise the limit", limit));
   }
 
-  private Refusal refusal(@Nullable String limit, String found, String todo) {
+  private Fault located(Fault fault) {
     Locator where = locator;
-    String line = where == null ? "" : ", line " + where.getLineNumber();
-    return new Refusal(limit, name + line + ": " + found + "; " + todo);
+    return where == null ? fault : fault.at(Place.line(where.getLineNumber()));
   }
 
-  /** A refusal with its whole message, and the limit that is exceeded if one is. */
+  /** A fault on its way through the parser. */
   private static final class Refusal extends SAXException {
     private static final long serialVersionUID = 1;
 
-    private final @Nullable String limit;
+    private final transient Fault fault;
 
-    Refusal(@Nullable String limit, String message) {
-      super(message);
-      this.limit = limit;
+    Refusal(Fault fault) {
+      super(fault.message());
+      this.fault = fault;
     }
   }
 }

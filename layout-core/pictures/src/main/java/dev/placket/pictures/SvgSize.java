@@ -2,6 +2,7 @@ package dev.placket.pictures;
 
 import dev.placket.layout.units.Length;
 import dev.placket.pictures.css.PageSize;
+import dev.placket.pictures.fault.Fault;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -51,17 +52,19 @@ record SvgSize(ViewBox viewBox, ViewBox content, @Nullable Length width, @Nullab
     double most = Math.max(away, Math.max(box.width(), box.height()));
     if (most > LARGEST || Math.min(box.width(), box.height()) < 1 / LARGEST) {
       throw new PictureException(
-          name
-              + ": shows "
-              + box.width()
-              + " × "
-              + box.height()
-              + " units from "
-              + box.x()
-              + ", "
-              + box.y()
-              + "; drawings are read up to 1e15 units from the origin and from 1e-15 units on;"
-              + " save it at a usual size");
+          Fault.content(
+                  name,
+                  "shows "
+                      + box.width()
+                      + " × "
+                      + box.height()
+                      + " units from "
+                      + box.x()
+                      + ", "
+                      + box.y()
+                      + ", where drawings are read up to 1e15 units from the origin and from 1e-15"
+                      + " units on")
+              .remedy("save it at a usual size"));
     }
   }
 
@@ -76,11 +79,13 @@ record SvgSize(ViewBox viewBox, ViewBox content, @Nullable Length width, @Nullab
     }
     if (width == null || height == null) {
       throw new PictureException(
-          name + ": states neither a viewBox nor a width and height; save it with a viewBox");
+          Fault.content(name, "states neither a viewBox nor a width and height")
+              .remedy("save it with a viewBox"));
     }
     if (!(width.pt() > 0) || !(height.pt() > 0)) {
       throw new PictureException(
-          name + ": states a width or height of nought; save it with the size of the drawing");
+          Fault.content(name, "states a width or height of nought")
+              .remedy("save it with the size of the drawing"));
     }
     ViewBox all = new ViewBox(0, 0, width.pt() / POINTS_PER_PIXEL, height.pt() / POINTS_PER_PIXEL);
     return new SvgSize(all, all, width, height);
@@ -151,11 +156,9 @@ record SvgSize(ViewBox viewBox, ViewBox content, @Nullable Length width, @Nullab
     throw new PictureException(badBox(name, text));
   }
 
-  private static String badBox(String name, String text) {
-    return name
-        + ": its viewBox is '"
-        + text
-        + "'; it takes four numbers, of which width and height are above zero";
+  private static Fault badBox(String name, String text) {
+    return Fault.content(name, "its viewBox is '" + text + "'")
+        .remedy("give it four numbers, of which width and height are above zero");
   }
 
   static @Nullable Length length(String text) {

@@ -1,5 +1,7 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.ReadLimit;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -59,10 +61,9 @@ final class SvgWeight {
     checkDepth(above + 1);
     if (!within.add(e)) {
       throw new PictureException(
-          name
-              + ": the element '"
-              + e.getAttribute("id")
-              + "' uses itself; break the circle and save again");
+          Fault.content(name, "the element uses itself")
+              .in("the element '" + e.getAttribute("id") + "'")
+              .remedy("break the circle and save again"));
     }
     long elements = 1;
     long characters = 0;
@@ -132,35 +133,41 @@ final class SvgWeight {
   private void checkDepth(int depth) throws PictureException {
     if (depth > limits.depth()) {
       throw PictureException.over(
-          "depth",
-          name
-              + ": is nested more than "
-              + limits.depth()
-              + " deep once uses stand for what they point to; ungroup the drawing");
+          ReadLimit.DEPTH,
+          Fault.limit(
+                  name,
+                  "is nested more than "
+                      + limits.depth()
+                      + " deep once uses stand for what they point to")
+              .remedy("ungroup the drawing"));
     }
   }
 
   private void checkMemory(long memory) throws PictureException {
     if (memory > limits.memory()) {
       throw PictureException.over(
-          "memory",
-          name
-              + ": needs more memory than the limit of "
-              + (limits.memory() >> 20)
-              + " MiB once uses stand for what they point to; draw it with fewer uses");
+          ReadLimit.MEMORY,
+          Fault.limit(
+                  name,
+                  "needs more memory than the limit of "
+                      + (limits.memory() >> 20)
+                      + " MiB once uses stand for what they point to")
+              .remedy("draw it with fewer uses"));
     }
   }
 
   private void checkTotals(long elements, long characters) throws PictureException {
     if (elements > limits.uses() || characters > limits.characters()) {
       throw PictureException.over(
-          elements > limits.uses() ? "uses" : "characters",
-          name
-              + ": grows to more than "
-              + limits.uses()
-              + " elements or "
-              + limits.characters()
-              + " characters once uses stand for what they point to; draw it with fewer uses");
+          elements > limits.uses() ? ReadLimit.USES : ReadLimit.CHARACTERS,
+          Fault.limit(
+                  name,
+                  "grows to more than "
+                      + limits.uses()
+                      + " elements or "
+                      + limits.characters()
+                      + " characters once uses stand for what they point to")
+              .remedy("draw it with fewer uses"));
     }
   }
 }

@@ -1,5 +1,6 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.fault.Fault;
 import java.util.Arrays;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -53,7 +54,9 @@ final class TiffKind {
     String reason = new TiffKind(d).reason();
     if (reason != null) {
       throw new PictureException(
-          name + ", header: is a TIFF " + reason + ", a kind that is not read; save it as PNG");
+          Fault.content(name, "is a TIFF " + reason + ", a kind that is not read")
+              .in("header")
+              .remedy("save it as PNG"));
     }
   }
 

@@ -2,6 +2,7 @@ package dev.placket.pictures;
 
 import com.twelvemonkeys.imageio.plugins.webp.WebPImageReaderSpi;
 import dev.placket.layout.density.PixelDensity;
+import dev.placket.pictures.fault.Fault;
 import java.io.EOFException;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -43,9 +44,10 @@ final class Webp {
     }
     if (webp.lossy) {
       throw new PictureException(
-          name
-              + ": is a WebP with lossy compression, which cannot be decoded exactly here; save it as"
-              + " PNG, or as lossless WebP");
+          Fault.content(
+                  name, "is a WebP with lossy compression, which cannot be decoded exactly here")
+              .remedy("save it as PNG")
+              .remedy("save it as lossless WebP"));
     }
     RasterHead.checkSize(name, webp.width, webp.height, limits);
     // Decoders make room for the frame, whatever the canvas says.

@@ -88,8 +88,8 @@
  *       crops or stretches the view ({@code SvgSize}). A size within half a per cent of the
  *       proportions of the viewBox counts as rounding and shows the viewBox alone.
  *   <li><b>A note states whether it changes the picture</b> ({@code PictureNote.changesPicture}).
- *       Such notes come first in the report, and {@code --strict} refuses them. Other notes, such
- *       as "has 3 pages", never spoil a sample.
+ *       Such notes come first in the report, and a strict run refuses them. Other notes, such as
+ *       "has 3 pages", never spoil a sample.
  * </ul>
  */
 @NullMarked

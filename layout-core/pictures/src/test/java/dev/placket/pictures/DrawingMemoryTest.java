@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.placket.pictures.fault.ReadLimit;
 import java.lang.reflect.Proxy;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -112,7 +114,7 @@ class DrawingMemoryTest {
         assertThrows(
             PictureException.class,
             () -> parse("long.svg", drawing, ReadLimits.DEFAULT.with("elements", 9)));
-    assertEquals("memory", e.limit());
+    assertEquals(Optional.of(ReadLimit.MEMORY), e.limit());
     assertTrue(String.valueOf(e.getMessage()).contains("split its longest paths"), e.getMessage());
   }
 
@@ -142,7 +144,7 @@ class DrawingMemoryTest {
     check(bytes("<defs>" + part + "</defs>" + "<use href='#a'/>".repeat(10)), limits);
     byte[] many = bytes("<defs>" + part + "</defs>" + "<use href='#a'/>".repeat(100));
     PictureException e = assertThrows(PictureException.class, () -> check(many, limits));
-    assertEquals("memory", e.limit());
+    assertEquals(Optional.of(ReadLimit.MEMORY), e.limit());
     String stops = "<stop offset='0'/>".repeat(100);
     check(
         bytes(

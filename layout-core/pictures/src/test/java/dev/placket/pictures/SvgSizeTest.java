@@ -34,7 +34,7 @@ class SvgSizeTest {
                     SameDrawing.svg(root, "<rect width='90%' height='90%' stroke='#000'/>")));
     String said = String.valueOf(e.getMessage());
     assertTrue(said.startsWith("try.svg: shows "), said);
-    assertTrue(said.endsWith("save it at a usual size"), said);
+    assertTrue(said.endsWith("; save it at a usual size."), said);
     assertEquals(1, said.lines().count());
   }
 

@@ -1,5 +1,6 @@
 package dev.placket.demo.console;
 
+import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.Visible;
 import java.io.PrintStream;
 import java.util.List;
@@ -11,5 +12,10 @@ public final class Messages {
   /** Prints each on a line of its own, whatever names it quotes. */
   public static void print(PrintStream to, List<String> messages) {
     messages.forEach(m -> to.println("placket: " + Visible.words(m)));
+  }
+
+  /** Prints the message of each fault, settings called by their options. */
+  public static void printFaults(PrintStream to, List<Fault> faults) {
+    print(to, faults.stream().map(f -> f.message(OptionNames.ALL)).toList());
   }
 }

@@ -34,7 +34,7 @@ public final class FontOptions {
     try {
       return Typefaces.of(files.stream().map(PictureSource::of).toList());
     } catch (PictureException e) {
-      throw Refusal.input(e.getMessage() + ".");
+      throw Refusal.input(e.fault());
     }
   }
 }

@@ -3,6 +3,7 @@ package dev.placket.demo.options;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.fault.Fault;
 import picocli.CommandLine.Option;
 
 /** The options for the printed sizes below which the report warns. */
@@ -52,6 +53,7 @@ public final class LimitOptions {
       // Reported below, with the name of the option.
     }
     throw Refusal.input(
-        option + " " + text + ": is not a length above zero; write it as in 180mm, 18cm or 7in.");
+        Fault.of(Fault.Kind.SETTING, option + " " + text, "is not a length above zero")
+            .remedy("write it as in 180mm, 18cm or 7in"));
   }
 }

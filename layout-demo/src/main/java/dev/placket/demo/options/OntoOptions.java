@@ -5,6 +5,7 @@ import dev.placket.packs.compose.DescribedWorkbook;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.run.RunOptions;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.workbooks.parts.WorkbookLimits;
 import dev.placket.workbooks.place.Asked;
 import dev.placket.workbooks.run.DescribedSource;
@@ -79,9 +80,8 @@ public final class OntoOptions {
   public OntoRun run(Described described, @Nullable Path onto, RunOptions how) throws Refusal {
     if (!worksheet.isEmpty() || !windows.isEmpty() || !labelled.isEmpty()) {
       throw Refusal.input(
-          described.file()
-              + ": names worksheets and ranges itself; leave out --worksheet,"
-              + " --window and --labelled.");
+          Fault.of(Fault.Kind.SETTING, described.file(), "names worksheets and ranges itself")
+              .remedy("leave out --worksheet, --window and --labelled"));
     }
     DescribedWorkbook said =
         DescribedWorkbook.of(described, DensityTargets.DEFAULT, how.allowSoft(), how.reading());

@@ -2,6 +2,7 @@ package dev.placket.demo.options;
 
 import dev.placket.packs.compose.PackLimits;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import picocli.CommandLine.Option;
 
 /** The options of {@code placket fit} for the maximum size of a pack. */
@@ -49,7 +50,8 @@ public final class PackOptions {
     check("--max-preview", preview);
     if (preview > MOST_PREVIEW) {
       throw Refusal.input(
-          "--max-preview " + preview + ": is too large; give at most " + MOST_PREVIEW + ".");
+          Fault.of(Fault.Kind.SETTING, "--max-preview " + preview, "is too large")
+              .remedy("give at most " + MOST_PREVIEW));
     }
     long all = Math.min(pixels, Long.MAX_VALUE / MILLION) * MILLION;
     return new PackLimits(sheets, rows, all, preview * MILLION);
@@ -57,7 +59,9 @@ public final class PackOptions {
 
   private static void check(String option, long limit) throws Refusal {
     if (limit < 1) {
-      throw Refusal.input(option + " " + limit + ": is not a limit; give a number above zero.");
+      throw Refusal.input(
+          Fault.of(Fault.Kind.SETTING, option + " " + limit, "is not a limit")
+              .remedy("give a number above zero"));
     }
   }
 }

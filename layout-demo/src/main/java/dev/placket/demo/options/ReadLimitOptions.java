@@ -2,6 +2,7 @@ package dev.placket.demo.options;
 
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.fault.Fault;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Option;
@@ -28,7 +29,10 @@ public final class ReadLimitOptions {
         all = all.with(limit.getKey(), limit.getValue());
       } catch (IllegalArgumentException e) {
         throw Refusal.input(
-            "--limit " + limit.getKey() + "=" + limit.getValue() + ": " + e.getMessage() + ".");
+            Fault.of(
+                Fault.Kind.SETTING,
+                "--limit " + limit.getKey() + "=" + limit.getValue(),
+                String.valueOf(e.getMessage())));
       }
     }
     return all;

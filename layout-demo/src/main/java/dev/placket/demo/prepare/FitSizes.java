@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.folder.Missing;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -49,21 +50,25 @@ final class FitSizes {
           while (json.nextToken() == JsonToken.START_OBJECT) {
             placed.add(placement(fit, json));
             if (placed.size() > MOST) {
-              throw Refusal.input(fit + ": has more than " + MOST + " placements; name another.");
+              throw Refusal.input(
+                  Fault.limit(fit, "has more than " + MOST + " placements").remedy("name another"));
             }
           }
         }
       }
       if (format == null || !format.startsWith("placket-fit/")) {
-        throw Refusal.input(fit + ": is no fit.json of this program; name one with --for.");
+        throw Refusal.input(
+            Fault.content(fit, "is no fit.json of this program").remedy("name one with --for"));
       }
       if (placed.isEmpty()) {
-        throw Refusal.input(fit + ": places no picture, so there is nothing to prepare.");
+        throw Refusal.input(
+            Fault.content(fit, "places no picture, so there is nothing to prepare"));
       }
       return placed;
     } catch (IOException e) {
       throw Refusal.input(
-          fit + ": cannot be read as fit.json (" + reason(e) + "); make it again with fit.");
+          Fault.content(fit, "cannot be read as fit.json (" + reason(e) + ")")
+              .remedy("make it again with fit"));
     }
   }
 
@@ -86,9 +91,10 @@ final class FitSizes {
     }
     if (!isFileName(source) || !(longest > 0 && longest <= LONGEST)) {
       throw Refusal.input(
-          fit
-              + ": a placement has no file name as its source, or no inkedBox of a printed size; make"
-              + " the file again with fit.");
+          Fault.content(
+                  fit,
+                  "a placement has no file name as its source, or no inkedBox of a printed size")
+              .remedy("make the file again with fit"));
     }
     return new Placed(source, role, digest, Length.pt(longest));
   }

@@ -18,6 +18,7 @@ import dev.placket.packs.folder.Missing;
 import dev.placket.packs.placed.Weight;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.Visible;
 import dev.placket.pictures.prepare.Clearing;
 import java.io.PrintStream;
@@ -163,16 +164,22 @@ public final class PrepareCommand implements Callable<Integer> {
     try {
       if (!(density > 0) || Double.isInfinite(density)) {
         throw Refusal.input(
-            "--density " + density + ": is not a density; give a number above zero, as in 200.");
+            Fault.of(Fault.Kind.SETTING, "--density " + density, "is not a density")
+                .remedy("give a number above zero, as in 200"));
       }
       long most = Weight.bytes(weight);
       if (mostPixels < 1) {
         throw Refusal.input(
-            "--max-pixels " + mostPixels + ": is not a limit; give a number above zero.");
+            Fault.of(Fault.Kind.SETTING, "--max-pixels " + mostPixels, "is not a limit")
+                .remedy("give a number above zero"));
       }
       PrintLimits least = limits.limits();
       if (clearColour && clearEnclosed) {
-        throw Refusal.input("prepare: give --clear-colour or --clear-enclosed, not both.");
+        throw Refusal.input(
+            Fault.of(
+                Fault.Kind.SETTING,
+                "prepare",
+                "give --clear-colour or --clear-enclosed, not both"));
       }
       List<Job> jobs = jobs(new Reading(fonts.typefaces(), readLimits.limits()));
       PrepareRun.Ready ready =
@@ -187,7 +194,7 @@ public final class PrepareCommand implements Callable<Integer> {
       }
       return code;
     } catch (Refusal refusal) {
-      Messages.print(messages, refusal.messages());
+      Messages.printFaults(messages, refusal.faults());
       return ExitCodes.of(refusal);
     }
   }
@@ -205,7 +212,9 @@ public final class PrepareCommand implements Callable<Integer> {
     Path sheet = fit;
     String length = at;
     if ((sheet == null) == (length == null)) {
-      throw Refusal.input("prepare: give either --at, as in --at 180mm, or --for FIT.");
+      throw Refusal.input(
+          Fault.of(
+              Fault.Kind.SETTING, "prepare", "give either --at, as in --at 180mm, or --for FIT"));
     }
     List<Job> all = sheet != null ? forSheet(sheet) : atLength(length == null ? "" : length);
     return all.stream().map(j -> j.with(reading)).toList();
@@ -213,11 +222,12 @@ public final class PrepareCommand implements Callable<Integer> {
 
   private List<Job> atLength(String text) throws Refusal {
     if (files.isEmpty()) {
-      throw Refusal.input("prepare: no picture is named; name one or more, as in front.png.");
+      throw Refusal.input(
+          Fault.of(Fault.Kind.SETTING, "prepare", "no picture is named")
+              .remedy("name one or more, as in front.png"));
     }
     Length longest = LimitOptions.length("--at", text);
-    List<String> missing =
-        files.stream().filter(f -> !Files.exists(f)).map(Missing::message).toList();
+    List<Fault> missing = files.stream().filter(f -> !Files.exists(f)).map(Missing::fault).toList();
     if (!missing.isEmpty()) {
       throw Refusal.input(missing);
     }
@@ -226,23 +236,24 @@ public final class PrepareCommand implements Callable<Integer> {
 
   private List<Job> forSheet(Path sheet) throws Refusal {
     List<Job> jobs = new ArrayList<>();
-    List<String> missing = new ArrayList<>();
+    List<Fault> missing = new ArrayList<>();
     for (FitSizes.Placed placed : largest(FitSizes.read(sheet))) {
       Path file = find(sheet, placed.source());
       if (file == null && files.isEmpty()) {
         missing.add(
-            placed.source()
-                + ": is neither beside "
-                + sheet
-                + " nor in the folder above; name"
-                + " the pictures, too.");
+            Fault.unreadable(
+                    placed.source(), "is neither beside " + sheet + " nor in the folder above")
+                .remedy("name the pictures, too"));
       } else if (file != null) {
         jobs.add(job(file, placed.longest(), role(sheet, placed), placed.digest()));
       }
     }
     for (Path file : files) {
       if (jobs.stream().noneMatch(j -> j.file().equals(file))) {
-        missing.add(file + ": is on no sheet of " + sheet + "; leave it out or use --at.");
+        missing.add(
+            Fault.content(file, "is on no sheet of " + sheet)
+                .remedy("leave it out")
+                .remedy("use --at"));
       }
     }
     if (!missing.isEmpty()) {
@@ -282,7 +293,8 @@ public final class PrepareCommand implements Callable<Integer> {
       return Role.valueOf(placed.role().toUpperCase(Locale.ROOT));
     } catch (IllegalArgumentException e) {
       throw Refusal.input(
-          sheet + ": the role '" + placed.role() + "' is unknown; make the file again with fit.");
+          Fault.content(sheet, "the role '" + placed.role() + "' is unknown")
+              .remedy("make the file again with fit"));
     }
   }
 

@@ -3,9 +3,9 @@ package dev.placket.demo.prepare;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.Differences;
-import dev.placket.packs.flats.Reading;
 import dev.placket.packs.output.Outputs;
 import dev.placket.packs.output.Staging;
+import dev.placket.packs.refusal.PackSetting;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.FineDetail;
@@ -13,6 +13,7 @@ import dev.placket.pictures.Ground;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureException;
 import dev.placket.pictures.Raster;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.prepare.FineLines;
 import dev.placket.pictures.prepare.ReadyPicture;
 import dev.placket.pictures.prepare.ResolvedShare;
@@ -67,7 +68,7 @@ record PrepareRun(
    */
   Ready run(IntConsumer progress) throws Refusal {
     checkNames();
-    List<String> obstacles =
+    List<Fault> obstacles =
         new Outputs(out, overwrite).obstacles(jobs.stream().map(Job::output).toList());
     if (!obstacles.isEmpty()) {
       throw Refusal.input(obstacles);
@@ -103,18 +104,18 @@ record PrepareRun(
       Path other = taken.put(job.output(), job.file());
       if (other != null) {
         throw Refusal.input(
-            job.file()
-                + ": its copy would have the same name, "
-                + job.output()
-                + ", as that of "
-                + other
-                + "; rename one, or prepare them in two runs.");
+            Fault.output(
+                    job.file(),
+                    "its copy would have the same name, " + job.output() + ", as that of " + other)
+                .remedy("rename one")
+                .remedy("prepare them in two runs"));
       }
       Path copy = out.resolve(job.output()).toAbsolutePath().normalize();
       for (Job original : jobs) {
         if (Outputs.same(copy, original.file())) {
           throw Refusal.input(
-              original.file() + ": would be overwritten; name another folder with --out.");
+              Fault.output(original.file(), "would be overwritten")
+                  .remedy("name another folder", PackSetting.FOLDER));
         }
       }
     }
@@ -127,13 +128,13 @@ record PrepareRun(
       List<Future<PreparedPicture>> futures = new ArrayList<>();
       jobs.forEach(job -> futures.add(workers.submit(() -> one(job, parts))));
       List<PreparedPicture> done = new ArrayList<>();
-      List<String> wrong = new ArrayList<>();
+      List<Fault> wrong = new ArrayList<>();
       for (Future<PreparedPicture> future : futures) {
         try {
           done.add(future.get());
           progress.accept(done.size());
         } catch (ExecutionException e) {
-          wrong.add(message(e));
+          wrong.addAll(faults(e));
         } catch (InterruptedException e) {
           Thread.currentThread().interrupt();
           throw new IOException("interrupted", e);
@@ -154,13 +155,13 @@ record PrepareRun(
     return (int) Math.max(1, Math.min(machine.availableProcessors(), machine.maxMemory() / ROOM));
   }
 
-  private static String message(ExecutionException e) throws IOException {
+  private static List<Fault> faults(ExecutionException e) throws IOException {
     Throwable cause = e.getCause();
     if (cause instanceof PictureException picture) {
-      return Reading.why(picture);
+      return List.of(picture.fault());
     }
-    if (cause instanceof Refusal) {
-      return String.valueOf(cause.getMessage());
+    if (cause instanceof Refusal refusal) {
+      return refusal.faults();
     }
     if (cause instanceof IOException io) {
       throw io;
@@ -175,13 +176,15 @@ record PrepareRun(
     double pixels = side * side * what.part().width() * what.part().height() / (longest * longest);
     if (pixels > mostPixels || side > Integer.MAX_VALUE) {
       throw Refusal.input(
-          String.format(
-              Locale.ROOT,
-              "%s: needs %.0f million pixels, over the limit of %.0f million; give a"
-                  + " shorter --at or a lower --density, or raise the limit with --max-pixels.",
-              job.file(),
-              pixels / 1e6,
-              mostPixels / 1e6));
+          Fault.limit(
+                  job.file(),
+                  String.format(
+                      Locale.ROOT,
+                      "needs %.0f million pixels, over the limit of %.0f million",
+                      pixels / 1e6,
+                      mostPixels / 1e6))
+              .remedy("give a shorter --at or a lower --density")
+              .remedy("raise the limit", PackSetting.MAXIMUM_PIXELS));
     }
   }
 
@@ -190,7 +193,8 @@ record PrepareRun(
     Picture picture = job.read();
     String digest = job.digest();
     if (digest != null && !digest.equals(picture.digest())) {
-      throw Refusal.input(job.file() + ": has changed since fit placed it; run fit again.");
+      throw Refusal.input(
+          Fault.content(job.file(), "has changed since fit placed it").remedy("run fit again"));
     }
     ToPrint what = job.of(picture);
     if (picture instanceof Drawing) {

@@ -7,6 +7,7 @@ import dev.placket.layout.density.PrintState;
 import dev.placket.packs.flats.Differences;
 import dev.placket.pictures.PictureNote;
 import dev.placket.pictures.PrintedDetail;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.prepare.ResolvedShare;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -47,11 +48,11 @@ record PreparedPicture(
     notes = List.copyOf(notes);
   }
 
-  /** One message for each way in which the copy shows other than the source says. */
-  List<String> differences() {
+  /** A fault for each way in which the copy shows other than the source says. */
+  List<Fault> differences() {
     return notes.stream()
         .filter(PictureNote::changesPicture)
-        .map(note -> Differences.message(job.file().toString(), note))
+        .map(note -> Differences.fault(job.file().toString(), note))
         .toList();
   }
 

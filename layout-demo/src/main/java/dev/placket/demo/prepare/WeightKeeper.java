@@ -20,7 +20,7 @@ record WeightKeeper(List<Job> jobs, List<WeightCurve> curves, DensityTargets tar
       try {
         curves.add(Weighing.of(job.of(job.read()), targets, job::weight));
       } catch (PictureException e) {
-        throw Refusal.input(String.valueOf(e.getMessage()));
+        throw Refusal.input(e.fault());
       }
     }
     return new WeightKeeper(jobs, curves, targets);

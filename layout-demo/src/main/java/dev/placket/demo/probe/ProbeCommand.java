@@ -10,6 +10,7 @@ import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.fault.Fault;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -90,7 +91,7 @@ public final class ProbeCommand implements Callable<Integer> {
     try {
       return run();
     } catch (Refusal refusal) {
-      Messages.print(messages, refusal.messages());
+      Messages.printFaults(messages, refusal.faults());
       return ExitCodes.of(refusal);
     }
   }
@@ -110,11 +111,11 @@ public final class ProbeCommand implements Callable<Integer> {
       report.print(ProbeTable.of(run.probed, least));
     }
     report.flush();
-    List<String> refused = new ArrayList<>(run.refused);
+    List<Fault> refused = new ArrayList<>(run.refused);
     if (strict.asked()) {
       run.probed.forEach(p -> refused.addAll(p.differences()));
     }
-    Messages.print(messages, refused);
+    Messages.printFaults(messages, refused);
     return refused.isEmpty() ? 0 : ExitCodes.INPUT;
   }
 
@@ -129,14 +130,14 @@ public final class ProbeCommand implements Callable<Integer> {
       }
       if (length.mm() > LONGEST_MM) {
         throw Refusal.input(
-            "--at "
-                + at
-                + ": is over the maximum of 10000 mm; give the printed length, as in 180mm or"
-                + " 7in.");
+            Fault.of(Fault.Kind.SETTING, "--at " + at, "is over the maximum of 10000 mm")
+                .remedy("give the printed length, as in 180mm or 7in"));
       }
     } catch (IllegalArgumentException e) {
       // Reported below, for everything that is not a length.
     }
-    throw Refusal.input("--at " + at + ": is not a printed length; write it as in 180mm or 7in.");
+    throw Refusal.input(
+        Fault.of(Fault.Kind.SETTING, "--at " + at, "is not a printed length")
+            .remedy("write it as in 180mm or 7in"));
   }
 }

@@ -17,6 +17,7 @@ import dev.placket.pictures.PictureProbe;
 import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.PictureSource;
 import dev.placket.pictures.Raster;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.prepare.Clearing;
 import dev.placket.pictures.prepare.FineLines;
 import dev.placket.pictures.prepare.ResolvedShare;
@@ -34,7 +35,7 @@ final class ProbeRun {
   private final @Nullable Length at;
   private final Progress progress;
   final List<Probed> probed = new ArrayList<>();
-  final List<String> refused = new ArrayList<>();
+  final List<Fault> refused = new ArrayList<>();
 
   ProbeRun(Reading reading, @Nullable Length at, Progress progress) {
     this.reading = reading;
@@ -52,11 +53,13 @@ final class ProbeRun {
 
   private void one(Path file) {
     if (!Files.exists(file)) {
-      refused.add(Missing.message(file));
+      refused.add(Missing.fault(file));
       return;
     }
     if (Files.isDirectory(file)) {
-      refused.add(file + ": is a folder; name the pictures in it, as in " + file + "/*.png");
+      refused.add(
+          Fault.unreadable(file, "is a folder")
+              .remedy("name the pictures in it, as in " + file + "/*.png"));
       return;
     }
     try {
@@ -70,7 +73,7 @@ final class ProbeRun {
               ? found
               : found.at(length, DensityTargets.DEFAULT, detail(file, length)));
     } catch (PictureException e) {
-      refused.add(Reading.why(e));
+      refused.add(e.fault());
     }
   }
 

@@ -10,6 +10,7 @@ import dev.placket.packs.flats.Differences;
 import dev.placket.pictures.PictureNote;
 import dev.placket.pictures.PictureProbe;
 import dev.placket.pictures.ViewBox;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.prepare.ResolvedShare;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -50,11 +51,11 @@ record Probed(
     notes = List.copyOf(notes);
   }
 
-  /** One message for each way in which it is drawn other than its file says. */
-  List<String> differences() {
+  /** A fault for each way in which it is drawn other than its file says. */
+  List<Fault> differences() {
     return notes.stream()
         .filter(PictureNote::changesPicture)
-        .map(note -> Differences.message(probe.name(), note))
+        .map(note -> Differences.fault(probe.name(), note))
         .toList();
   }
 

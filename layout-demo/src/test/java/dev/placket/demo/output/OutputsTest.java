@@ -11,6 +11,7 @@ import dev.placket.demo.Run;
 import dev.placket.packs.output.Outputs;
 import dev.placket.packs.output.Staging;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
@@ -198,7 +199,7 @@ class OutputsTest {
     assertTrue(Files.isSymbolicLink(dir.resolve("a.pdf")));
     assertFalse(Files.exists(nowhere));
     Path link = Files.createSymbolicLink(dir.resolve("out"), nowhere);
-    List<String> said = new Outputs(link, false).obstacles(List.of("a.pdf"));
+    List<Fault> said = new Outputs(link, false).obstacles(List.of("a.pdf"));
     assertTrue(said.toString().contains("is a link to nothing"), said::toString);
   }
 

@@ -46,7 +46,7 @@ class OtherKindsTest {
         of(openDocument("spreadsheet"), "an OpenDocument spreadsheet (.ods)", "save it as"),
         of(openDocument("spreadsheet-template"), "an OpenDocument spreadsheet", "save it as"),
         of(openDocument("text"), "an OpenDocument text (.odt)", "name a workbook"),
-        of(archive.bytes(), "a zip archive that holds from the mill/pack.xlsx", "unpack it"),
+        of(archive.bytes(), "a zip archive that contains from the mill/pack.xlsx", "unpack it"),
         of("%PDF-1.7\n%\u00e2\u00e3".getBytes(StandardCharsets.ISO_8859_1), "a PDF", "name the"),
         of(bytes("style;season\nMG-1;SS\n"), "text, as in .csv", "save it as"),
         of("Maß;Größe\n".getBytes(StandardCharsets.UTF_16), "text, as in .csv", "save it as"),

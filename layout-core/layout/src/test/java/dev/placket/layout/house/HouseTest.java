@@ -10,6 +10,7 @@ import dev.placket.house.CycleRules;
 import dev.placket.house.ExplainedRules;
 import dev.placket.house.Library;
 import dev.placket.house.PurityRules;
+import dev.placket.house.SpeechRules;
 import dev.placket.layout.check.Referee;
 import dev.placket.layout.fit.ConflictText;
 import dev.placket.layout.fit.ExactBox;
@@ -66,6 +67,14 @@ class HouseTest {
                   "solve.look",
                   "solve.conflict")),
           Map.entry("plan", Set.of("sheet", "fit", "solve", "check")));
+    }
+  }
+
+  @Nested
+  class Speech extends SpeechRules {
+    @Override
+    protected Library library() {
+      return LIBRARY;
     }
   }
 

@@ -88,7 +88,7 @@ public final class Composer {
     return Lettering.load().with(faces);
   }
 
-  /** Those given with the command, then those of the description; its slips were noted before. */
+  /** Those given, then those of the description; its slips were noted before. */
   static Reading reading(Described described, Reading given) {
     FlatFiles files = new FlatFiles(described, given);
     Typefaces all = given.typefaces();
@@ -99,7 +99,7 @@ public final class Composer {
       try {
         all = file == null ? all : all.with(List.of(PictureSource.of(file)));
       } catch (PictureException e) {
-        String found = String.valueOf(e.getMessage());
+        String found = e.fault().quoted();
         described.faults().add(described.places().of(path), found, "a TrueType font (.ttf)");
       }
     }

@@ -10,6 +10,7 @@ import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureException;
 import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.fault.Remedy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -108,16 +109,16 @@ final class FlatFiles {
       read.put(key, picture);
       return picture;
     } catch (PictureException e) {
-      return unusable(path, Reading.why(e));
+      return unusable(path, e.fault().quoted(), e.fault().remedy());
     } catch (IOException e) {
-      return unusable(path, String.valueOf(e.getMessage()));
+      return unusable(path, String.valueOf(e.getMessage()), Remedy.NONE);
     }
   }
 
-  private @Nullable Picture unusable(String path, String why) {
+  private @Nullable Picture unusable(String path, String why, Remedy remedy) {
     TextPosition place = described.places().of(path + "/file");
     String found = "a picture that cannot be used: " + why;
-    described.faults().add(place, found, "a valid " + PictureReader.formats());
+    described.faults().add(place, found, "a valid " + PictureReader.formats(), remedy);
     return null;
   }
 }

@@ -1,6 +1,8 @@
 package dev.placket.packs.compose;
 
+import dev.placket.packs.refusal.PackSetting;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import java.util.Locale;
 
 /**
@@ -27,12 +29,9 @@ public record PackLimits(int sheets, int rows, long pixels, long preview) {
   public void check(Object what, int count) throws Refusal {
     if (count > sheets) {
       throw Refusal.input(
-          what
-              + ": comes to "
-              + count
-              + " sheets, more than the limit of "
-              + sheets
-              + "; split it, or raise the limit with --max-sheets.");
+          Fault.limit(what, "comes to " + count + " sheets, more than the limit of " + sheets)
+              .remedy("split it")
+              .remedy("raise the limit", PackSetting.MAXIMUM_SHEETS));
     }
   }
 
@@ -45,13 +44,16 @@ public record PackLimits(int sheets, int rows, long pixels, long preview) {
   public void checkPixels(Object what, long count) throws Refusal {
     if (count > pixels) {
       throw Refusal.input(
-          String.format(
-              Locale.ROOT,
-              "%s: its previews come to %.1f million pixels, more than the limit of %.1f million;"
-                  + " split it, use smaller paper, or raise the limit with --max-pixels.",
-              what,
-              count / 1e6,
-              pixels / 1e6));
+          Fault.limit(
+                  what,
+                  String.format(
+                      Locale.ROOT,
+                      "its previews come to %.1f million pixels, more than the limit of %.1f million",
+                      count / 1e6,
+                      pixels / 1e6))
+              .remedy("split it")
+              .remedy("use smaller paper")
+              .remedy("raise the limit", PackSetting.MAXIMUM_PIXELS));
     }
   }
 }

@@ -6,11 +6,13 @@ import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackTable;
 import dev.placket.packs.description.TextPosition;
 import dev.placket.packs.description.Words;
+import dev.placket.packs.refusal.PackSetting;
 import dev.placket.packs.table.Csv;
 import dev.placket.packs.table.TableLayout;
 import dev.placket.packs.table.TablePiece;
 import dev.placket.packs.table.TableText;
 import dev.placket.packs.text.Lettering;
+import dev.placket.pictures.fault.Remedy;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -88,7 +90,8 @@ final class SheetTables {
           .add(
               place,
               "a table of " + rows + " rows",
-              mostRows + " at most; split it, or raise the limit with --max-rows");
+              mostRows + " at most",
+              Remedy.of("split it").or("raise the limit", PackSetting.MAXIMUM_ROWS));
     }
     return rows <= mostRows;
   }

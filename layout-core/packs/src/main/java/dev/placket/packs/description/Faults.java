@@ -1,6 +1,9 @@
 package dev.placket.packs.description;
 
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.Place;
+import dev.placket.pictures.fault.Remedy;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -12,7 +15,9 @@ public final class Faults {
   private static final int MOST = 50;
 
   private final String file;
-  private final List<Fault> faults = new ArrayList<>();
+  private final List<Slip> slips = new ArrayList<>();
+
+  private record Slip(TextPosition place, Fault fault) {}
 
   /** No slip so far in the file of that name. */
   public Faults(String file) {
@@ -21,46 +26,58 @@ public final class Faults {
 
   /** Adds a slip. */
   public void add(TextPosition place, String found, String expected) {
-    faults.add(new Fault(place, found, expected, null));
+    add(place, found, expected, Remedy.NONE);
+  }
+
+  /** Adds a slip with ways out that the expected value does not say. */
+  public void add(TextPosition place, String found, String expected, Remedy remedy) {
+    add(place, Fault.content(file, found).expecting(expected, null).with(remedy));
   }
 
   /** Adds a word that is none of those known. */
   public void unknown(TextPosition place, String what, String word, Collection<String> known) {
     String list = known.isEmpty() ? "none" : "one of " + String.join(", ", known);
-    String said = what + " '" + word + "'";
-    faults.add(new Fault(place, said, list, NearestWord.of(word, known)));
+    Fault fault = Fault.content(file, what + " '" + word + "'");
+    add(place, fault.expecting(list, NearestWord.of(word, known)));
+  }
+
+  private void add(TextPosition place, Fault fault) {
+    Place where = new Place.Line(place.line(), place.column());
+    slips.add(new Slip(place, fault.at(where)));
   }
 
   /** Whether there is any. */
   public boolean any() {
-    return !faults.isEmpty();
+    return !slips.isEmpty();
   }
 
   /** The slips in the order of their places. */
   public List<Fault> all() {
-    return faults.stream()
+    return slips.stream()
         .distinct()
         .sorted(
-            Comparator.<Fault>comparingInt(f -> f.place().line())
-                .thenComparingInt(f -> f.place().column()))
+            Comparator.<Slip>comparingInt(s -> s.place().line())
+                .thenComparingInt(s -> s.place().column()))
+        .map(Slip::fault)
         .toList();
   }
 
   /**
    * Ends the run if there is any.
    *
-   * @throws Refusal with one message for each
+   * @throws Refusal with the slips
    */
   public void refuse() throws Refusal {
     if (!any()) {
       return;
     }
     List<Fault> all = all();
-    List<String> messages = new ArrayList<>();
-    all.stream().limit(MOST).forEach(f -> messages.add(f.message(file)));
+    List<Fault> told = new ArrayList<>(all.subList(0, Math.min(MOST, all.size())));
     if (all.size() > MOST) {
-      messages.add(file + ": and " + (all.size() - MOST) + " more; correct these first.");
+      told.add(
+          Fault.content(file, "and " + (all.size() - MOST) + " more")
+              .remedy("correct these first"));
     }
-    throw Refusal.input(messages);
+    throw Refusal.input(told);
   }
 }

@@ -4,6 +4,8 @@ import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.Place;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -59,7 +61,9 @@ public final class PackReader {
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readNBytes(MOST_BYTES + 1);
     } catch (IOException e) {
-      throw Refusal.input(file + ": cannot be opened; check that it exists and is readable.");
+      throw Refusal.input(
+          Fault.unreadable(file, "cannot be opened")
+              .remedy("check that it exists and is readable"));
     }
     return read(file, bytes);
   }
@@ -68,7 +72,8 @@ public final class PackReader {
   public static Described read(Path file, byte[] bytes) throws Refusal {
     if (bytes.length > MOST_BYTES) {
       throw Refusal.input(
-          file + ": has more than " + MOST_BYTES + " bytes, the limit; split the description.");
+          Fault.limit(file, "has more than " + MOST_BYTES + " bytes, the limit")
+              .remedy("split the description"));
     }
     Faults faults = new Faults(file.toString());
     String text = text(file, bytes);
@@ -92,7 +97,9 @@ public final class PackReader {
         line += bytes[i] == '\n' ? 1 : 0;
       }
       throw Refusal.input(
-          file + ", line " + line + ": is not in UTF-8 from here on; save it as UTF-8.");
+          Fault.content(file, "is not in UTF-8 from here on")
+              .at(Place.line(line))
+              .remedy("save it as UTF-8"));
     }
   }
 
@@ -138,7 +145,7 @@ public final class PackReader {
         return otherwise;
       }
       Paper custom = new Paper("custom", width, height);
-      String over = PaperOption.over(custom);
+      String over = PaperChoice.over(custom);
       if (over != null) {
         faults.add(node.mark(), "paper of which " + over, "smaller paper");
       }

@@ -13,7 +13,7 @@
  *
  * <p><b>A description has either sheets or a {@code workbook}</b>, since a workbook is ruled
  * already. Paper is at most as large as a page of a PDF (ISO 32000-1, annex C.2; {@code
- * PaperOption}).
+ * PaperChoice}).
  */
 @NullMarked
 package dev.placket.packs.description;

@@ -1,8 +1,10 @@
 package dev.placket.packs.flats;
 
+import dev.placket.packs.refusal.PackSetting;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureNote;
+import dev.placket.pictures.fault.Fault;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,29 +20,35 @@ public final class Differences {
    * @throws Refusal naming every difference of every picture, if there is one
    */
   public static void check(Collection<FlatSet.Item> items) throws Refusal {
-    Set<String> found = new LinkedHashSet<>();
+    Set<Fault> found = new LinkedHashSet<>();
     for (FlatSet.Item item : items) {
       found.addAll(differences(item.file().picture()));
     }
     refuse(List.copyOf(found));
   }
 
-  /** One message for each way in which a picture is drawn other than its file says. */
-  public static List<String> differences(Picture picture) {
-    return picture.changes().stream().map(note -> message(picture.name(), note)).toList();
-  }
-
-  /** What is said where a picture is refused for a difference. */
-  public static String message(String name, PictureNote note) {
-    return name + ": " + note.text() + " (refused by --strict).";
+  /** A fault for each way in which a picture is drawn other than its file says. */
+  public static List<Fault> differences(Picture picture) {
+    return picture.changes().stream().map(note -> fault(picture.name(), note)).toList();
   }
 
   /**
-   * Refuses where there is a message.
+   * The fault of a picture that is refused for a difference.
+   *
+   * @param name its file
+   */
+  public static Fault fault(String name, PictureNote note) {
+    return Fault.of(Fault.Kind.DIFFERENCE, name, note.text())
+        .remedy("correct the picture")
+        .remedy("accept the difference", PackSetting.STRICT);
+  }
+
+  /**
+   * Refuses where there is a difference.
    *
    * @throws Refusal with all of them
    */
-  public static void refuse(List<String> differences) throws Refusal {
+  public static void refuse(List<Fault> differences) throws Refusal {
     if (!differences.isEmpty()) {
       throw Refusal.input(differences);
     }

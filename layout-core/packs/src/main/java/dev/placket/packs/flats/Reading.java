@@ -33,11 +33,4 @@ public record Reading(Typefaces typefaces, ReadLimits limits) {
         ? PictureReader.readSwatch(source, limits, typefaces)
         : PictureReader.read(source, limits, typefaces);
   }
-
-  /** Says why a picture cannot be used, and how a limit that it passes is raised. */
-  public static String why(PictureException e) {
-    String limit = e.limit();
-    String message = String.valueOf(e.getMessage());
-    return limit == null ? message : message + ", or raise the limit with --limit " + limit + "=N";
-  }
 }

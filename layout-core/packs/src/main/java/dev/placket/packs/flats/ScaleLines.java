@@ -52,6 +52,11 @@ public final class ScaleLines {
   public record Unlike(Member lead, Member other) {
     /** What is asked, without the place. */
     public String question() {
+      return finding() + ". Is the unit of one of them mistaken?";
+    }
+
+    /** That they share one scale although their units differ. */
+    public String finding() {
       return lead.id
           + " is drawn in units of "
           + spelled(lead.unit)
@@ -59,7 +64,7 @@ public final class ScaleLines {
           + other.id
           + " in units of "
           + spelled(other.unit)
-          + ", yet they share one scale. Is the unit of one of them mistaken?";
+          + ", yet they share one scale";
     }
 
     private static String spelled(@Nullable Length unit) {

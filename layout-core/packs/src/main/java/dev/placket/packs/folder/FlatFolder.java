@@ -13,6 +13,7 @@ import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureException;
 import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.PictureSource;
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,13 +55,11 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     List<Path> pictures = files.stream().filter(FlatFolder::isPicture).toList();
     if (pictures.isEmpty()) {
       throw Refusal.input(
-          folder
-              + ": has no drawings; add files that are "
-              + PictureReader.formats()
-              + ", as in front.svg.");
+          Fault.content(folder, "has no drawings")
+              .remedy("add files that are " + PictureReader.formats() + ", as in front.svg"));
     }
     checkNames(pictures);
-    List<String> wrong = new ArrayList<>();
+    List<Fault> wrong = new ArrayList<>();
     PackNotes notes = notes(folder, pictures, wrong);
     List<Named> named = pictures.stream().map(p -> Named.of(p, pictures)).toList();
     checkOneFront(folder, named, wrong);
@@ -110,21 +109,21 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     }
   }
 
-  private static @Nullable PackNotes notes(Path folder, List<Path> pictures, List<String> wrong) {
+  private static @Nullable PackNotes notes(Path folder, List<Path> pictures, List<Fault> wrong) {
     try {
       return PackNotes.read(folder, pictures.stream().map(FlatFolder::stem).toList());
     } catch (Refusal e) {
-      wrong.addAll(e.messages());
+      wrong.addAll(e.faults());
       return null;
     }
   }
 
   private static @Nullable Picture picture(
-      Path file, Role role, Reading reading, List<String> wrong) {
+      Path file, Role role, Reading reading, List<Fault> wrong) {
     try {
       return reading.picture(PictureSource.of(file), role);
     } catch (PictureException e) {
-      wrong.add(Reading.why(e));
+      wrong.add(e.fault());
       return null;
     }
   }
@@ -134,14 +133,14 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     for (Path picture : pictures) {
       if (picture.getFileName().toString().indexOf(UNREADABLE) >= 0) {
         throw Refusal.input(
-            picture
-                + ": has letters that this locale cannot represent; set another, as in"
-                + " LC_ALL=C.UTF-8, or rename the file.");
+            Fault.content(picture, "has letters that this locale cannot represent")
+                .remedy("set another, as in LC_ALL=C.UTF-8")
+                .remedy("rename the file"));
       }
     }
   }
 
-  private static void checkOneFront(Path folder, List<Named> named, List<String> wrong) {
+  private static void checkOneFront(Path folder, List<Named> named, List<Fault> wrong) {
     List<String> fronts =
         named.stream()
             .filter(n -> n.worded.role() == Role.FRONT)
@@ -149,19 +148,22 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
             .toList();
     if (fronts.size() > 1) {
       wrong.add(
-          folder
-              + ": holds "
-              + fronts.size()
-              + " fronts, "
-              + String.join(", ", fronts)
-              + "; a sheet has one. Name the others after what they show, as in side or detail, or"
-              + " move them out.");
+          Fault.content(
+                  folder,
+                  "has "
+                      + fronts.size()
+                      + " fronts, "
+                      + String.join(", ", fronts)
+                      + ", where a sheet has one")
+              .remedy("name the others after what they show, as in side or detail")
+              .remedy("move them out"));
     }
   }
 
   private static List<Path> list(Path folder) throws Refusal {
     if (!Files.isDirectory(folder)) {
-      throw Refusal.input(folder + ": is not a folder; give the folder with the drawings.");
+      throw Refusal.input(
+          Fault.unreadable(folder, "is not a folder").remedy("give the folder with the drawings"));
     }
     try (Stream<Path> all = Files.list(folder)) {
       return all.filter(Files::isRegularFile)
@@ -169,7 +171,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
           .sorted(Comparator.comparing(f -> f.getFileName().toString(), NaturalOrder.NAMES))
           .toList();
     } catch (IOException e) {
-      throw Refusal.input(folder + ": cannot be read: " + e.getMessage() + ".");
+      throw Refusal.input(Fault.unreadable(folder, "cannot be read: " + e.getMessage()));
     }
   }
 

@@ -10,11 +10,13 @@ import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.folder.PackNotes.Field;
 import dev.placket.packs.page.Page;
+import dev.placket.packs.refusal.PackSetting;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.text.Cell;
 import dev.placket.packs.text.CellText;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextRun;
+import dev.placket.pictures.fault.Fault;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -88,12 +90,9 @@ public final class FlatSheet {
 
   private static Refusal tooSmall(Paper paper) {
     return Refusal.input(
-        "--paper "
-            + paper.name()
-            + ": header and foot leave no room for drawings; use larger paper, or shorten the"
-            + " values in "
-            + PackNotes.FILE
-            + ".");
+        Fault.setting(PackSetting.PAPER, paper.name(), "header and foot leave no room for drawings")
+            .remedy("use larger paper")
+            .remedy("shorten the values in " + PackNotes.FILE));
   }
 
   /** Whether the window of details lies below that of the views, rather than to its right. */
@@ -183,7 +182,7 @@ public final class FlatSheet {
 
   private List<Cell> cells(String ofSheets) throws Refusal {
     List<Cell> cells = new ArrayList<>();
-    List<String> wrong = new ArrayList<>();
+    List<Fault> wrong = new ArrayList<>();
     header.boxes().forEach((spot, box) -> collect(cells, wrong, () -> cell(spot, box, ofSheets)));
     for (FlatFoot.Part part : foot.parts()) {
       collect(cells, wrong, () -> text.plain(part.name(), part.text(), part.box(), SMALL));
@@ -222,11 +221,11 @@ public final class FlatSheet {
     Cell set() throws Refusal;
   }
 
-  private static void collect(List<Cell> cells, List<String> wrong, CellSetter setter) {
+  private static void collect(List<Cell> cells, List<Fault> wrong, CellSetter setter) {
     try {
       cells.add(setter.set());
     } catch (Refusal e) {
-      wrong.addAll(e.messages());
+      wrong.addAll(e.faults());
     }
   }
 

@@ -13,6 +13,7 @@ import dev.placket.packs.flats.ScaleLine;
 import dev.placket.packs.flats.ScaleLines;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.text.Lettering;
+import dev.placket.pictures.fault.Fault;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -53,12 +54,12 @@ public final class FolderFlats {
     List<ScaleLines.Member> members = members(folder, ratios);
     Map<String, ScaleLine> scales = ScaleLines.of(members);
     List<FlatSet.Item> items = new ArrayList<>();
-    List<String> wrong = new ArrayList<>(unlike(folder, members));
+    List<Fault> wrong = new ArrayList<>(unlike(folder, members));
     for (FlatFile file : folder.flats()) {
       try {
         lettering.check(file.caption(), "caption of " + file.name());
       } catch (Refusal e) {
-        wrong.addAll(e.messages());
+        wrong.addAll(e.faults());
         continue;
       }
       Length unit = folder.unitLength(file).orElse(null);
@@ -93,18 +94,13 @@ public final class FolderFlats {
     return members;
   }
 
-  private static List<String> unlike(FlatFolder folder, List<ScaleLines.Member> members) {
+  private static List<Fault> unlike(FlatFolder folder, List<ScaleLines.Member> members) {
     return ScaleLines.unlike(members).stream()
         .map(
             u ->
-                folder.path().resolve(PackNotes.FILE)
-                    + ": "
-                    + u.question()
-                    + " Correct unit.mm."
-                    + u.other().id()
-                    + " or unit.mm."
-                    + u.lead().id()
-                    + ".")
+                Fault.content(folder.path().resolve(PackNotes.FILE), u.finding())
+                    .remedy("correct unit.mm." + u.other().id())
+                    .remedy("correct unit.mm." + u.lead().id()))
         .toList();
   }
 

@@ -2,6 +2,7 @@ package dev.placket.packs.folder;
 
 import dev.placket.packs.description.NearestWord;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
@@ -26,23 +27,25 @@ public final class Missing {
    */
   public static void check(Path file) throws Refusal {
     if (!Files.exists(file)) {
-      throw Refusal.input(message(file));
+      throw Refusal.input(fault(file));
     }
   }
 
-  /** The message for a file that does not exist. */
-  public static String message(Path file) {
+  /** The fault of a file that does not exist. */
+  public static Fault fault(Path file) {
     if (Files.isSymbolicLink(file)) {
-      return file + ": is a link to a file that does not exist; name another.";
+      return Fault.unreadable(file, "is a link to a file that does not exist")
+          .remedy("name another");
     }
     Path folder = file.toAbsolutePath().normalize().getParent();
     if (folder != null && !Files.isDirectory(folder)) {
-      return file + ": does not exist, nor does its folder " + folder + "; check the path.";
+      return Fault.unreadable(file, "does not exist, nor does its folder " + folder)
+          .remedy("check the path");
     }
     String nearest = folder == null ? null : nearest(folder, file);
-    return file
-        + ": does not exist; "
-        + (nearest == null ? "check the name." : "did you mean " + sibling(file, nearest) + "?");
+    return Fault.unreadable(file, "does not exist")
+        .remedy(
+            nearest == null ? "check the name" : "did you mean " + sibling(file, nearest) + "?");
   }
 
   private static Path sibling(Path file, String name) {

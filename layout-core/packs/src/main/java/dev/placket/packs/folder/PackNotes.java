@@ -2,6 +2,7 @@ package dev.placket.packs.folder;
 
 import dev.placket.layout.units.Length;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.CharacterCodingException;
@@ -93,13 +94,13 @@ public final class PackNotes {
     try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
       read.load(in);
     } catch (CharacterCodingException e) {
-      throw Refusal.input(file + ": is not in UTF-8; save it as UTF-8.");
+      throw Refusal.input(Fault.content(file, "is not in UTF-8").remedy("save it as UTF-8"));
     } catch (IOException | IllegalArgumentException e) {
-      throw Refusal.input(file + ": cannot be read: " + e.getMessage() + ".");
+      throw Refusal.input(Fault.unreadable(file, "cannot be read: " + e.getMessage()));
     }
     Map<String, String> values = new TreeMap<>();
     read.stringPropertyNames().forEach(k -> values.put(k, read.getProperty(k).strip()));
-    List<String> wrong = new ArrayList<>();
+    List<Fault> wrong = new ArrayList<>();
     values.forEach((key, value) -> check(file, key, value, stems).ifPresent(wrong::add));
     if (!wrong.isEmpty()) {
       throw Refusal.input(wrong);
@@ -107,16 +108,13 @@ public final class PackNotes {
     return new PackNotes(values);
   }
 
-  private static Optional<String> check(Path file, String key, String value, List<String> stems) {
+  private static Optional<Fault> check(Path file, String key, String value, List<String> stems) {
     if (key.equals(UNIT_MM) || key.startsWith(UNIT_MM + ".")) {
       if (!aboveZero(value)) {
         return Optional.of(
-            file
-                + ": "
-                + key
-                + "="
-                + value
-                + ": give the millimetres of one unit, as in 1 or 0.5.");
+            Fault.content(file, "is no length above zero")
+                .in(key + "=" + value)
+                .remedy("give the millimetres of one unit, as in 1 or 0.5"));
       }
       return key.equals(UNIT_MM)
           ? Optional.empty()
@@ -130,25 +128,21 @@ public final class PackNotes {
         return Optional.empty();
       }
       if (f.key().equals(key.replace('.', '-'))) {
-        return Optional.of(file + ": unknown key '" + key + "'; write '" + f.key() + "'.");
+        return Optional.of(
+            Fault.content(file, "unknown key '" + key + "'").remedy("write '" + f.key() + "'"));
       }
     }
-    return Optional.of(file + ": unknown key '" + key + "'; known are " + known() + ".");
+    return Optional.of(
+        Fault.content(file, "unknown key '" + key + "'").remedy("known are " + known()));
   }
 
-  private static Optional<String> checkStem(
-      Path file, String key, String stem, List<String> stems) {
+  private static Optional<Fault> checkStem(Path file, String key, String stem, List<String> stems) {
     return stems.contains(stem)
         ? Optional.empty()
         : Optional.of(
-            file
-                + ": "
-                + key
-                + ": the folder has no picture '"
-                + stem
-                + "'; it has "
-                + stems
-                + ".");
+            Fault.content(file, "the folder has no picture '" + stem + "'")
+                .in(key)
+                .remedy("it has " + stems));
   }
 
   private static boolean aboveZero(String value) {

@@ -4,6 +4,7 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.SheetResult;
 import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -19,15 +20,15 @@ public final class NoRoomRefusal extends Refusal {
   /**
    * The refusal of a pack that is not titled yet.
    *
-   * @param messages one or more
+   * @param faults one or more
    * @param sheets the result of each sheet
    */
-  public NoRoomRefusal(List<String> messages, List<SheetResult> sheets) {
-    this(messages, sheets, new byte[0]);
+  public NoRoomRefusal(List<Fault> faults, List<SheetResult> sheets) {
+    this(faults, sheets, new byte[0]);
   }
 
-  private NoRoomRefusal(List<String> messages, List<SheetResult> sheets, byte[] json) {
-    super(Kind.NO_ROOM, messages);
+  private NoRoomRefusal(List<Fault> faults, List<SheetResult> sheets, byte[] json) {
+    super(Kind.NO_ROOM, faults);
     this.sheets = List.copyOf(sheets);
     this.json = json;
   }
@@ -36,7 +37,7 @@ public final class NoRoomRefusal extends Refusal {
   public NoRoomRefusal of(String title, Map<String, String> fields) {
     try {
       return new NoRoomRefusal(
-          messages(),
+          faults(),
           sheets,
           FitJson.bytes(title, fields, DensityTargets.DEFAULT, PrintLimits.DEFAULT, null, sheets));
     } catch (IOException e) {

@@ -1,6 +1,7 @@
 package dev.placket.packs.output;
 
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -52,9 +53,9 @@ final class Claim implements AutoCloseable {
       pause();
     }
     throw Refusal.input(
-        folder
-            + ": another run is writing to this folder; wait until it ends, or give another"
-            + " folder.");
+        Fault.output(folder, "another run is writing to this folder")
+            .remedy("wait until it ends")
+            .remedy("give another folder"));
   }
 
   /** Whether nobody else writes here; false where the file system has no locks. */
@@ -75,7 +76,9 @@ final class Claim implements AutoCloseable {
       return null;
     } catch (AccessDeniedException e) {
       throw Refusal.input(
-          file + ": belongs to a run of another user; wait until it ends, or delete the file.");
+          Fault.output(file, "belongs to a run of another user")
+              .remedy("wait until it ends")
+              .remedy("delete the file"));
     }
     try {
       FileLock lock = channel.tryLock();
@@ -109,7 +112,8 @@ final class Claim implements AutoCloseable {
     }
     if (!found.isRegularFile()) {
       throw Refusal.input(
-          file + ": was not written by Placket, which needs this name; move the file away.");
+          Fault.output(file, "was not written by Placket, which needs this name")
+              .remedy("move the file away"));
     }
     return Objects.requireNonNullElse(found.fileKey(), found.creationTime());
   }

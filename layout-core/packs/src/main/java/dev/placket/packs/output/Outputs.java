@@ -1,6 +1,8 @@
 package dev.placket.packs.output;
 
+import dev.placket.packs.refusal.PackSetting;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
@@ -36,9 +38,9 @@ public final class Outputs {
   /**
    * Checks, before anything is done, that files of these names can be written.
    *
-   * @return a message for each obstacle, empty if there is none
+   * @return a fault for each obstacle, empty if there is none
    */
-  public List<String> obstacles(List<String> names) {
+  public List<Fault> obstacles(List<String> names) {
     Path there = folder.toAbsolutePath();
     while (there != null && !Files.exists(there, LinkOption.NOFOLLOW_LINKS)) {
       there = there.getParent();
@@ -48,16 +50,21 @@ public final class Outputs {
           there == null || Files.isDirectory(there)
               ? " is not writable"
               : Files.exists(there) ? " is not a folder" : " is a link to nothing";
-      return List.of(folder + ": cannot be written, " + there + found + "; give another folder.");
+      return List.of(
+          Fault.output(folder, "cannot be written, " + there + found)
+              .remedy("give another folder"));
     }
-    List<String> found = new ArrayList<>();
+    List<Fault> found = new ArrayList<>();
     Set<String> taken = new HashSet<>();
     for (String name : names) {
       Path file = folder.resolve(name);
       if (!taken.add(name)) {
-        found.add(file + ": two files of this run would have this name; rename one source.");
+        found.add(
+            Fault.output(file, "two files of this run would have this name")
+                .remedy("rename one source"));
       } else if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
-        found.add(file + ": is a folder; move it away or give another folder.");
+        found.add(
+            Fault.output(file, "is a folder").remedy("move it away").remedy("give another folder"));
       } else if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !overwrite) {
         found.add(exists(file));
       }
@@ -70,14 +77,16 @@ public final class Outputs {
    *
    * @param read the pictures
    */
-  public List<String> obstacles(List<String> names, Stream<Path> read) {
-    List<String> found = new ArrayList<>(obstacles(names));
+  public List<Fault> obstacles(List<String> names, Stream<Path> read) {
+    List<Fault> found = new ArrayList<>(obstacles(names));
     List<Path> files = names.stream().map(folder::resolve).toList();
     read.distinct()
         .filter(picture -> files.stream().anyMatch(file -> same(file, picture)))
         .forEach(
             picture ->
-                found.add(picture + ": would be overwritten; give another folder with --out."));
+                found.add(
+                    Fault.output(picture, "would be overwritten")
+                        .remedy("give another folder", PackSetting.FOLDER)));
     return found;
   }
 
@@ -90,9 +99,11 @@ public final class Outputs {
     }
   }
 
-  /** The message for a file that may not be overwritten, also for a dangling link. */
-  static String exists(Path file) {
-    return file + ": already exists; overwrite it with --overwrite, or give another folder.";
+  /** The fault of a file that may not be overwritten, also of a dangling link. */
+  static Fault exists(Path file) {
+    return Fault.output(file, "already exists")
+        .remedy("overwrite it", PackSetting.OVERWRITE)
+        .remedy("give another folder");
   }
 
   /**
@@ -116,10 +127,9 @@ public final class Outputs {
   /** The refusal for a folder that could not be written. */
   public static Refusal refused(Path folder, IOException e) {
     return Refusal.input(
-        folder
-            + ": cannot be written ("
-            + reason(e)
-            + "); free some space or give another folder.");
+        Fault.output(folder, "cannot be written (" + reason(e) + ")")
+            .remedy("free some space")
+            .remedy("give another folder"));
   }
 
   private static String reason(IOException e) {

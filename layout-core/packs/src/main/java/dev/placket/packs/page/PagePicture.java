@@ -20,7 +20,7 @@ import java.util.List;
 
 /**
  * Draws a page for the screen. It draws what {@link PdfPage} writes, from the same values: reading
- * the PDF back only to see it would take longer than everything else that the command does.
+ * the PDF back only to see it would take longer than everything else that a run does.
  */
 final class PagePicture {
   private static final double POINTS_PER_INCH = 72;

@@ -1,6 +1,8 @@
 package dev.placket.packs.placed;
 
+import dev.placket.packs.refusal.PackSetting;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.prepare.WeightPlan;
 
 /** The maximum size of a PDF or of all copies, in million bytes. */
@@ -20,9 +22,8 @@ public final class Weight {
   public static long bytes(double millions) throws Refusal {
     if (!(millions > 0) || Double.isInfinite(millions)) {
       throw Refusal.input(
-          "--max-size "
-              + millions
-              + ": is not a size; give a number of million bytes above zero, as in 7.");
+          Fault.setting(PackSetting.MAXIMUM_SIZE, millions, "is not a size")
+              .remedy("give a number of million bytes above zero, as in 7"));
     }
     return Math.max(1, Math.round(millions * MILLION));
   }

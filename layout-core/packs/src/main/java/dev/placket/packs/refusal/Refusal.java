@@ -1,9 +1,10 @@
 package dev.placket.packs.refusal;
 
-import dev.placket.pictures.fault.Visible;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.SettingNames;
 import java.util.List;
 
-/** Why a run ends without a sheet: its kind and messages for the reader. */
+/** Why a run ends without a sheet, as a value: what is at fault, where, and what to do. */
 public class Refusal extends Exception {
   private static final long serialVersionUID = 1;
 
@@ -16,42 +17,47 @@ public class Refusal extends Exception {
   }
 
   private final Kind kind;
-  private final transient List<String> messages;
+  private final transient List<Fault> faults;
 
   /**
-   * A refusal with its messages, each of which names what was found and what to do. Signs of the
-   * names in them that would break a line or steer a terminal are spelled out, see {@link Visible}.
+   * A refusal for faults.
    *
-   * @param kind what is at fault
-   * @param messages one or more
+   * @param kind what is at fault as a whole
+   * @param faults one or more, in the order in which they are read
    */
-  public Refusal(Kind kind, List<String> messages) {
-    super(String.join(System.lineSeparator(), lines(messages)));
+  public Refusal(Kind kind, List<Fault> faults) {
+    super(String.join(System.lineSeparator(), faults.stream().map(Fault::message).toList()));
     this.kind = kind;
-    this.messages = lines(messages);
+    this.faults = List.copyOf(faults);
   }
 
-  /** A refusal of input with one message. */
-  public static Refusal input(String message) {
-    return input(List.of(message));
+  /** A refusal of input with one fault. */
+  public static Refusal input(Fault fault) {
+    return input(List.of(fault));
   }
 
-  /** A refusal of input with messages, one or more. */
-  public static Refusal input(List<String> messages) {
-    return new Refusal(Kind.INPUT, messages);
+  /** A refusal of input with faults, one or more. */
+  public static Refusal input(List<Fault> faults) {
+    return new Refusal(Kind.INPUT, faults);
   }
 
-  private static List<String> lines(List<String> messages) {
-    return messages.stream().map(Visible::words).toList();
-  }
-
-  /** What is at fault. */
+  /** What is at fault as a whole. */
   public Kind kind() {
     return kind;
   }
 
-  /** The messages in the order in which they are read, each on one line. */
+  /** The faults, in the order in which they are read. */
+  public List<Fault> faults() {
+    return faults;
+  }
+
+  /** A message for each fault in the words of the API, each on one line. */
   public List<String> messages() {
-    return messages;
+    return messages(SettingNames.LIBRARY);
+  }
+
+  /** A message for each fault, each on one line, settings called as the program calls them. */
+  public List<String> messages(SettingNames names) {
+    return faults.stream().map(f -> f.message(names)).toList();
   }
 }

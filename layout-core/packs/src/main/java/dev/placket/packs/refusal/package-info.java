@@ -1,4 +1,4 @@
-/** A refusal: why a run ends without a pack, as a value. */
+/** A refusal: why a run ends without a pack, as a list of faults and the settings they name. */
 @NullMarked
 package dev.placket.packs.refusal;
 

@@ -6,6 +6,9 @@ import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.Relief;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.refusal.PackSetting;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.Remedy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -16,52 +19,54 @@ public final class NoRoomText {
   private NoRoomText() {}
 
   /**
-   * Lines for the reader, the first says that there is no room; flats are called by their ids.
+   * What the reader is told; the first says that there is no room. Flats are called by their ids.
    *
    * @param flats the flats with their files
    * @param units the unit of lengths
    */
-  public static List<String> lines(
+  public static List<Fault> faults(
       FitRequest request, Conflict conflict, FlatSet flats, Units units) {
-    List<String> lines = new ArrayList<>();
-    lines.add(first(request, conflict, id -> id, units));
-    lines.addAll(TooFewPixels.lines(request, conflict, flats, units));
-    return lines;
+    List<Fault> faults = new ArrayList<>();
+    faults.add(first(request, conflict, id -> id, units));
+    faults.addAll(TooFewPixels.faults(request, conflict, flats, units));
+    return faults;
   }
 
   /**
-   * The same lines for a folder, in which neither rules nor cells can be changed.
+   * The same for a folder, in which neither rules nor cells can be changed.
    *
    * @param flats the flats with their files
    * @param largerPaper paper on which they have room; null where none was found
    * @param units the unit of lengths
    */
-  public static List<String> ofFolder(
+  public static List<Fault> ofFolder(
       FitRequest request,
       Conflict conflict,
       FlatSet flats,
       @Nullable Paper largerPaper,
       Units units) {
-    List<String> lines = new ArrayList<>();
+    List<Fault> faults = new ArrayList<>();
     Conflict said = conflict.only(Relief.Kind.LEAVE_OUT);
-    lines.add(first(request, said, id -> flats.captions().getOrDefault(id, id), units));
-    lines.addAll(TooFewPixels.lines(request, conflict, flats, units));
+    faults.add(first(request, said, id -> flats.captions().getOrDefault(id, id), units));
+    faults.addAll(TooFewPixels.faults(request, conflict, flats, units));
     if (largerPaper != null) {
-      lines.add("they fit on larger paper: --paper " + quoted(largerPaper));
+      Remedy.Way way = new Remedy.Way("place them there", PackSetting.PAPER, quoted(largerPaper));
+      faults.add(Fault.noRoom("they fit on larger paper").with(Remedy.NONE.or(way)));
     }
-    return lines;
+    return faults;
   }
 
-  private static String first(
+  private static Fault first(
       FitRequest request, Conflict conflict, UnaryOperator<String> names, Units units) {
-    return "no room on "
-        + request.sheet().paper().name()
-        + ". "
-        + ConflictText.of(conflict, names, units::enough);
+    return Fault.noRoom(
+        "no room on "
+            + request.sheet().paper().name()
+            + ". "
+            + ConflictText.of(conflict, names, units::enough));
   }
 
   private static String quoted(Paper paper) {
     boolean upright = paper.height().compareTo(paper.width()) > 0;
-    return upright ? "\"" + paper.name() + " portrait\"." : paper.name() + ".";
+    return upright ? "\"" + paper.name() + " portrait\"" : paper.name();
   }
 }

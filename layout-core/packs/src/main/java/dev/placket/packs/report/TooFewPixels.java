@@ -11,7 +11,9 @@ import dev.placket.layout.flat.Limits;
 import dev.placket.layout.plan.Planner;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.refusal.PackSetting;
 import dev.placket.pictures.Raster;
+import dev.placket.pictures.fault.Fault;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,12 +24,12 @@ final class TooFewPixels {
   private TooFewPixels() {}
 
   /**
-   * One line for each such picture, with the way out. Empty unless the flats in conflict have room
+   * A fault for each such picture, with the way out. Empty unless the flats in conflict have room
    * once they may print larger than their pixels allow; nobody exports a picture anew in vain.
    */
-  static List<String> lines(FitRequest request, Conflict conflict, FlatSet flats, Units units) {
+  static List<Fault> faults(FitRequest request, Conflict conflict, FlatSet flats, Units units) {
     Set<String> limited = new LinkedHashSet<>();
-    List<String> lines = new ArrayList<>();
+    List<Fault> faults = new ArrayList<>();
     List<Flat> inConflict = inConflict(request, conflict);
     for (Flat flat : inConflict) {
       for (FlatSet.Item item : flats.items()) {
@@ -37,22 +39,19 @@ final class TooFewPixels {
             && item.file().picture() instanceof Raster raster
             && byPixels(flat, raster)) {
           limited.add(flat.id());
-          lines.add(line(item.file().name(), raster, units.length(greatest)));
+          faults.add(fault(item.file().name(), raster, units.length(greatest)));
         }
       }
     }
-    return limited.isEmpty() || !haveRoom(request, inConflict, limited) ? List.of() : lines;
+    return limited.isEmpty() || !haveRoom(request, inConflict, limited) ? List.of() : faults;
   }
 
-  private static String line(String file, Raster raster, String greatest) {
-    return file
-        + ": its "
-        + raster.width()
-        + " × "
-        + raster.height()
-        + " pixels limit it to "
-        + greatest
-        + "; export it with more pixels, or let it print blurred with --allow-soft.";
+  private static Fault fault(String file, Raster raster, String greatest) {
+    String found =
+        "its " + raster.width() + " × " + raster.height() + " pixels limit it to " + greatest;
+    return Fault.of(Fault.Kind.NO_ROOM, file, found)
+        .remedy("export it with more pixels")
+        .remedy("let it print blurred", PackSetting.ALLOW_SOFT);
   }
 
   private static List<Flat> inConflict(FitRequest request, Conflict conflict) {

@@ -20,6 +20,7 @@ import dev.placket.packs.report.NoRoom;
 import dev.placket.packs.report.NoRoomText;
 import dev.placket.packs.report.SheetResult;
 import dev.placket.packs.report.Units;
+import dev.placket.pictures.fault.Fault;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -71,7 +72,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
       }
     }
     List<SheetResult> results = new ArrayList<>();
-    List<String> noRoom = new ArrayList<>();
+    List<Fault> noRoom = new ArrayList<>();
     for (One one : OneScale.across(pack.oneScale(), sheets)) {
       results.add(result(one, noRoom, units));
     }
@@ -106,7 +107,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     return all;
   }
 
-  private static SheetResult result(One one, List<String> noRoom, Units units) {
+  private static SheetResult result(One one, List<Fault> noRoom, Units units) {
     ComposedSheet sheet = one.sheet();
     FitRequest request = one.request();
     Outcome outcome = one.outcome();
@@ -115,8 +116,9 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     }
     FlatSet all = new FlatSet(sheet.items(), sheet.ratios());
     if (outcome instanceof Conflict conflict) {
-      noRoom.add("sheet " + one.id() + " (" + sheet.name() + "):");
-      noRoom.addAll(NoRoomText.lines(request, conflict, all, units));
+      List<Fault> faults = new ArrayList<>(NoRoomText.faults(request, conflict, all, units));
+      faults.set(0, faults.get(0).in("sheet " + one.id() + " (" + sheet.name() + ")"));
+      noRoom.addAll(faults);
       return SheetResult.noRoom(one.id(), request, new NoRoom(conflict, Map.of()));
     }
     Fit fit = (Fit) outcome;

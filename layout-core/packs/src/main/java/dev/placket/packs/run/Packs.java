@@ -3,7 +3,7 @@ package dev.placket.packs.run;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.packs.compose.Composer;
 import dev.placket.packs.description.Described;
-import dev.placket.packs.description.PaperOption;
+import dev.placket.packs.description.PaperChoice;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.RunResult;
 import dev.placket.packs.text.Lettering;
@@ -38,7 +38,7 @@ public final class Packs {
    * @param how what is written where
    * @throws Refusal if an input is at fault or the flats have no room
    */
-  public static RunResult ofDescription(Described read, @Nullable PaperOption paper, RunOptions how)
+  public static RunResult ofDescription(Described read, @Nullable PaperChoice paper, RunOptions how)
       throws Refusal {
     Described described =
         paper == null

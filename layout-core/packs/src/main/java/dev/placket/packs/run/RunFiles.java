@@ -11,6 +11,7 @@ import dev.placket.packs.report.ReportOptions;
 import dev.placket.packs.report.ReportPage;
 import dev.placket.packs.report.RunResult;
 import dev.placket.packs.report.WrittenFiles;
+import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -79,7 +80,7 @@ public record RunFiles(
    * @param read flats with their pictures
    */
   public void check(List<FlatSet.Item> read) throws Refusal {
-    List<String> obstacles =
+    List<Fault> obstacles =
         new Outputs(out, overwrite)
             .obstacles(names(), read.stream().map(item -> item.file().path()));
     if (!obstacles.isEmpty()) {

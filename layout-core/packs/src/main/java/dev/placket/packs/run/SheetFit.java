@@ -76,7 +76,7 @@ final class SheetFit {
    * The sheets, mostly one: what is no view goes on further ones where there is no room at its
    * least size.
    *
-   * @throws Refusal with exit code 4 if nothing fits
+   * @throws Refusal if nothing fits
    */
   List<Placed> fit() throws Refusal {
     double length = sheet.windowsLength();

@@ -3,6 +3,7 @@ package dev.placket.packs.text;
 import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -97,10 +98,8 @@ public final class CellText {
 
   private static Refusal tooLong(String name, String value) {
     return Refusal.input(
-        "cell '"
-            + name
-            + "': '"
-            + value
-            + "' does not fit at the minimum lettering of 1.8 mm; shorten it.");
+        Fault.content("", "'" + value + "' does not fit at the minimum lettering of 1.8 mm")
+            .in("cell '" + name + "'")
+            .remedy("shorten it"));
   }
 }

@@ -2,6 +2,7 @@ package dev.placket.packs.text;
 
 import dev.placket.layout.units.Length;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
@@ -148,7 +149,10 @@ public final class Lettering {
   public void check(String text, String where) throws Refusal {
     String fault = fault(text);
     if (fault != null) {
-      throw Refusal.input(where + ": " + fault + "; write it in Latin, Greek or Cyrillic letters.");
+      throw Refusal.input(
+          Fault.content("", fault)
+              .in(where)
+              .remedy("write it in Latin, Greek or Cyrillic letters"));
     }
   }
 

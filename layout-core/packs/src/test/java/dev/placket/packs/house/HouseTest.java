@@ -3,6 +3,7 @@ package dev.placket.packs.house;
 import dev.placket.house.CycleRules;
 import dev.placket.house.ExplainedRules;
 import dev.placket.house.Library;
+import dev.placket.house.SpeechRules;
 import dev.placket.packs.refusal.Refusal;
 import java.util.Map;
 import java.util.Set;
@@ -35,7 +36,7 @@ class HouseTest {
               "compose",
               Set.of(
                   "description", "flats", "folder", "output", "page", "refusal", "table", "text")),
-          Map.entry("report", Set.of("flats", "placed", "text")),
+          Map.entry("report", Set.of("flats", "placed", "refusal", "text")),
           Map.entry("json", Set.of("flats", "placed", "refusal", "report")),
           Map.entry(
               "run",
@@ -51,6 +52,14 @@ class HouseTest {
                   "refusal",
                   "report",
                   "text")));
+    }
+  }
+
+  @Nested
+  class Speech extends SpeechRules {
+    @Override
+    protected Library library() {
+      return LIBRARY;
     }
   }
 

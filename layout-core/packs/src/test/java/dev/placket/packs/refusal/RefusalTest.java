@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.packs.description.PackReader;
+import dev.placket.pictures.fault.Fault;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -30,7 +31,7 @@ class RefusalTest {
 
   @Property
   void eachMessageIsOneLine(@ForAll String text) {
-    Refusal refusal = Refusal.input(List.of(text, "b"));
+    Refusal refusal = Refusal.input(List.of(Fault.content(text, text), Fault.noRoom("b")));
     assertEquals(2, refusal.messages().size());
     refusal.messages().forEach(m -> assertFalse(m.matches(BREAKING), m));
   }

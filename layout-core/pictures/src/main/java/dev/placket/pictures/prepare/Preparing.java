@@ -9,6 +9,7 @@ import dev.placket.pictures.Ground;
 import dev.placket.pictures.PictureException;
 import dev.placket.pictures.Raster;
 import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.fault.Fault;
 import java.util.Locale;
 
 /** Makes pictures ready for the size at which they are printed. */
@@ -101,15 +102,17 @@ public final class Preparing {
     double bytes = 4.0 * size.width() * size.height();
     if (bytes > limit) {
       throw new PictureException(
-          String.format(
-              Locale.ROOT,
-              "%s: rendering %d × %d pixels takes some %.0f MiB of memory, more than the limit of"
-                  + " %d; print it smaller, or with fewer pixels per inch",
-              drawing.name(),
-              size.width(),
-              size.height(),
-              bytes / (1 << 20),
-              limit >> 20));
+          Fault.limit(
+                  drawing.name(),
+                  String.format(
+                      Locale.ROOT,
+                      "rendering %d × %d pixels takes some %.0f MiB of memory, more than the limit of %d",
+                      size.width(),
+                      size.height(),
+                      bytes / (1 << 20),
+                      limit >> 20))
+              .remedy("print it smaller")
+              .remedy("print it with fewer pixels per inch"));
     }
     PixelGrid grid =
         PixelGrid.sharing(

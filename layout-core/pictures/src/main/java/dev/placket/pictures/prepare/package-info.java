@@ -8,7 +8,7 @@
  *       {@code ClearedRows}, {@code CroppedRows}, {@code AreaRows}). Clearing and encoding read
  *       their source two or three times instead of keeping it in memory.
  *   <li><b>Only a white background is cleared unasked.</b> What has another background may be a
- *       photograph, a label or a swatch and is placed whole. {@code --clear-colour} clears a
+ *       photograph, a label or a swatch and is placed whole. {@code Clearing.ANY_COLOUR} clears a
  *       background that four fifths of the border show, of any colour; what is left is the ink. On
  *       white only noise is lighter than the background; on a colour ink may be lighter or darker.
  *   <li><b>Edges are unmixed</b> ({@code Unmixing}) from the ink along the steepest way in ({@code
@@ -29,10 +29,9 @@
  *       time. Higher levels take several times as long for some per cent. Bands of eight rows
  *       misjudged the filter. The same rows give the same bytes on one build of Java only, since
  *       deflate is the zlib of the JDK or of the system.
- *   <li><b>Few colours are an option</b> ({@code PaletteRows}, {@code prepare --few-colours}): the
- *       smallest number that keeps the mean squared error below that of 60 dB, on white and
- *       premultiplied, with no pixel far off. A picture of at most 256 colours is left unchanged,
- *       so repeating the step changes nothing.
+ *   <li><b>Few colours are an option</b> ({@code PaletteRows}): the smallest number that keeps the
+ *       mean squared error below that of 60 dB, on white and premultiplied, with no pixel far off.
+ *       A picture of at most 256 colours is left unchanged, so repeating the step changes nothing.
  *   <li><b>Enlarged pictures are judged by their detail</b> ({@code ResolvedShare.judged}): by the
  *       density that is resolved, from a share of 0.85 down, since sharp pictures measure 0.9 and
  *       more.

@@ -24,7 +24,7 @@ class VisibleTest {
   @Property
   void anyTextStaysOnItsLine(@ForAll String text) {
     staysOnItsLine(Visible.line(text));
-    staysOnItsLine(String.valueOf(new PictureException(text).getMessage()));
+    staysOnItsLine(String.valueOf(new PictureException(Fault.content(text, text)).getMessage()));
   }
 
   @Property
@@ -42,7 +42,8 @@ class VisibleTest {
   @Example
   void ofPictures() {
     assertEquals(
-        "fr\\nont.svg: is empty; export it",
-        new PictureException("fr\nont.svg: is empty; export it").getMessage());
+        "fr\\nont.svg: is empty; export it.",
+        new PictureException(Fault.content("fr\nont.svg", "is empty").remedy("export it"))
+            .getMessage());
   }
 }

@@ -9,6 +9,7 @@ import dev.placket.house.CycleRules;
 import dev.placket.house.ExplainedRules;
 import dev.placket.house.Library;
 import dev.placket.house.PurityRules;
+import dev.placket.house.SpeechRules;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.pictures.PictureReader;
 import java.util.Map;
@@ -38,7 +39,15 @@ class HouseTest {
           "svg.rewrite", Set.of(),
           "fault", Set.of(),
           "", Set.of("css", "fault", "svg", "svg.bridge", "svg.rewrite"),
-          "prepare", Set.of(""));
+          "prepare", Set.of("", "fault"));
+    }
+  }
+
+  @Nested
+  class Speech extends SpeechRules {
+    @Override
+    protected Library library() {
+      return LIBRARY;
     }
   }
 

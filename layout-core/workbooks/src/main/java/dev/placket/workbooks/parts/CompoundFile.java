@@ -1,5 +1,6 @@
 package dev.placket.workbooks.parts;
 
+import dev.placket.pictures.fault.Fault;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -7,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Tells what a compound file ([MS-CFB]) holds: binary documents of several kinds, or a package
@@ -31,37 +33,52 @@ final class CompoundFile {
     return head.length >= MAGIC.length && Arrays.equals(Arrays.copyOf(head, MAGIC.length), MAGIC);
   }
 
-  /** What it is and what to do, as the end of a sentence. */
-  static String what(Path file) {
-    String found = "";
+  private record Content(String what, String todo, boolean certain) {}
+
+  /** What it is and what to do. */
+  static Fault fault(Path file) {
+    Content content = content(file);
+    return content == null
+        ? is(file, "encrypted or a binary document of an older kind", FileKind.SAVE_AS)
+        : is(file, content.what, content.todo);
+  }
+
+  private static Fault is(Path file, String what, String todo) {
+    return Fault.content(file, "is " + what).remedy(todo);
+  }
+
+  private static @Nullable Content content(Path file) {
+    Content found = null;
     byte[] entry = new byte[ENTRY];
     try (InputStream in = new BufferedInputStream(Files.newInputStream(file), 1 << 16)) {
       for (int i = 0; i < MOST_ENTRIES && in.readNBytes(entry, 0, ENTRY) == ENTRY; i++) {
-        String what = what(name(entry));
+        Content content = content(name(entry));
         // A password hides whatever else there is.
-        if (what.startsWith("protected")) {
-          return what;
+        if (content != null && content.certain) {
+          return content;
         }
-        found = found.isEmpty() ? what : found;
+        found = found == null ? content : found;
       }
     } catch (IOException e) {
       // What was read so far has to do.
     }
-    return found.isEmpty()
-        ? "encrypted or a binary document of an older kind" + FileKind.SAVE_AS
-        : found;
+    return found;
   }
 
-  private static String what(String name) {
+  private static @Nullable Content content(String name) {
     return switch (name) {
       case "EncryptedPackage", "EncryptionInfo" ->
-          "protected with a password, so encrypted; open it, remove the password and save it as an"
-              + " ISO/IEC 29500 workbook (.xlsx)";
-      case "Workbook", "Book" -> "an old binary workbook (.xls)" + FileKind.SAVE_AS;
-      case "WordDocument" -> "a text document (.doc), not a workbook; name a workbook (.xlsx)";
+          new Content(
+              "protected with a password, so encrypted",
+              "open it, remove the password and save it as an ISO/IEC 29500 workbook (.xlsx)",
+              true);
+      case "Workbook", "Book" ->
+          new Content("an old binary workbook (.xls)", FileKind.SAVE_AS, false);
+      case "WordDocument" ->
+          new Content("a text document (.doc), not a workbook", FileKind.NAME, false);
       case "PowerPoint Document" ->
-          "a set of slides (.ppt), not a workbook; name a workbook (.xlsx)";
-      default -> "";
+          new Content("a set of slides (.ppt), not a workbook", FileKind.NAME, false);
+      default -> null;
     };
   }
 

@@ -33,7 +33,10 @@ final class DocumentTypes {
       while (reader.hasNext()) {
         int next = reader.next();
         if (next == XMLStreamConstants.DTD) {
-          throw Refusal.input(file + ", part " + part + ": has " + XmlPart.DOCUMENT_TYPE);
+          throw Refusal.input(
+              new PartLabel(file.toString(), part)
+                  .fault(XmlPart.DOCUMENT_TYPE)
+                  .remedy(XmlPart.SAVE_AGAIN));
         }
         if (next == XMLStreamConstants.START_ELEMENT) {
           return;

@@ -1,6 +1,8 @@
 package dev.placket.workbooks.parts;
 
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.workbooks.refusal.WorkbookSetting;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -58,7 +60,8 @@ public final class Parts implements AutoCloseable {
       }
     } catch (IOException | IllegalArgumentException e) {
       throw Refusal.input(
-          file + ": is damaged as a package (" + e.getMessage() + "); save the workbook again.");
+          Fault.content(file, "is damaged as a package (" + e.getMessage() + ")")
+              .remedy("save the workbook again"));
     }
   }
 
@@ -77,16 +80,20 @@ public final class Parts implements AutoCloseable {
       total += Math.max(0, entry.getSize());
       if (List.of(name.split("[/\\\\]")).contains("..")) {
         throw Refusal.input(
-            file
-                + ": holds a part named "
-                + name
-                + ", which points outside the package, as in no valid workbook; do not open it unless"
-                + " you trust its sender, or open it in a spreadsheet program and save it again.");
+            Fault.content(
+                    file,
+                    "contains a part named "
+                        + name
+                        + ", which points outside the package, as in no valid workbook")
+                .remedy("do not open it unless you trust its sender")
+                .remedy("open it in a spreadsheet program and save it again"));
       }
       ZipEntry other = entries.put(PartNames.key(name), entry);
       if (other != null) {
         String both = name.equals(other.getName()) ? name : other.getName() + " as " + name;
-        throw Refusal.input(file + ": is damaged, it holds " + both + " twice; save it again.");
+        throw Refusal.input(
+            Fault.content(file, "is damaged, it contains " + both + " twice")
+                .remedy("save it again"));
       }
     }
     if (total > limits.bytes()) {
@@ -155,7 +162,8 @@ public final class Parts implements AutoCloseable {
     ZipEntry entry = find(name);
     if (entry == null) {
       throw Refusal.input(
-          file + ": is damaged, its part " + name + " is missing; save the workbook again.");
+          Fault.content(file, "is damaged, its part " + name + " is missing")
+              .remedy("save the workbook again"));
     }
     long before = unpacked.values().stream().mapToLong(Long::longValue).sum();
     long own = unpacked.getOrDefault(entry.getName(), 0L);
@@ -172,19 +180,17 @@ public final class Parts implements AutoCloseable {
       }
     } catch (IOException | IllegalArgumentException e) {
       throw Refusal.input(
-          file + ": its part " + name + " is damaged (" + e.getMessage() + "); save it again.");
+          Fault.content(file, "its part " + name + " is damaged (" + e.getMessage() + ")")
+              .remedy("save it again"));
     }
     unpacked.put(entry.getName(), size);
   }
 
   private static Refusal tooMuch(Path file, String found, String limit) {
     return Refusal.input(
-        file
-            + ": holds "
-            + found
-            + ", the limit is "
-            + limit
-            + "; if the workbook is valid, raise the limit with --max-mebibytes.");
+        Fault.limit(file, "contains " + found + ", the limit is " + limit)
+            .remedy(
+                "if the workbook is valid, raise the limit", WorkbookSetting.MAXIMUM_MEBIBYTES));
   }
 
   @Override

@@ -25,17 +25,17 @@ public record Relations(String part, List<Relation> list) {
   public static Relations of(Parts parts, String part) throws Refusal {
     String name = PartNames.relationsOf(part);
     return parts.has(name)
-        ? of(parts.file() + ", part " + name, parts.bytes(name), parts.limits(), part)
+        ? of(PartLabel.of(parts, name), parts.bytes(name), parts.limits(), part)
         : new Relations(part, List.of());
   }
 
   /**
    * Reads the relations of a part from their bytes.
    *
-   * @param what names them in messages
+   * @param what what messages call them
    * @throws Refusal if they are damaged
    */
-  public static Relations of(String what, byte[] xml, WorkbookLimits limits, String part)
+  public static Relations of(PartLabel what, byte[] xml, WorkbookLimits limits, String part)
       throws Refusal {
     List<Relation> list = new ArrayList<>();
     XmlPart.walk(

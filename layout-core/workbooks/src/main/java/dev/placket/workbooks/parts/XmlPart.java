@@ -13,10 +13,12 @@ import javax.xml.stream.XMLStreamReader;
  * fetched and nothing is expanded; ISO/IEC 29500-2 allows neither in a package.
  */
 public final class XmlPart {
-  /** What to say of a part with a document type. */
+  /** A document type, as found in a part. */
   static final String DOCUMENT_TYPE =
-      "a document type (DOCTYPE), which ISO/IEC 29500-2 does not allow; open the workbook in a"
-          + " spreadsheet program and save it again.";
+      "has a document type (DOCTYPE), which ISO/IEC 29500-2 does not allow";
+
+  /** What helps against one. */
+  static final String SAVE_AGAIN = "open the workbook in a spreadsheet program and save it again";
 
   private static final XMLInputFactory FACTORY = factory();
 
@@ -41,16 +43,16 @@ public final class XmlPart {
    * @throws Refusal naming part and line, if it is damaged or asks for too much
    */
   public static void walk(Parts parts, String name, Visitor visitor) throws Refusal {
-    walk(parts.file() + ", part " + name, parts.bytes(name), parts.limits(), visitor);
+    walk(PartLabel.of(parts, name), parts.bytes(name), parts.limits(), visitor);
   }
 
   /**
    * Visits XML from start to end.
    *
-   * @param what names it in messages
+   * @param what what messages call it
    * @throws Refusal as {@link #walk(Parts, String, Visitor)}
    */
-  public static void walk(String what, byte[] xml, WorkbookLimits limits, Visitor visitor)
+  public static void walk(PartLabel what, byte[] xml, WorkbookLimits limits, Visitor visitor)
       throws Refusal {
     try {
       XMLStreamReader reader = reader(new ByteArrayInputStream(xml));
@@ -64,10 +66,8 @@ public final class XmlPart {
     } catch (XMLStreamException e) {
       String[] lines = String.valueOf(e.getMessage()).split("\\R");
       throw Refusal.input(
-          what
-              + ": is damaged ("
-              + lines[lines.length - 1].strip()
-              + "); save the workbook again.");
+          what.fault("is damaged (" + lines[lines.length - 1].strip() + ")")
+              .remedy("save the workbook again"));
     }
   }
 
@@ -77,7 +77,7 @@ public final class XmlPart {
   }
 
   private static void walk(
-      String what, XMLStreamReader reader, WorkbookLimits limits, Visitor visitor)
+      PartLabel what, XMLStreamReader reader, WorkbookLimits limits, Visitor visitor)
       throws XMLStreamException, Refusal {
     int depth = 0;
     while (reader.hasNext()) {
@@ -94,7 +94,8 @@ public final class XmlPart {
         }
         case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE ->
             visitor.text(reader.getText());
-        case XMLStreamConstants.DTD -> throw Refusal.input(what + ": has " + DOCUMENT_TYPE);
+        case XMLStreamConstants.DTD ->
+            throw Refusal.input(what.fault(DOCUMENT_TYPE).remedy(SAVE_AGAIN));
         case XMLStreamConstants.ENTITY_REFERENCE ->
             throw damaged(what, reader, "it has an entity, " + reader.getLocalName());
         default -> {
@@ -104,13 +105,9 @@ public final class XmlPart {
     }
   }
 
-  private static Refusal damaged(String what, XMLStreamReader reader, String found) {
+  private static Refusal damaged(PartLabel what, XMLStreamReader reader, String found) {
     return Refusal.input(
-        what
-            + ", line "
-            + reader.getLocation().getLineNumber()
-            + ": "
-            + found
-            + ", which no valid workbook has; save the workbook again.");
+        what.fault(reader.getLocation().getLineNumber(), found + ", which no valid workbook has")
+            .remedy("save the workbook again"));
   }
 }

@@ -25,10 +25,10 @@ public record XmlText(byte[] mark, Charset charset, String text) {
   /**
    * Decodes a part.
    *
-   * @param what names it in messages
+   * @param what what messages call it
    * @throws Refusal if its bytes are not what they say
    */
-  public static XmlText of(String what, byte[] bytes) throws Refusal {
+  public static XmlText of(PartLabel what, byte[] bytes) throws Refusal {
     byte[] mark = mark(bytes);
     Charset charset = charset(bytes, mark.length);
     try {
@@ -41,7 +41,8 @@ public record XmlText(byte[] mark, Charset charset, String text) {
       return whole;
     } catch (CharacterCodingException e) {
       throw Refusal.input(
-          what + ": is not written in " + charset + " as it says; save the workbook again.");
+          what.fault("is not written in " + charset + " as it says")
+              .remedy("save the workbook again"));
     }
   }
 

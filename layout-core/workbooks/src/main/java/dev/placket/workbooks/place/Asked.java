@@ -1,10 +1,13 @@
 package dev.placket.workbooks.place;
 
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.Place;
 import dev.placket.workbooks.geometry.CellRange;
 import dev.placket.workbooks.geometry.Grid;
 import dev.placket.workbooks.read.Workbook;
 import dev.placket.workbooks.read.Worksheet;
+import dev.placket.workbooks.refusal.WorkbookSetting;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -66,40 +69,46 @@ public record Asked(List<String> windows, List<String> labelled) {
       List<CellRange> named = workbook.ranges(name, worksheet.entry());
       if (named.isEmpty()) {
         throw Refusal.input(
-            "worksheet '" + worksheet.name() + "': " + unknown(name, workbook, worksheet.entry()));
+            unknown(name, workbook, worksheet.entry()).at(Place.worksheet(worksheet.name())));
       }
       return named;
     }
   }
 
-  private static String unknown(String name, Workbook workbook, Workbook.Entry entry) {
+  private static Fault unknown(String name, Workbook workbook, Workbook.Entry entry) {
     if (name.matches(CELLS + "(:" + CELLS + ")?")) {
-      return "the range '"
-          + name
-          + "' leaves the worksheet, which ends with "
-          + CellRange.cell(Grid.COLUMNS - 1, Grid.ROWS - 1)
-          + "; name one inside it.";
+      return wrong(
+              "the range '"
+                  + name
+                  + "' leaves the worksheet, which ends with "
+                  + CellRange.cell(Grid.COLUMNS - 1, Grid.ROWS - 1))
+          .remedy("name one inside it");
     }
     List<String> elsewhere = workbook.sheets(name, entry);
     if (!elsewhere.isEmpty()) {
-      return "the name '"
-          + name
-          + "' lies on "
-          + String.join(", ", elsewhere)
-          + "; place the flats there with --worksheet, or name a range of this worksheet.";
+      return wrong("the name '" + name + "' lies on " + String.join(", ", elsewhere))
+          .remedy("place the flats there", WorkbookSetting.WORKSHEET)
+          .remedy("name a range of this worksheet");
     }
     return workbook
         .named(name, entry.index())
         .map(
             f ->
-                "the name '" + name + "' stands for " + f + ", which is no range of cells; mend it")
-        .orElse(
-            "'"
-                + name
-                + "' is neither a range, as in B5:H30, nor a defined name of ranges; the workbook"
-                + " defines "
-                + (workbook.names().isEmpty() ? "none" : names(workbook)))
-        .concat(".");
+                wrong("the name '" + name + "' stands for " + f + ", which is no range of cells")
+                    .remedy("mend it"))
+        .orElseGet(
+            () ->
+                wrong(
+                        "'"
+                            + name
+                            + "' is neither a range, as in B5:H30, nor a defined name of ranges")
+                    .remedy(
+                        "the workbook defines "
+                            + (workbook.names().isEmpty() ? "none" : names(workbook))));
+  }
+
+  private static Fault wrong(String found) {
+    return Fault.of(Fault.Kind.SETTING, "", found);
   }
 
   /** Of some worksheets those on which all of it can be found; all where it is found on none. */
@@ -132,13 +141,9 @@ public record Asked(List<String> windows, List<String> labelled) {
     for (CellRange merged : worksheet.merges()) {
       if (merged.meets(range) && !range.contains(merged)) {
         throw Refusal.input(
-            "worksheet '"
-                + worksheet.name()
-                + "': the merged cell "
-                + merged
-                + " lies half inside the window "
-                + name
-                + "; let the window hold all of it or none.");
+            Fault.content("", "the merged cell " + merged + " lies half inside the window " + name)
+                .at(Place.worksheet(worksheet.name()))
+                .remedy("let the window contain all of it or none"));
       }
     }
   }

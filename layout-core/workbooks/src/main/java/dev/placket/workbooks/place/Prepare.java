@@ -19,10 +19,13 @@ import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.PictureException;
 import dev.placket.pictures.Raster;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.Place;
 import dev.placket.pictures.prepare.ImageRows;
 import dev.placket.pictures.prepare.PngWriter;
 import dev.placket.workbooks.geometry.Emu;
 import dev.placket.workbooks.read.DrawnThing;
+import dev.placket.workbooks.refusal.WorkbookSetting;
 import dev.placket.workbooks.room.PageRoom;
 import java.awt.image.BufferedImage;
 import java.math.BigInteger;
@@ -82,16 +85,18 @@ final class Prepare {
     double pixels = flat.ink().width() * inches * flat.ink().height() * inches;
     if (pixels > MOST_PIXELS) {
       throw Refusal.input(
-          String.format(
-              Locale.ROOT,
-              "worksheet '%s': the flat %s would be printed %.0f mm long and need %.0f million"
-                  + " pixels, the limit is %.0f; set smaller paper for the worksheet, or give a"
-                  + " smaller range with --window.",
-              room.sheet().name(),
-              flat.id(),
-              Length.pt(scale * flat.ink().longestSide()).mm(),
-              pixels / 1e6,
-              MOST_PIXELS / 1e6));
+          Fault.limit(
+                  "",
+                  String.format(
+                      Locale.ROOT,
+                      "the flat %s would be printed %.0f mm long and need %.0f million pixels, the limit is %.0f",
+                      flat.id(),
+                      Length.pt(scale * flat.ink().longestSide()).mm(),
+                      pixels / 1e6,
+                      MOST_PIXELS / 1e6))
+              .at(Place.worksheet(room.sheet().name()))
+              .remedy("set smaller paper for the worksheet")
+              .remedy("give a smaller range", WorkbookSetting.WINDOW));
     }
   }
 

@@ -16,11 +16,14 @@ import dev.placket.packs.flats.SheetSpacing;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.NoRoomText;
 import dev.placket.packs.report.Units;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.Place;
 import dev.placket.workbooks.geometry.CellRange;
 import dev.placket.workbooks.geometry.Grid;
 import dev.placket.workbooks.geometry.PrintPage;
 import dev.placket.workbooks.read.Workbook;
 import dev.placket.workbooks.read.Worksheet;
+import dev.placket.workbooks.refusal.WorkbookSetting;
 import dev.placket.workbooks.room.FindRoom;
 import dev.placket.workbooks.room.PageRoom;
 import dev.placket.workbooks.room.Wanted;
@@ -58,7 +61,7 @@ public final class WorksheetFit {
    * The fit, with pictures.
    *
    * @param asked ranges that the caller named
-   * @throws Refusal with exit code 4 if nothing fits, 2 if a range does not exist
+   * @throws Refusal if nothing fits, or a range does not exist
    */
   public Fitted fit(FlatSet set, Workbook workbook, Asked asked) throws Refusal {
     List<Flat> plain = flats(set, 0);
@@ -74,7 +77,7 @@ public final class WorksheetFit {
                 asked.labelled(workbook, worksheet),
                 least(plain, true),
                 least(plain, false)));
-    List<String> why = new ArrayList<>();
+    List<Fault> why = new ArrayList<>();
     Fitted best = largest(set, rooms, pages.printed(), why);
     if (best == null) {
       best = largest(set, rooms, pages.beyond(), why);
@@ -82,7 +85,7 @@ public final class WorksheetFit {
     if (best != null) {
       return best;
     }
-    String outside = outside(windows, pages.areas());
+    Fault outside = outside(windows, pages.areas());
     if (outside != null) {
       throw new Refusal(Refusal.Kind.NO_ROOM, List.of(outside));
     }
@@ -90,17 +93,18 @@ public final class WorksheetFit {
   }
 
   /** What to say where no window lies on anything that is printed; else null. */
-  private @Nullable String outside(Map<String, CellRange> windows, List<CellRange> printed) {
+  private @Nullable Fault outside(Map<String, CellRange> windows, List<CellRange> printed) {
     boolean meet = windows.values().stream().anyMatch(w -> printed.stream().anyMatch(w::meets));
     return meet || windows.isEmpty()
         ? null
-        : "worksheet '"
-            + worksheet.name()
-            + "': no room: "
-            + words(windows.values())
-            + " is not printed, only "
-            + words(printed)
-            + " is; extend the print area, or name a range within it with --window.";
+        : noRoom(
+                "no room: "
+                    + words(windows.values())
+                    + " is not printed, only "
+                    + words(printed)
+                    + " is")
+            .remedy("extend the print area")
+            .remedy("name a range within it", WorkbookSetting.WINDOW);
   }
 
   private static String words(Collection<CellRange> ranges) {
@@ -108,7 +112,7 @@ public final class WorksheetFit {
   }
 
   private @Nullable Fitted largest(
-      FlatSet set, FindRoom rooms, List<PrintPage> pages, List<String> why) throws Refusal {
+      FlatSet set, FindRoom rooms, List<PrintPage> pages, List<Fault> why) throws Refusal {
     List<PageRoom> candidates = new ArrayList<>();
     for (int i = 0; i < pages.size() && candidates.size() < MOST_PAGES; i++) {
       PageRoom room = rooms.of(pages.get(i));
@@ -121,7 +125,7 @@ public final class WorksheetFit {
     Fit best = null;
     for (PageRoom room : candidates) {
       List<Flat> flats = in(room, flats(set, room.page().percent()));
-      String lacking = lacking(room, flats);
+      Fault lacking = lacking(room, flats);
       if (lacking != null) {
         why.add(lacking);
         continue;
@@ -162,19 +166,19 @@ public final class WorksheetFit {
   }
 
   /** What to say where a page has nothing blank of a window that a flat names; else null. */
-  private @Nullable String lacking(PageRoom room, List<Flat> flats) {
+  private @Nullable Fault lacking(PageRoom room, List<Flat> flats) {
     List<String> all = room.sheet().windows().stream().map(Window::name).toList();
     for (Flat flat : flats) {
       if (!all.containsAll(flat.windows())) {
-        return "worksheet '"
-            + worksheet.name()
-            + "': nothing is blank in the window "
-            + String.join(" or ", flat.windows())
-            + " of the flat "
-            + flat.id()
-            + " on page "
-            + room.page().cells()
-            + "; clear it or name another.";
+        return noRoom(
+                "nothing is blank in the window "
+                    + String.join(" or ", flat.windows())
+                    + " of the flat "
+                    + flat.id()
+                    + " on page "
+                    + room.page().cells())
+            .remedy("clear it")
+            .remedy("name another");
       }
     }
     return null;
@@ -201,29 +205,29 @@ public final class WorksheetFit {
         .orElse(0);
   }
 
-  private List<String> conflict(PageRoom room, FitRequest request, Conflict conflict, FlatSet set) {
-    List<String> lines = new ArrayList<>();
-    List<String> said = NoRoomText.lines(request, conflict, set, units);
-    lines.add("worksheet '" + worksheet.name() + "': " + said.get(0));
+  private List<Fault> conflict(PageRoom room, FitRequest request, Conflict conflict, FlatSet set) {
+    List<Fault> faults = new ArrayList<>(NoRoomText.faults(request, conflict, set, units));
+    faults.set(0, faults.get(0).at(Place.worksheet(worksheet.name())));
     CellRange largest = room.blank().get(0);
-    lines.add("  its largest blank window is " + largest + ", " + printed(room, largest));
-    lines.addAll(said.subList(1, said.size()));
-    lines.add(
-        "  another way: clear cells round "
-            + largest
-            + " or widen its columns and rows, or print the worksheet larger than "
-            + room.page().percent()
-            + " %");
-    return lines;
+    faults.add(
+        noRoom("its largest blank window is " + largest + ", " + printed(room, largest))
+            .remedy("clear cells round it")
+            .remedy("widen its columns and rows")
+            .remedy("print the worksheet larger than " + room.page().percent() + " %"));
+    return faults;
   }
 
-  private String nothingBlank(List<Flat> flats) {
-    return "worksheet '"
-        + worksheet.name()
-        + "': no room: no blank window of its printed pages holds any of the flats, which need at"
-        + " least "
-        + onPaper(least(flats, true), least(flats, false))
-        + "; clear or merge cells to leave one, or name a further worksheet with --worksheet.";
+  private Fault nothingBlank(List<Flat> flats) {
+    return noRoom(
+            "no room: no blank window of its printed pages is large enough for any of the flats,"
+                + " which need at least "
+                + onPaper(least(flats, true), least(flats, false)))
+        .remedy("clear or merge cells to leave one")
+        .remedy("name a further worksheet", WorkbookSetting.WORKSHEET);
+  }
+
+  private Fault noRoom(String found) {
+    return Fault.noRoom(found).at(Place.worksheet(worksheet.name()));
   }
 
   private String printed(PageRoom room, CellRange cells) {

@@ -1,7 +1,9 @@
 package dev.placket.workbooks.read;
 
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.workbooks.parts.Parts;
+import dev.placket.workbooks.refusal.WorkbookSetting;
 
 /** Counts what worksheets hold against the limit. */
 final class Tally {
@@ -16,10 +18,11 @@ final class Tally {
   void one() throws Refusal {
     if (++count > parts.limits().cells()) {
       throw Refusal.input(
-          parts.file()
-              + ": its worksheets hold more than "
-              + parts.limits().cells()
-              + " cells, the limit; name fewer worksheets, or raise it with --max-cells.");
+          Fault.limit(
+                  parts.file(),
+                  "its worksheets have more than " + parts.limits().cells() + " cells, the limit")
+              .remedy("name fewer worksheets")
+              .remedy("raise it", WorkbookSetting.MAXIMUM_CELLS));
     }
   }
 }

@@ -1,12 +1,14 @@
 package dev.placket.workbooks.read;
 
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.workbooks.parts.Element;
 import dev.placket.workbooks.parts.Parts;
 import dev.placket.workbooks.parts.Relation;
 import dev.placket.workbooks.parts.Relations;
 import dev.placket.workbooks.parts.Visitor;
 import dev.placket.workbooks.parts.XmlPart;
+import dev.placket.workbooks.refusal.WorkbookSetting;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -97,10 +99,10 @@ public final class WorkbookReader implements Visitor {
     }
     if (worksheets.size() == parts.limits().worksheets()) {
       throw Refusal.input(
-          parts.file()
-              + ": holds more than "
-              + parts.limits().worksheets()
-              + " worksheets, the limit; raise it with --max-worksheets.");
+          Fault.limit(
+                  parts.file(),
+                  "has more than " + parts.limits().worksheets() + " worksheets, the limit")
+              .remedy("raise it", WorkbookSetting.MAXIMUM_WORKSHEETS));
     }
     boolean hidden = !e.get("state", "visible").equals("visible");
     worksheets.add(new Workbook.Entry(e.get("name", ""), relation.target(), index, hidden));

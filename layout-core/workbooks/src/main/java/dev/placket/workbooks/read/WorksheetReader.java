@@ -1,6 +1,8 @@
 package dev.placket.workbooks.read;
 
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.Place;
 import dev.placket.workbooks.geometry.CellRange;
 import dev.placket.workbooks.geometry.ColumnWidth;
 import dev.placket.workbooks.geometry.DigitWidth;
@@ -64,10 +66,9 @@ public final class WorksheetReader {
     Relation drawing = relations.get(sheet.drawing);
     if (sheet.drawing != null && (drawing == null || !parts.has(drawing.target()))) {
       throw Refusal.input(
-          parts.file()
-              + ", worksheet '"
-              + entry.name()
-              + "': is damaged, its drawing is missing; save the workbook again.");
+          Fault.content(parts.file(), "is damaged, its drawing is missing")
+              .at(Place.worksheet(entry.name()))
+              .remedy("save the workbook again"));
     }
     if (drawing != null) {
       DrawnReader drawn = new DrawnReader();

@@ -6,6 +6,7 @@ import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.output.PackName;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.text.Lettering;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.workbooks.place.Asked;
 import dev.placket.workbooks.read.Workbook;
 import java.nio.file.Path;
@@ -23,7 +24,7 @@ public record DescribedSource(DescribedWorkbook said, Path onto) implements Work
   @Override
   public WorkbookFlats of(Workbook workbook, Lettering lettering) throws Refusal {
     List<WorkbookFlats.Task> tasks = new ArrayList<>();
-    List<String> wrong = new ArrayList<>();
+    List<Fault> wrong = new ArrayList<>();
     for (Map.Entry<String, PackWorksheet> e : said.worksheets().entrySet()) {
       PackWorksheet worksheet = e.getValue();
       FlatSet set = said.flats().get(e.getKey());

@@ -2,7 +2,9 @@ package dev.placket.workbooks.run;
 
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.PictureReader;
+import dev.placket.pictures.fault.Fault;
 import dev.placket.workbooks.read.Workbook;
+import dev.placket.workbooks.refusal.WorkbookSetting;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -61,14 +63,16 @@ final class Jobs {
         workbook.worksheets().stream().filter(w -> !w.hidden() && !taken.contains(w)).toList();
     if (shown.isEmpty()) {
       throw Refusal.input(
-          onto + ": shows no worksheet for the flats; name a hidden worksheet with --worksheet.");
+          Fault.content(onto, "shows no worksheet for the flats")
+              .remedy("name a hidden worksheet", WorkbookSetting.WORKSHEET));
     }
     return shown;
   }
 
-  /** What to say of a worksheet that is not there. */
-  static String unknown(Path onto, String name, Workbook workbook) {
-    return onto + ": has no worksheet '" + name + "'; it has " + names(workbook) + ".";
+  /** The fault of a worksheet that is not there. */
+  static Fault unknown(Path onto, String name, Workbook workbook) {
+    return Fault.content(onto, "has no worksheet '" + name + "'")
+        .remedy("it has " + names(workbook));
   }
 
   private static String names(Workbook workbook) {
@@ -82,12 +86,13 @@ final class Jobs {
 
   private static List<Path> list(Path folder) throws Refusal {
     if (!Files.isDirectory(folder)) {
-      throw Refusal.input(folder + ": is not a folder; give the folder with the drawings.");
+      throw Refusal.input(
+          Fault.unreadable(folder, "is not a folder").remedy("give the folder with the drawings"));
     }
     try (Stream<Path> all = Files.list(folder)) {
       return all.sorted().toList();
     } catch (IOException e) {
-      throw Refusal.input(folder + ": cannot be read: " + e.getMessage() + ".");
+      throw Refusal.input(Fault.unreadable(folder, "cannot be read: " + e.getMessage()));
     }
   }
 }

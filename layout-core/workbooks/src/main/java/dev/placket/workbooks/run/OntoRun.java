@@ -13,6 +13,8 @@ import dev.placket.packs.run.RunFiles;
 import dev.placket.packs.run.RunOptions;
 import dev.placket.packs.text.Lettering;
 import dev.placket.pictures.PictureException;
+import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.fault.Place;
 import dev.placket.pictures.prepare.ImageRows;
 import dev.placket.pictures.prepare.PngWriter;
 import dev.placket.workbooks.parts.Parts;
@@ -24,6 +26,7 @@ import dev.placket.workbooks.read.Workbook;
 import dev.placket.workbooks.read.WorkbookReader;
 import dev.placket.workbooks.read.Worksheet;
 import dev.placket.workbooks.read.WorksheetReader;
+import dev.placket.workbooks.refusal.WorkbookSetting;
 import dev.placket.workbooks.show.OntoWords;
 import dev.placket.workbooks.show.Preview;
 import dev.placket.workbooks.show.WorksheetJson;
@@ -59,7 +62,8 @@ public record OntoRun(
   public RunResult run() throws Refusal {
     if (tolerance < 0) {
       throw Refusal.input(
-          "--tolerance " + tolerance + ": is not a tolerance; give a number of pixels, 0 or more.");
+          Fault.setting(WorkbookSetting.TOLERANCE, tolerance, "is not a tolerance")
+              .remedy("give a number of pixels, 0 or more"));
     }
     try (Parts parts = Parts.open(onto, limits)) {
       return run(parts);
@@ -93,14 +97,17 @@ public record OntoRun(
 
   private Fitted firstWithRoom(WorkbookFlats.Task task, Workbook workbook, Sheets sheets)
       throws Refusal {
-    List<String> why = new ArrayList<>();
+    List<Fault> why = new ArrayList<>();
     List<Workbook.Entry> worksheets = task.ranges().on(workbook, task.worksheets());
     Worksheet bare = null;
     boolean allBare = true;
     for (Workbook.Entry entry : worksheets) {
       Worksheet read = sheets.read(entry);
       if (read.bare(Anchored.OWN) && worksheets.size() > 1) {
-        why.add("worksheet '" + entry.name() + "' is empty and skipped; name it to use it.");
+        why.add(
+            Fault.noRoom("is empty and skipped")
+                .at(Place.worksheet(entry.name()))
+                .remedy("name it to use it", WorkbookSetting.WORKSHEET));
         bare = bare == null ? read : bare;
         continue;
       }
@@ -111,7 +118,7 @@ public record OntoRun(
         if (e.kind() != Refusal.Kind.NO_ROOM) {
           throw e;
         }
-        why.addAll(e.messages());
+        why.addAll(e.faults());
       }
     }
     // Where all are bare, nobody meant another one.

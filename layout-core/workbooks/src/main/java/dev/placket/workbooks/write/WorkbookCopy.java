@@ -1,6 +1,7 @@
 package dev.placket.workbooks.write;
 
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.workbooks.parts.PartLabel;
 import dev.placket.workbooks.parts.PartNames;
 import dev.placket.workbooks.parts.Parts;
 import dev.placket.workbooks.parts.Relations;
@@ -88,7 +89,10 @@ public final class WorkbookCopy {
       n++;
     }
     String drawing = folder + "drawing" + n + ".xml";
-    added.put(drawing, XmlText.of(drawing, bytes(new AnchorXml(spellings).emptyDrawing())).bytes());
+    added.put(
+        drawing,
+        XmlText.of(PartLabel.of(parts, drawing), bytes(new AnchorXml(spellings).emptyDrawing()))
+            .bytes());
     types.add(drawing, Spellings.DRAWING_TYPE);
     String relationsPart = PartNames.relationsOf(sheet);
     RelationsText relations = relations(relationsPart);
@@ -144,7 +148,7 @@ public final class WorkbookCopy {
       if (name.endsWith(".rels")) {
         String from = name.replace("_rels/", "").replaceAll("\\.rels$", "");
         byte[] now = whole(name).bytes();
-        Relations.of(parts.file() + ", part " + name, now, parts.limits(), from)
+        Relations.of(PartLabel.of(parts, name), now, parts.limits(), from)
             .list()
             .forEach(r -> shown.add(r.target()));
       }
@@ -188,7 +192,7 @@ public final class WorkbookCopy {
   private XmlText whole(String part) throws Refusal {
     byte[] now = changed.getOrDefault(String.valueOf(parts.spelled(part)), added.get(part));
     byte[] bytes = now == null ? parts.bytes(part) : now;
-    return XmlText.of(parts.file() + ", part " + part, bytes);
+    return XmlText.of(PartLabel.of(parts, part), bytes);
   }
 
   private void change(String part, String text) throws Refusal {

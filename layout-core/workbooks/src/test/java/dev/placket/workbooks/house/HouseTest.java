@@ -3,6 +3,7 @@ package dev.placket.workbooks.house;
 import dev.placket.house.CycleRules;
 import dev.placket.house.ExplainedRules;
 import dev.placket.house.Library;
+import dev.placket.house.SpeechRules;
 import dev.placket.workbooks.parts.Parts;
 import java.util.Map;
 import java.util.Set;
@@ -23,13 +24,22 @@ class HouseTest {
     protected Map<String, Set<String>> mayUse() {
       return Map.ofEntries(
           Map.entry("geometry", Set.of()),
-          Map.entry("parts", Set.of()),
-          Map.entry("read", Set.of("geometry", "parts")),
+          Map.entry("refusal", Set.of()),
+          Map.entry("parts", Set.of("refusal")),
+          Map.entry("read", Set.of("geometry", "parts", "refusal")),
           Map.entry("room", Set.of("geometry", "read")),
-          Map.entry("place", Set.of("geometry", "read", "room")),
+          Map.entry("place", Set.of("geometry", "read", "refusal", "room")),
           Map.entry("write", Set.of("parts", "place", "read")),
           Map.entry("show", Set.of("geometry", "place", "read", "room")),
-          Map.entry("run", Set.of("parts", "place", "read", "show", "write")));
+          Map.entry("run", Set.of("parts", "place", "read", "refusal", "show", "write")));
+    }
+  }
+
+  @Nested
+  class Speech extends SpeechRules {
+    @Override
+    protected Library library() {
+      return LIBRARY;
     }
   }
 

@@ -2,7 +2,9 @@ package dev.placket.packs.description;
 
 import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.refusal.PackSetting;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -10,13 +12,13 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The paper that {@code --paper} names: by its name, with the way up where that is stated, or by
- * its two sides.
+ * The paper that a caller names: by its name, with the way up where that is stated, or by its two
+ * sides.
  *
  * @param paper the paper, landscape where nothing else is stated
  * @param turned whether the way up is stated, so that it holds for a description, too
  */
-public record PaperOption(Paper paper, boolean turned) {
+public record PaperChoice(Paper paper, boolean turned) {
   private static final Pattern SIDES =
       Pattern.compile("([0-9.]+)\\s*(mm|cm|in|pt)?\\s*[x×]\\s*([0-9.]+)\\s*(mm|cm|in|pt)");
 
@@ -24,12 +26,12 @@ public record PaperOption(Paper paper, boolean turned) {
   private static final Length MOST = Length.pt(14_400);
 
   /**
-   * Reads the option.
+   * Reads the name.
    *
-   * @return null where it is not given
+   * @return null where it is null
    * @throws Refusal if it is neither a known name nor two sides
    */
-  public static @Nullable PaperOption of(@Nullable String text) throws Refusal {
+  public static @Nullable PaperChoice of(@Nullable String text) throws Refusal {
     if (text == null) {
       return null;
     }
@@ -38,44 +40,40 @@ public record PaperOption(Paper paper, boolean turned) {
     String way = words.length == 2 ? words[1].toLowerCase(Locale.ROOT) : "landscape";
     if (named != null && words.length <= 2 && List.of("landscape", "portrait").contains(way)) {
       Paper paper = way.equals("portrait") ? named.portrait() : named.landscape();
-      return new PaperOption(paper, words.length == 2);
+      return new PaperChoice(paper, words.length == 2);
     }
     Matcher sides = SIDES.matcher(text.strip());
     if (sides.matches()) {
       return sides(text, sides);
     }
     throw Refusal.input(
-        "--paper "
-            + text
-            + ": unknown; known are "
-            + String.join(", ", Paper.NAMED.stream().map(Paper::name).toList())
-            + ", each also with portrait after it, or width and height as in 210x148mm.");
+        Fault.setting(PackSetting.PAPER, text, "unknown")
+            .remedy(
+                "known are "
+                    + String.join(", ", Paper.NAMED.stream().map(Paper::name).toList())
+                    + ", each also with portrait after it, or width and height as in 210x148mm"));
   }
 
-  private static PaperOption sides(String text, Matcher sides) throws Refusal {
+  private static PaperChoice sides(String text, Matcher sides) throws Refusal {
     String unit = sides.group(4);
     String first = sides.group(2) == null ? unit : sides.group(2);
     try {
       Length width = Length.parse(sides.group(1) + first);
       Length height = Length.parse(sides.group(3) + unit);
       Paper paper = new Paper(text.strip().replaceAll("\\s+", ""), width, height);
-      check("--paper " + text, paper);
-      return new PaperOption(paper, true);
+      check(text, paper);
+      return new PaperChoice(paper, true);
     } catch (IllegalArgumentException e) {
       throw Refusal.input(
-          "--paper " + text + ": is not a paper size; give width and height, as in 210x148mm.");
+          Fault.setting(PackSetting.PAPER, text, "is not a paper size")
+              .remedy("give width and height, as in 210x148mm"));
     }
   }
 
-  /**
-   * Refuses paper larger than a page of a PDF may be.
-   *
-   * @param where what the message calls its place
-   */
-  public static void check(String where, Paper paper) throws Refusal {
+  private static void check(String text, Paper paper) throws Refusal {
     String over = over(paper);
     if (over != null) {
-      throw Refusal.input(where + ": " + over + "; use smaller paper.");
+      throw Refusal.input(Fault.setting(PackSetting.PAPER, text, over).remedy("use smaller paper"));
     }
   }
 
