@@ -25,7 +25,8 @@ import picocli.CommandLine.Command;
       RastersCommand.class,
       WorkbooksCommand.class,
       RowsCommand.class,
-      DrawingsCommand.class
+      DrawingsCommand.class,
+      WarmCommand.class
     },
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND")

@@ -1,9 +1,11 @@
 package dev.placket.pictures;
 
 import dev.placket.pictures.svg.bridge.BoxPairs;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Paint;
 import java.awt.Shape;
+import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Rectangle2D;
@@ -34,6 +36,12 @@ final class DrawnBounds {
 
   /** A sheet may fall short of the edge of the view by this share. */
   private static final double EDGE = 1e-4;
+
+  /** The corner of a square cap, in halves of the width. */
+  private static final double SQUARE_CAP = 1.4143;
+
+  /** More than the rounding of stroked outlines, as a share. */
+  private static final double ROUNDING = 1.001;
 
   private static final int WHITE = 250;
   private static final int FAINT = 8;
@@ -99,17 +107,59 @@ final class DrawnBounds {
       int kind = kind(fill.getPaint());
       if (kind >= 0) {
         behind(fill, at, kind);
-        include(fill.getShape(), at, clip, kind);
+        if (mayAdd(fill.getShape(), at, 0, kind)) {
+          include(fill.getShape(), at, clip, kind);
+        }
       }
     } else if (painter instanceof StrokeShapePainter stroke) {
       int kind = kind(stroke.getPaint());
-      if (kind >= 0 && stroke.getStroke() != null) {
+      if (kind >= 0
+          && stroke.getStroke() != null
+          && mayAdd(stroke.getShape(), at, reach(stroke.getStroke()), kind)) {
         include(stroke.getStroke().createStrokedShape(stroke.getShape()), at, clip, kind);
       }
     } else if (painter instanceof MarkerShapePainter markers
         && markers.getPaintedBounds2D() != null) {
       include(markers.getPaintedBounds2D(), at, clip, 0);
     }
+  }
+
+  /**
+   * Whether a shape may reach beyond the ink so far. Most of a garment lies inside its outline, and
+   * neither its strokes nor its cuts need be found for that.
+   *
+   * @param reach the most by which a stroke goes beyond the shape, in the shape's units
+   */
+  private boolean mayAdd(Shape shape, AffineTransform at, double reach, int kind) {
+    if (kind == 1 && boxes[0] != null) {
+      return false;
+    }
+    Rectangle2D.Double had = boxes[kind];
+    if (had == null || !Double.isFinite(reach)) {
+      return true;
+    }
+    Rectangle2D b = shape.getBounds2D();
+    Rectangle2D most =
+        new Rectangle2D.Double(
+            b.getX() - reach,
+            b.getY() - reach,
+            b.getWidth() + 2 * reach,
+            b.getHeight() + 2 * reach);
+    Rectangle2D there = at.createTransformedShape(most).getBounds2D();
+    return !(there.getMinX() >= had.getMinX()
+        && there.getMinY() >= had.getMinY()
+        && there.getMaxX() <= had.getMaxX()
+        && there.getMaxY() <= had.getMaxY());
+  }
+
+  /** Half the width, longer at square caps and at mitres; infinite where that is not known. */
+  private static double reach(Stroke stroke) {
+    if (!(stroke instanceof BasicStroke line)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    boolean mitred = line.getLineJoin() == BasicStroke.JOIN_MITER;
+    double longest = mitred ? Math.max(SQUARE_CAP, line.getMiterLimit()) : SQUARE_CAP;
+    return line.getLineWidth() / 2 * longest * ROUNDING;
   }
 
   private void behind(FillShapePainter fill, AffineTransform at, int kind) {
