@@ -120,6 +120,25 @@ class NoRoomByPixelsTest {
     assertFalse(none.err().contains("pixels"), none.err());
   }
 
+  /** Both are 150 mm wide and more at 180 mm long, and the sheet is 297 mm wide. */
+  @Test
+  void pixelsAreNotNamedWhereTheFrontTakesPartAndMoreWouldNotHelp() throws IOException {
+    front(250, 300);
+    Run none = pack(", least: 180mm", ", least: 180mm");
+    assertEquals(4, none.code(), none.out() + none.err());
+    assertTrue(none.err().contains("front"), none.err());
+    assertFalse(none.err().contains("pixels"), none.err());
+  }
+
+  /** A stated least size of 55 mm is more than the 50.8 mm that its pixels give. */
+  @Test
+  void pixelsAreNamedWhereTheLeastSizeIsAlreadySoft() throws IOException {
+    front(250, 300);
+    Run none = pack(", least: 55mm", ", least: 60mm");
+    assertEquals(4, none.code(), none.out() + none.err());
+    assertTrue(line(none.err()).contains("250 × 300 pixels limit it to 55.0 mm"), none.err());
+  }
+
   /** The description itself limits the front to less than its 300 pixels give. */
   @Test
   void pixelsAreNotNamedWhereTheDescriptionLimitsThePicture() throws IOException {
