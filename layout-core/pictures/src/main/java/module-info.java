@@ -20,6 +20,8 @@ module dev.placket.pictures {
   requires org.htmlunit.cssparser;
 
   exports dev.placket.pictures;
+  exports dev.placket.pictures.base;
   exports dev.placket.pictures.fault;
   exports dev.placket.pictures.prepare;
+  exports dev.placket.pictures.typeface;
 }

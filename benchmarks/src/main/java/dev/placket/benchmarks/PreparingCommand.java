@@ -3,7 +3,7 @@ package dev.placket.benchmarks;
 import dev.placket.benchmarks.outside.Program;
 import dev.placket.benchmarks.outside.Row;
 import dev.placket.benchmarks.preparing.PreparingTimes;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;

@@ -5,7 +5,7 @@ import dev.placket.benchmarks.suite.Exceptions;
 import dev.placket.benchmarks.suite.Judged;
 import dev.placket.benchmarks.suite.Standing;
 import dev.placket.benchmarks.suite.Suite;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;

@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.placket.demo.pack.ExamplePack;
-import dev.placket.pictures.Typefaces;
+import dev.placket.pictures.typeface.Typefaces;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;

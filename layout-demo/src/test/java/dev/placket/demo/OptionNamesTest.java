@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.demo.console.OptionNames;
 import dev.placket.packs.refusal.PackSetting;
-import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.ReadLimit;
 import dev.placket.pictures.fault.Remedy;

@@ -2,11 +2,11 @@ package dev.placket.benchmarks.preparing;
 
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.pictures.Drawing;
-import dev.placket.pictures.PictureException;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.PictureSource;
-import dev.placket.pictures.ReadLimits;
-import dev.placket.pictures.ViewBox;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
+import dev.placket.pictures.base.ViewBox;
 import dev.placket.pictures.prepare.PixelGrid;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.preparing;
 
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.prepare.PixelGrid;
 import dev.placket.pictures.prepare.PixelRows;
 import java.awt.image.BufferedImage;

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.preparing;
 
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -3,7 +3,7 @@ package dev.placket.benchmarks.preparing;
 import dev.placket.benchmarks.outside.Program;
 import dev.placket.benchmarks.outside.Row;
 import dev.placket.benchmarks.outside.Times;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.prepare.AreaRows;
 import dev.placket.pictures.prepare.PixelGrid;
 import java.io.IOException;

@@ -1,8 +1,8 @@
 package dev.placket.benchmarks.suite;
 
-import dev.placket.pictures.PictureException;
-import dev.placket.pictures.PictureSource;
-import dev.placket.pictures.Typefaces;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.typeface.Typefaces;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,7 +1,10 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.ReadLimit;
+import dev.placket.pictures.raster.Format;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -1,6 +1,7 @@
 package dev.placket.pictures;
 
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.base.PictureNote;
 import java.util.List;
 
 /** A picture that was read: either drawn with paths or made of pixels. */

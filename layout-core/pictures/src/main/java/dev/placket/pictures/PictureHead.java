@@ -2,6 +2,7 @@ package dev.placket.pictures;
 
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.PixelSize;
+import dev.placket.pictures.raster.RasterHead;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -3,6 +3,9 @@ package dev.placket.pictures;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.base.Ground;
+import dev.placket.pictures.base.PictureNote;
+import dev.placket.pictures.base.ViewBox;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

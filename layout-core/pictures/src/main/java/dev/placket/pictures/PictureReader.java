@@ -2,7 +2,21 @@ package dev.placket.pictures;
 
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureNote;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.ink.GroundFinder;
+import dev.placket.pictures.ink.InkFinder;
+import dev.placket.pictures.raster.Format;
+import dev.placket.pictures.raster.MemorySource;
+import dev.placket.pictures.raster.RasterFile;
+import dev.placket.pictures.raster.RasterHead;
+import dev.placket.pictures.raster.SourceBytes;
+import dev.placket.pictures.rows.Pixels;
+import dev.placket.pictures.rows.SeenBox;
+import dev.placket.pictures.typeface.Typefaces;
 import java.io.IOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -133,7 +147,7 @@ public final class PictureReader {
       }
       return PictureHead.of(RasterFile.open(format, source, bytes, limits, false).head());
     } catch (IOException e) {
-      throw RasterFile.cannotOpen(source.name(), e);
+      throw PictureException.cannotOpen(source.name(), e);
     }
   }
 
@@ -165,7 +179,7 @@ public final class PictureReader {
     try (SourceBytes bytes = new SourceBytes(source)) {
       return RasterFile.open(format, source, bytes, limits, whole);
     } catch (IOException e) {
-      throw RasterFile.cannotOpen(source.name(), e);
+      throw PictureException.cannotOpen(source.name(), e);
     }
   }
 
@@ -173,7 +187,7 @@ public final class PictureReader {
     try (SourceBytes bytes = new SourceBytes(source)) {
       return bytes.first(Format.ENOUGH);
     } catch (IOException e) {
-      throw RasterFile.cannotOpen(source.name(), e);
+      throw PictureException.cannotOpen(source.name(), e);
     }
   }
 

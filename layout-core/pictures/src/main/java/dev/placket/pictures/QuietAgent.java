@@ -1,5 +1,7 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.base.ViewBox;
+import dev.placket.pictures.svg.font.GivenFonts;
 import java.awt.geom.Dimension2D;
 import java.awt.geom.Rectangle2D;
 import org.apache.batik.bridge.DocumentLoader;

@@ -2,7 +2,18 @@ package dev.placket.pictures;
 
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.base.Ground;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureNote;
+import dev.placket.pictures.base.RowReader;
 import dev.placket.pictures.fault.Fault;
+import dev.placket.pictures.ink.GroundLook;
+import dev.placket.pictures.ink.InkFinder;
+import dev.placket.pictures.raster.RasterFile;
+import dev.placket.pictures.raster.RasterHead;
+import dev.placket.pictures.rows.Pixels;
+import dev.placket.pictures.rows.SeenBox;
+import dev.placket.pictures.rows.SquareRows;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,6 +2,7 @@ package dev.placket.pictures;
 
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import dev.placket.pictures.base.PictureException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

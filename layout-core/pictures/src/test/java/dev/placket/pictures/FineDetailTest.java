@@ -5,7 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
 import dev.placket.layout.units.Length;
-import dev.placket.pictures.PrintedDetail.Kind;
+import dev.placket.pictures.base.FineDetail;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.PrintLimits;
+import dev.placket.pictures.base.PrintedDetail;
+import dev.placket.pictures.base.PrintedDetail.Kind;
+import dev.placket.pictures.base.ReadLimits;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -4,6 +4,11 @@ import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
+import dev.placket.pictures.base.ViewBox;
+import dev.placket.pictures.ink.GroundFinder;
+import dev.placket.pictures.rows.Pixels;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -6,6 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.base.Ground;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
+import dev.placket.pictures.base.ViewBox;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;

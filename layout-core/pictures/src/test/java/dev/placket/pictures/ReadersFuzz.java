@@ -1,5 +1,10 @@
 package dev.placket.pictures;
 
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
+import dev.placket.pictures.raster.MemorySource;
+
 /**
  * What coverage-guided fuzzing drives: any bytes end in a picture or in one PictureException.
  * DEVELOPERS.md has the command; what it found is kept under {@code findings} and read by {@link

@@ -3,6 +3,10 @@ package dev.placket.pictures;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
+import dev.placket.pictures.base.ViewBox;
 import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
 

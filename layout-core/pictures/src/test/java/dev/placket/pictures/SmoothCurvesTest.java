@@ -2,6 +2,9 @@ package dev.placket.pictures;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

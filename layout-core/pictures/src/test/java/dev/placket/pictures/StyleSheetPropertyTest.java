@@ -3,6 +3,9 @@ package dev.placket.pictures;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
 import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

@@ -2,9 +2,9 @@ package dev.placket.demo.options;
 
 import dev.placket.packs.folder.Missing;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.pictures.PictureException;
-import dev.placket.pictures.PictureSource;
-import dev.placket.pictures.Typefaces;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.typeface.Typefaces;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Option;

@@ -2,7 +2,7 @@ package dev.placket.demo.options;
 
 import dev.placket.layout.units.Length;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.base.PrintLimits;
 import dev.placket.pictures.fault.Fault;
 import picocli.CommandLine.Option;
 

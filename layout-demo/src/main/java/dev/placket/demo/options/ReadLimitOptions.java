@@ -1,7 +1,7 @@
 package dev.placket.demo.options;
 
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.fault.Fault;
 import java.util.LinkedHashMap;
 import java.util.Map;

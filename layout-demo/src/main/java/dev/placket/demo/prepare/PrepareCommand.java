@@ -17,7 +17,7 @@ import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.Missing;
 import dev.placket.packs.placed.Weight;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.base.PrintLimits;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.Visible;
 import dev.placket.pictures.prepare.Clearing;

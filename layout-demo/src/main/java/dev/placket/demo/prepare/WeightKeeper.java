@@ -2,7 +2,7 @@ package dev.placket.demo.prepare;
 
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.prepare.Weighing;
 import dev.placket.pictures.prepare.WeightCurve;
 import dev.placket.pictures.prepare.WeightPlan;

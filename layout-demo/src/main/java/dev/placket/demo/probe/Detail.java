@@ -1,6 +1,6 @@
 package dev.placket.demo.probe;
 
-import dev.placket.pictures.PrintedDetail;
+import dev.placket.pictures.base.PrintedDetail;
 import org.jspecify.annotations.Nullable;
 
 /**

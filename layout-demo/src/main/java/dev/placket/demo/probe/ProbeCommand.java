@@ -9,7 +9,7 @@ import dev.placket.demo.options.StrictOption;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.base.PrintLimits;
 import dev.placket.pictures.fault.Fault;
 import java.io.PrintStream;
 import java.nio.file.Path;

@@ -2,10 +2,10 @@ package dev.placket.demo.made;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.pictures.PictureException;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.PictureSource;
-import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;

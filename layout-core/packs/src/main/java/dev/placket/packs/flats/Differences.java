@@ -3,7 +3,7 @@ package dev.placket.packs.flats;
 import dev.placket.packs.refusal.PackSetting;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.Picture;
-import dev.placket.pictures.PictureNote;
+import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.fault.Fault;
 import java.util.Collection;
 import java.util.LinkedHashSet;

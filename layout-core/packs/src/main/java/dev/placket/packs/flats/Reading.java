@@ -2,11 +2,11 @@ package dev.placket.packs.flats;
 
 import dev.placket.layout.flat.Role;
 import dev.placket.pictures.Picture;
-import dev.placket.pictures.PictureException;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.PictureSource;
-import dev.placket.pictures.ReadLimits;
-import dev.placket.pictures.Typefaces;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
+import dev.placket.pictures.typeface.Typefaces;
 
 /**
  * How the pictures of a run are read.

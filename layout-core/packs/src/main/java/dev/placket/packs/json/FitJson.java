@@ -18,7 +18,7 @@ import dev.placket.packs.report.Further;
 import dev.placket.packs.report.NoRoom;
 import dev.placket.packs.report.Numbers;
 import dev.placket.packs.report.SheetResult;
-import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.base.PrintLimits;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;

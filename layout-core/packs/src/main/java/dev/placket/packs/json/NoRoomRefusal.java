@@ -3,7 +3,7 @@ package dev.placket.packs.json;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.SheetResult;
-import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.base.PrintLimits;
 import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -4,7 +4,7 @@ import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.units.Box;
 import dev.placket.packs.text.TextRun;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.prepare.AreaRows;
 import dev.placket.pictures.prepare.ImageRows;
 import dev.placket.pictures.prepare.PixelRows;

@@ -2,8 +2,8 @@ package dev.placket.packs.page;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DPaintApplier;
-import dev.placket.pictures.Blend;
-import dev.placket.pictures.Layers;
+import dev.placket.pictures.base.Blend;
+import dev.placket.pictures.base.Layers;
 import java.awt.Graphics2D;
 import java.awt.Paint;
 import java.awt.geom.AffineTransform;

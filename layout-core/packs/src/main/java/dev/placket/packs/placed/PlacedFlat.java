@@ -10,8 +10,8 @@ import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.ScaleLine;
 import dev.placket.packs.flats.ScaleNote;
 import dev.placket.pictures.Drawing;
-import dev.placket.pictures.FineDetail;
-import dev.placket.pictures.PrintedDetail;
+import dev.placket.pictures.base.FineDetail;
+import dev.placket.pictures.base.PrintedDetail;
 import org.jspecify.annotations.Nullable;
 
 /**

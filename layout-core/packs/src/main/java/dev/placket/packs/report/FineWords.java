@@ -2,8 +2,8 @@ package dev.placket.packs.report;
 
 import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.units.Length;
-import dev.placket.pictures.PrintLimits;
-import dev.placket.pictures.PrintedDetail;
+import dev.placket.pictures.base.PrintLimits;
+import dev.placket.pictures.base.PrintedDetail;
 import dev.placket.pictures.prepare.ResolvedShare;
 import java.util.ArrayList;
 import java.util.List;

@@ -8,7 +8,7 @@ import dev.placket.packs.flats.ScaleNote;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.placed.RasterPrint;
 import dev.placket.pictures.Picture;
-import dev.placket.pictures.PictureNote;
+import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.prepare.ResolvedShare;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,7 +3,7 @@ package dev.placket.packs.report;
 import dev.placket.layout.density.PrintState;
 import dev.placket.packs.placed.PackWeight;
 import dev.placket.packs.placed.RasterPrint;
-import dev.placket.pictures.PrintedDetail;
+import dev.placket.pictures.base.PrintedDetail;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;

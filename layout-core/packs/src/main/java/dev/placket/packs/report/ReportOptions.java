@@ -1,6 +1,6 @@
 package dev.placket.packs.report;
 
-import dev.placket.pictures.PrintLimits;
+import dev.placket.pictures.base.PrintLimits;
 
 /**
  * How a run is reported.

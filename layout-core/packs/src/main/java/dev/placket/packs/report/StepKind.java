@@ -1,6 +1,6 @@
 package dev.placket.packs.report;
 
-import dev.placket.pictures.PrintedDetail;
+import dev.placket.pictures.base.PrintedDetail;
 
 /** What is wrong with pictures, in the order in which it spoils a sample. */
 enum StepKind {

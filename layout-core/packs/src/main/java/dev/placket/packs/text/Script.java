@@ -1,6 +1,6 @@
 package dev.placket.packs.text;
 
-import dev.placket.pictures.Shaping;
+import dev.placket.pictures.typeface.Shaping;
 import java.lang.Character.UnicodeScript;
 import org.jspecify.annotations.Nullable;
 

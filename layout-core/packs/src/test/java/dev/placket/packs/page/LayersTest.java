@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.pictures.Blend;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.PictureSource;
-import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.base.Blend;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;

@@ -1,10 +1,10 @@
 package consumer;
 
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.PictureSource;
-import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
 import java.nio.charset.StandardCharsets;
 
 /** Measures a drawing that it holds in memory. */

@@ -3,7 +3,7 @@ package consumer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import org.junit.jupiter.api.Test;
 
 /** Pictures on the module path, with the libraries that they bring along. */

@@ -1,6 +1,6 @@
 package dev.placket.pictures.prepare;
 
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 
 /**
  * Rows whose ground is transparent, and whose edge pixels hold only their share of ink, so that no

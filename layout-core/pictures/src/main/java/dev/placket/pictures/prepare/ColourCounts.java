@@ -1,6 +1,6 @@
 package dev.placket.pictures.prepare;
 
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 

@@ -1,6 +1,6 @@
 package dev.placket.pictures.prepare;
 
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 
 /** A rectangle of whole pixels out of other rows. */
 final class CroppedRows implements PixelRows {

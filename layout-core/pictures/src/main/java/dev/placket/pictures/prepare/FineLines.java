@@ -1,8 +1,8 @@
 package dev.placket.pictures.prepare;
 
-import dev.placket.pictures.FineDetail;
-import dev.placket.pictures.PictureException;
 import dev.placket.pictures.Raster;
+import dev.placket.pictures.base.FineDetail;
+import dev.placket.pictures.base.PictureException;
 import org.jspecify.annotations.Nullable;
 
 /**

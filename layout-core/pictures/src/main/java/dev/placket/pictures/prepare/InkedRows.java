@@ -1,7 +1,7 @@
 package dev.placket.pictures.prepare;
 
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 
 /** Where rows that have been cleared hold ink. */
 final class InkedRows {

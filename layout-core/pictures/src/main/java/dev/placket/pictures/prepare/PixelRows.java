@@ -1,6 +1,6 @@
 package dev.placket.pictures.prepare;
 
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 
 /**
  * A picture as rows of pixels that can be read from the top as often as needed, so that no step has

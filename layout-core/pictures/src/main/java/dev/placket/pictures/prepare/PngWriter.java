@@ -1,7 +1,7 @@
 package dev.placket.pictures.prepare;
 
 import dev.placket.layout.density.PixelDensity;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;

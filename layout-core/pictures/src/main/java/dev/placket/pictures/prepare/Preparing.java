@@ -5,10 +5,10 @@ import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Length;
 import dev.placket.pictures.Drawing;
-import dev.placket.pictures.Ground;
-import dev.placket.pictures.PictureException;
 import dev.placket.pictures.Raster;
-import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.base.Ground;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.fault.Fault;
 import java.util.Locale;
 

@@ -1,8 +1,8 @@
 package dev.placket.pictures.prepare;
 
-import dev.placket.pictures.PictureException;
 import dev.placket.pictures.Raster;
-import dev.placket.pictures.RowReader;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.RowReader;
 
 /** The pixels of a raster that was read. */
 final class RasterRows implements PixelRows {

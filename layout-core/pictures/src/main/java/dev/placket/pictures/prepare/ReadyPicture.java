@@ -5,7 +5,7 @@ import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.Rate;
 import dev.placket.layout.units.Length;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 
 /**
  * A picture prepared for a printed size: cropped to its ink, with no more pixels than asked for.

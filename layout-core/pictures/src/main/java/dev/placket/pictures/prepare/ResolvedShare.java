@@ -1,8 +1,8 @@
 package dev.placket.pictures.prepare;
 
 import dev.placket.layout.density.EffectiveDensity;
-import dev.placket.pictures.PictureException;
 import dev.placket.pictures.Raster;
+import dev.placket.pictures.base.PictureException;
 
 /**
  * Tells what share of its pixel density a picture really resolves: one that was enlarged k times

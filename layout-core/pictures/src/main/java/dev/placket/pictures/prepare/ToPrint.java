@@ -3,10 +3,10 @@ package dev.placket.pictures.prepare;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Length;
 import dev.placket.pictures.Drawing;
-import dev.placket.pictures.Ground;
 import dev.placket.pictures.Picture;
-import dev.placket.pictures.PictureException;
 import dev.placket.pictures.Raster;
+import dev.placket.pictures.base.Ground;
+import dev.placket.pictures.base.PictureException;
 
 /**
  * A picture with the size at which it is printed.

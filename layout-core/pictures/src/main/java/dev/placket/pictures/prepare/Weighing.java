@@ -1,7 +1,7 @@
 package dev.placket.pictures.prepare;
 
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -3,7 +3,7 @@ package dev.placket.pictures.fault;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

@@ -32,14 +32,41 @@ class HouseTest {
 
     @Override
     protected Map<String, Set<String>> mayUse() {
-      return Map.of(
-          "css", Set.of(),
-          "svg", Set.of(),
-          "svg.bridge", Set.of(),
-          "svg.rewrite", Set.of(),
-          "fault", Set.of(),
-          "", Set.of("css", "fault", "svg", "svg.bridge", "svg.rewrite"),
-          "prepare", Set.of("", "fault"));
+      return Map.ofEntries(
+          Map.entry("css", Set.of()),
+          Map.entry("fault", Set.of()),
+          Map.entry("svg", Set.of()),
+          Map.entry("svg.rewrite", Set.of()),
+          Map.entry("svg.bridge", Set.of()),
+          Map.entry("base", Set.of("fault")),
+          Map.entry("rows", Set.of("base", "fault")),
+          Map.entry("ink", Set.of("base", "rows")),
+          Map.entry("raster", Set.of("fault", "base", "rows", "ink")),
+          Map.entry("typeface", Set.of("fault", "base")),
+          Map.entry("svg.parse", Set.of("css", "fault", "base")),
+          Map.entry("svg.font", Set.of("fault", "base", "typeface", "svg.parse")),
+          Map.entry("svg.measure", Set.of("css", "fault", "svg.bridge", "base")),
+          Map.entry("svg.mend", Set.of("base", "svg.measure")),
+          Map.entry("svg.layer", Set.of("svg.rewrite", "svg.bridge", "base")),
+          Map.entry(
+              "",
+              Set.of(
+                  "css",
+                  "fault",
+                  "svg",
+                  "svg.rewrite",
+                  "svg.bridge",
+                  "base",
+                  "rows",
+                  "ink",
+                  "raster",
+                  "typeface",
+                  "svg.parse",
+                  "svg.font",
+                  "svg.measure",
+                  "svg.mend",
+                  "svg.layer")),
+          Map.entry("prepare", Set.of("fault", "base", "")));
     }
   }
 

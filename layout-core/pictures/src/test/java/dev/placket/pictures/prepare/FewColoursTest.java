@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;

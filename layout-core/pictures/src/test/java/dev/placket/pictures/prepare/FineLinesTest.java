@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
 import dev.placket.pictures.Drawing;
-import dev.placket.pictures.FineDetail;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.PictureSource;
 import dev.placket.pictures.Raster;
-import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.base.FineDetail;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

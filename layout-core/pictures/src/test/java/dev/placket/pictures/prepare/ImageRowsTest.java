@@ -3,7 +3,7 @@ package dev.placket.pictures.prepare;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import java.awt.image.BufferedImage;
 import java.util.Random;
 import org.junit.jupiter.api.Test;

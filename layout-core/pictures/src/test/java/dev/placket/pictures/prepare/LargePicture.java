@@ -2,9 +2,9 @@ package dev.placket.pictures.prepare;
 
 import dev.placket.layout.units.Length;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.PictureSource;
 import dev.placket.pictures.Raster;
-import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
 import java.io.BufferedOutputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;

@@ -13,9 +13,9 @@ import dev.placket.layout.units.Length;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.PictureSource;
 import dev.placket.pictures.Raster;
-import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.svg.DrawnCase.Idle;
 import dev.placket.pictures.svg.DrawnCase.Note;
 import dev.placket.pictures.svg.DrawnCase.Point;

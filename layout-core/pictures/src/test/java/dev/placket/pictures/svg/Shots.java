@@ -2,11 +2,11 @@ package dev.placket.pictures.svg;
 
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.pictures.Drawing;
-import dev.placket.pictures.PictureException;
-import dev.placket.pictures.PictureNote;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.PictureSource;
-import dev.placket.pictures.ReadLimits;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureNote;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;

@@ -12,7 +12,7 @@ import dev.placket.packs.report.SheetResult;
 import dev.placket.packs.run.RunFiles;
 import dev.placket.packs.run.RunOptions;
 import dev.placket.packs.text.Lettering;
-import dev.placket.pictures.PictureException;
+import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.Place;
 import dev.placket.pictures.prepare.ImageRows;
