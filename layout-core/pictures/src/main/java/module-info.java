@@ -16,6 +16,7 @@ module dev.placket.pictures {
   requires com.twelvemonkeys.imageio.tiff;
   requires com.twelvemonkeys.imageio.webp;
   requires org.apache.fontbox;
+  requires transitive org.apache.pdfbox;
   requires org.apache.pdfbox.io;
   requires org.htmlunit.cssparser;
 

@@ -47,6 +47,34 @@ public final class Browser {
     return Files.readString(out, StandardCharsets.UTF_8);
   }
 
+  /**
+   * Prints a page as a PDF of the size that it asks for.
+   *
+   * @param work a folder for what the browser leaves
+   */
+  public static void print(Path page, Path pdf, Path work)
+      throws IOException, InterruptedException {
+    String browser = path();
+    assumeTrue(!browser.isEmpty(), "needs chromium on the path");
+    Process process =
+        new ProcessBuilder(
+                browser,
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--no-pdf-header-footer",
+                "--user-data-dir=" + work.resolve("profile"),
+                "--print-to-pdf=" + pdf,
+                page.toUri().toString())
+            .redirectOutput(work.resolve("printed.txt").toFile())
+            .redirectError(work.resolve("err.txt").toFile())
+            .start();
+    assertTrue(process.waitFor(5, TimeUnit.MINUTES), "the browser does not end");
+    assertTrue(Files.exists(pdf), "the browser printed nothing");
+  }
+
   private static String path() {
     String path = System.getenv().getOrDefault("PATH", "");
     return Stream.of("chromium", "chromium-browser")

@@ -14,10 +14,12 @@ import dev.placket.layout.solve.Fitter;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+@Tag("long")
 class CpSatTest {
   private static final int SMALL_SHEETS = 12;
   private static final int SMALL = 4;

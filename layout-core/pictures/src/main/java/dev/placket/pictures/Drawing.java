@@ -13,7 +13,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** A picture drawn with paths, sharp at any size; its measures are in drawing units, y down. */
-public sealed interface Drawing extends Picture permits SvgDrawing {
+public sealed interface Drawing extends Picture
+    permits SvgDrawing, dev.placket.pictures.PdfDrawing {
   /** In drawing units, strokes included, clipped to the part that is shown. */
   @Override
   InkedBox inkedBox();

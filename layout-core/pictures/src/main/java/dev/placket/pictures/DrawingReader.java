@@ -11,10 +11,11 @@ import dev.placket.pictures.css.TooManySteps;
 import dev.placket.pictures.fault.ErrorText;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.ReadLimit;
+import dev.placket.pictures.shape.PathBounds;
+import dev.placket.pictures.shape.TooManyCrossings;
 import dev.placket.pictures.svg.Audit;
 import dev.placket.pictures.svg.bridge.PaintOrder;
 import dev.placket.pictures.svg.bridge.RightContext;
-import dev.placket.pictures.svg.bridge.TooManyCrossings;
 import dev.placket.pictures.svg.font.GivenFonts;
 import dev.placket.pictures.svg.layer.Blending;
 import dev.placket.pictures.svg.layer.OpacityFolding;
@@ -23,11 +24,11 @@ import dev.placket.pictures.svg.measure.DrawingWork;
 import dev.placket.pictures.svg.measure.DrawnBounds;
 import dev.placket.pictures.svg.measure.FineDashes;
 import dev.placket.pictures.svg.measure.FineParts;
-import dev.placket.pictures.svg.measure.PathBounds;
 import dev.placket.pictures.svg.mend.PaintMending;
 import dev.placket.pictures.svg.parse.PlainReferences;
 import dev.placket.pictures.svg.parse.References;
 import dev.placket.pictures.svg.parse.SvgParser;
+import dev.placket.pictures.svg.parse.SvgPart;
 import dev.placket.pictures.svg.parse.SvgSize;
 import dev.placket.pictures.svg.parse.SvgWeight;
 import dev.placket.pictures.svg.rewrite.Repairs;
@@ -55,10 +56,19 @@ final class DrawingReader {
   /** With fewer steps over the longer side, rounded points are seen in print. */
   private static final double LEAST_STEPS = 4_000;
 
+  /** Matching a rule takes as long as reading so many characters. */
+  private static final int STYLE_STEP = 8;
+
   private DrawingReader() {}
 
+  /**
+   * Reads a drawing.
+   *
+   * @param part the identifier of the element that is drawn alone; null for all
+   */
   static Drawing read(
       String name,
+      @Nullable String part,
       byte[] bytes,
       String format,
       String digest,
@@ -67,7 +77,7 @@ final class DrawingReader {
       Typefaces typefaces)
       throws PictureException {
     try {
-      return checked(name, bytes, format, digest, before, limits, typefaces);
+      return checked(name, part, bytes, format, digest, before, limits, typefaces);
     } catch (OutOfMemoryError e) {
       throw ReadLimits.outOfMemory(name, e);
     }
@@ -75,6 +85,7 @@ final class DrawingReader {
 
   private static Drawing checked(
       String name,
+      @Nullable String part,
       byte[] bytes,
       String format,
       String digest,
@@ -86,6 +97,9 @@ final class DrawingReader {
     SVGOMDocument document = SvgParser.parse(name, bytes, limits, notes);
     Element root = document.getDocumentElement();
     notes.addAll(styled(name, document, limits));
+    if (part != null) {
+      SvgPart.show(name, document, part);
+    }
     SvgParser.removeLeftOut(root);
     PlainReferences.adopt(root);
     notes.addAll(References.mend(root));
@@ -121,17 +135,20 @@ final class DrawingReader {
       throws PictureException {
     try {
       Element root = document.getDocumentElement();
-      return StyleSheets.apply(document, SvgSize.page(name, root), limits.characters()).stream()
+      return StyleSheets.apply(document, SvgSize.page(name, root), styleSteps(limits)).stream()
           .map(note -> new PictureNote(note.text(), note.changesDrawing()))
           .toList();
     } catch (TooManySteps e) {
       throw PictureException.over(
           ReadLimit.CHARACTERS,
           Fault.limit(
-                  name,
-                  "its style sheets take more than " + limits.characters() + " steps to apply")
+                  name, "its style sheets take more than " + styleSteps(limits) + " steps to apply")
               .remedy("save it with presentation attributes"));
     }
+  }
+
+  private static long styleSteps(ReadLimits limits) {
+    return Math.max(1, limits.characters() / STYLE_STEP);
   }
 
   /** Coordinates are kept with 24 bits (IEEE 754), which far from the origin are few. */
@@ -195,10 +212,10 @@ final class DrawingReader {
     Blending blending = Blending.of(node, context);
     OpacityFolding folding = new OpacityFolding(blending);
     folding.fold(node, 1);
-    DrawnBounds bounds = new DrawnBounds();
+    Rectangle2D shown = new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height());
+    DrawnBounds bounds = new DrawnBounds(shown);
     AffineTransform toUnits = AffineTransform.getTranslateInstance(view.x(), view.y());
-    bounds.addRoot(
-        node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height()));
+    bounds.addRoot(node, toUnits);
     Rectangle2D ink = bounds.box();
     if (ink == null) {
       throw new PictureException(
@@ -216,8 +233,7 @@ final class DrawingReader {
         size,
         inked,
         points(document, context, toUnits),
-        FineParts.of(
-            node, toUnits, new Rectangle2D.Double(view.x(), view.y(), view.width(), view.height())),
+        FineParts.of(node, toUnits, shown),
         notes(before, mending, folding, fonts),
         node,
         folding.plan());

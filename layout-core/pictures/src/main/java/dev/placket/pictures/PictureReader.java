@@ -23,6 +23,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Reads pictures, deciding by their bytes what they are, whatever their names end with. */
@@ -82,6 +83,9 @@ public final class PictureReader {
     if (format == Format.SVG || format == Format.SVGZ) {
       return drawing(name, bytes, format, notes, limits, typefaces);
     }
+    if (format == Format.PDF) {
+      return page(new MemorySource(name, bytes), limits, typefaces);
+    }
     RasterFile file = open(format, new MemorySource(name, bytes), limits, true);
     return Raster.read(digest(bytes), file, notes, swatch);
   }
@@ -108,9 +112,10 @@ public final class PictureReader {
     List<PictureNote> notes = ending(format, name);
     if (format == Format.SVG || format == Format.SVGZ) {
       byte[] bytes = RasterFile.bytes(source, limits);
-      Drawing d = drawing(name, bytes, format, notes, limits, typefaces);
-      return new PictureProbe(
-          name, d.format(), null, d.viewBox(), null, 1, d.ground(), d.inkedBox(), null, d.notes());
+      return probe(drawing(name, bytes, format, notes, limits, typefaces));
+    }
+    if (format == Format.PDF) {
+      return probe((Drawing) page(source, limits, typefaces));
     }
     RasterFile file = open(format, source, limits, true);
     RasterHead head = file.head();
@@ -132,6 +137,31 @@ public final class PictureReader {
         notes);
   }
 
+  private static Picture page(PictureSource source, ReadLimits limits, Typefaces typefaces)
+      throws PictureException {
+    PictureFile file = PictureFile.open(source, limits, typefaces);
+    return file.read(file.whole(), false, Set.of());
+  }
+
+  private static PictureProbe probe(Drawing d) {
+    return new PictureProbe(
+        d.name(),
+        d.format(),
+        null,
+        d.viewBox(),
+        null,
+        1,
+        d.ground(),
+        d.inkedBox(),
+        null,
+        d.notes());
+  }
+
+  /** The format of a file by its first bytes. */
+  static Format format(PictureSource source) throws PictureException {
+    return known(source.name(), first(source));
+  }
+
   /**
    * Reads the header of a raster and nothing else.
    *
@@ -140,7 +170,7 @@ public final class PictureReader {
   public static PictureHead head(PictureSource source, ReadLimits limits) throws PictureException {
     try (SourceBytes bytes = new SourceBytes(source)) {
       Format format = known(source.name(), bytes.first(Format.ENOUGH));
-      if (format == Format.SVG || format == Format.SVGZ) {
+      if (format == Format.SVG || format == Format.SVGZ || format == Format.PDF) {
         throw new PictureException(
             Fault.content(source.name(), "is a drawing, which has no pixels")
                 .remedy("read it as a whole"));
@@ -225,10 +255,29 @@ public final class PictureReader {
       Typefaces typefaces)
       throws PictureException {
     byte[] plain = format == Format.SVGZ ? Gunzip.all(name, bytes, limits) : bytes;
-    return DrawingReader.read(name, plain, format.word, digest(bytes), notes, limits, typefaces);
+    return DrawingReader.read(
+        name, null, plain, format.word, digest(bytes), notes, limits, typefaces);
   }
 
-  private static String digest(byte[] bytes) {
+  /** The bytes of a drawing, unpacked. */
+  static byte[] plain(PictureSource source, ReadLimits limits) throws PictureException {
+    byte[] bytes = RasterFile.bytes(source, limits);
+    return Format.of(bytes) == Format.SVGZ ? Gunzip.all(source.name(), bytes, limits) : bytes;
+  }
+
+  /** A part of a drawing, by the identifier of its element. */
+  static Drawing part(PictureSource source, String id, ReadLimits limits, Typefaces typefaces)
+      throws PictureException {
+    String name = source.name() + "#" + id;
+    byte[] bytes = RasterFile.bytes(source, limits);
+    Format format = known(source.name(), bytes);
+    byte[] plain = format == Format.SVGZ ? Gunzip.all(name, bytes, limits) : bytes;
+    List<PictureNote> notes = ending(format, source.name());
+    return DrawingReader.read(
+        name, id, plain, format.word, digest(bytes), notes, limits, typefaces);
+  }
+
+  static String digest(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {

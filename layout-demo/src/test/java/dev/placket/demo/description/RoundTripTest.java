@@ -270,6 +270,7 @@ class RoundTripTest {
                     tied.held(),
                     f,
                     windows,
+                    windows,
                     tied.spots()));
   }
 

@@ -14,11 +14,13 @@ import dev.placket.layout.fit.Proof;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a larger budget may change, and what cancelling leaves. */
+@Tag("long")
 class BudgetTest {
   private static final double CLOSE = 1e-6;
 

@@ -193,7 +193,7 @@ final class Contents {
 
   private void flat(String name, PackFlat flat, Set<String> windows, String path) {
     String at = path + "/flats/" + name;
-    files.file(flat.file(), at + "/file");
+    files.check(flat, at);
     for (String window : flat.windows()) {
       if (!windows.contains(window)) {
         described

@@ -7,8 +7,10 @@ import dev.placket.packs.description.TextPosition;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.OwnOutputs;
 import dev.placket.pictures.Picture;
+import dev.placket.pictures.PictureFile;
 import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PicturePart;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.fault.Remedy;
 import java.io.IOException;
@@ -18,6 +20,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +31,8 @@ final class FlatFiles {
 
   private final Described described;
   private final Reading reading;
-  private final Map<List<Object>, Picture> read = new HashMap<>();
+  private final Map<List<Object>, Found> read = new HashMap<>();
+  private final Map<Path, PictureFile> open = new HashMap<>();
 
   FlatFiles(Described described, Reading reading) {
     this.described = described;
@@ -70,7 +74,7 @@ final class FlatFiles {
       return all.limit(MOST)
           .filter(Files::isRegularFile)
           .map(f -> folder.relativize(f).toString().replace('\\', '/'))
-          .filter(f -> f.matches("(?i).*\\.(svg|png|jpe?g|csv|ttf)"))
+          .filter(f -> f.matches("(?i).*\\.(svg|pdf|png|jpe?g|csv|ttf)"))
           .filter(f -> !isOwn(folder.resolve(f), earlier))
           .sorted()
           .limit(40)
@@ -86,28 +90,33 @@ final class FlatFiles {
         && earlier.computeIfAbsent(in, OwnOutputs::in).has(String.valueOf(file.getFileName()));
   }
 
+  /**
+   * A picture with where it was found.
+   *
+   * @param file its file, as the description names it
+   * @param part which drawing of the file it is
+   * @param picture its content
+   */
+  record Found(Path file, PicturePart part, Picture picture) {}
+
   /** The picture of a flat; null with the slip noted. */
-  @Nullable Picture picture(PackFlat flat, String path) {
-    Path file = file(flat.file(), path + "/file");
+  @Nullable Found picture(PackFlat flat, String path) {
+    Named named = named(flat);
+    Path file = file(named.file, path + "/file");
     if (file == null) {
       return null;
     }
     boolean swatch = flat.role() == Role.SWATCH;
-    List<Object> key = List.of(file, flat.fills(), flat.lines(), swatch);
-    Picture known = read.get(key);
+    List<Object> key =
+        List.of(flat.file(), flat.fills(), flat.lines(), swatch, Set.copyOf(flat.layers()));
+    Found known = read.get(key);
     if (known != null) {
       return known;
     }
     try {
-      PictureSource source = PictureSource.of(file);
-      if (!flat.fills().isEmpty()) {
-        PictureReader.read(source, reading.limits());
-        byte[] filled = new Fills(described, path).apply(Files.readAllBytes(file), flat);
-        source = PictureSource.of(file.toString(), filled);
-      }
-      Picture picture = reading.picture(source, flat.role());
-      read.put(key, picture);
-      return picture;
+      Found found = read(flat, path, file, named.part);
+      read.put(key, found);
+      return found;
     } catch (PictureException e) {
       return unusable(path, e.fault().quoted(), e.fault().remedy());
     } catch (IOException e) {
@@ -115,7 +124,64 @@ final class FlatFiles {
     }
   }
 
-  private @Nullable Picture unusable(String path, String why, Remedy remedy) {
+  /** Checks that the file of a flat is there; notes the slip if not. */
+  void check(PackFlat flat, String path) {
+    file(named(flat).file, path + "/file");
+  }
+
+  /** A file and the part of it that is named behind a number sign; null for all of it. */
+  private record Named(String file, @Nullable String part) {}
+
+  private Named named(PackFlat flat) {
+    String name = flat.file();
+    int mark = name.lastIndexOf('#');
+    if (mark <= 0 || isFile(name)) {
+      return new Named(name, null);
+    }
+    return new Named(name.substring(0, mark), name.substring(mark + 1));
+  }
+
+  /** A file may have the sign in its name. */
+  private boolean isFile(String name) {
+    try {
+      return Files.isRegularFile(described.folder().resolve(name));
+    } catch (InvalidPathException e) {
+      return false;
+    }
+  }
+
+  private Found read(PackFlat flat, String path, Path file, @Nullable String part)
+      throws PictureException, IOException {
+    PictureFile from = flat.fills().isEmpty() ? open(file) : filled(flat, path, file);
+    PicturePart its = part == null ? from.whole() : from.part(part);
+    for (String layer : flat.layers()) {
+      if (!from.layers().contains(layer)) {
+        TextPosition place = described.places().of(path + "/layers");
+        described.faults().unknown(place, "no layer of the file named", layer, from.layers());
+      }
+    }
+    Set<String> layers = Set.copyOf(flat.layers());
+    return new Found(file, its, from.read(its, flat.role() == Role.SWATCH, layers));
+  }
+
+  private PictureFile filled(PackFlat flat, String path, Path file)
+      throws PictureException, IOException {
+    PictureSource source = PictureSource.of(file);
+    PictureReader.read(source, reading.limits());
+    byte[] filled = new Fills(described, path).apply(Files.readAllBytes(file), flat);
+    return reading.open(PictureSource.of(file.toString(), filled));
+  }
+
+  private PictureFile open(Path file) throws PictureException {
+    PictureFile known = open.get(file);
+    if (known == null) {
+      known = reading.open(PictureSource.of(file));
+      open.put(file, known);
+    }
+    return known;
+  }
+
+  private @Nullable Found unusable(String path, String why, Remedy remedy) {
     TextPosition place = described.places().of(path + "/file");
     String found = "a picture that cannot be used: " + why;
     described.faults().add(place, found, "a valid " + PictureReader.formats(), remedy);

@@ -59,7 +59,11 @@ final class FlatSetter {
    * @param flat its description
    * @param path where it is said
    */
-  record Read(String id, PackFlat flat, String path, Picture picture) {}
+  record Read(String id, PackFlat flat, String path, FlatFiles.Found found) {
+    Picture picture() {
+      return found.picture();
+    }
+  }
 
   /** All pictures at a place of the description that can be read; slips are noted. */
   List<Read> read(String at, Map<String, PackFlat> flats) {
@@ -67,9 +71,9 @@ final class FlatSetter {
     flats.forEach(
         (id, flat) -> {
           String path = at + "/flats/" + id;
-          Picture picture = files.picture(flat, path);
-          if (picture != null) {
-            read.add(new Read(id, flat, path, picture));
+          FlatFiles.Found found = files.picture(flat, path);
+          if (found != null) {
+            read.add(new Read(id, flat, path, found));
           }
         });
     return read;
@@ -120,12 +124,19 @@ final class FlatSetter {
       String group = scaling.group();
       flat = flat.withGroup(group == null ? Grouping.VIEWS : group, ratio);
     }
-    java.nio.file.Path file = described.folder().resolve(said.file());
     // Without a caption of their own several would be called alike.
     String uncaptioned = title(said) + " " + read.id();
     boolean alike = caption.name().isEmpty() || said.caption() == null && !said.role().isView();
     String title = alike ? uncaptioned : String.join(" ", caption.name());
-    FlatFile source = new FlatFile(file, read.id(), said.role(), true, title, read.picture());
+    FlatFile source =
+        new FlatFile(
+            read.found().file(),
+            read.found().part(),
+            read.id(),
+            said.role(),
+            "role",
+            title,
+            read.picture());
     return new FlatSet.Item(source, flat, caption, spots.of(read, points, text));
   }
 

@@ -27,6 +27,7 @@ final class FlatReader {
           "held",
           "fills",
           "lines",
+          "layers",
           "points",
           "callouts");
   private static final List<String> HELD = List.of("left", "top", "scale");
@@ -61,6 +62,7 @@ final class FlatReader {
         held(e.get("held")),
         values.named(e.get("fills"), "a colour", (name, n) -> values.colour(n)),
         values.oneOrMore(e.get("lines"), "names of groups of lines"),
+        values.oneOrMore(e.get("layers"), "names of layers"),
         new SpotReader(values).spots(e.get("points"), e.get("callouts")));
   }
 

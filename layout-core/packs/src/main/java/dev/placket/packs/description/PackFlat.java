@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A flat on a sheet.
  *
- * @param file its picture, beside the description or in a folder below it
+ * @param file its picture, beside the description or in a folder below it; a page of a PDF by its
+ *     number or its name, as in {@code style.pdf#3}
  * @param role what it is to the sheet
  * @param windows the windows it may use; empty for the sheet's only one, or the table's
  * @param scaling how its size hangs together with others
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param held what of its place must not move
  * @param fills colours of named areas of the drawing, as {@code #RRGGBB}
  * @param lines names of groups of lines that lie on filled areas and stay readable on them
+ * @param layers the layers of its file that are shown; empty for those that the file shows
  * @param spots what of it is pointed at
  */
 public record PackFlat(
@@ -39,12 +41,14 @@ public record PackFlat(
     Held held,
     Map<String, String> fills,
     List<String> lines,
+    List<String> layers,
     PackSpots spots) {
   /** Copies collections. */
   public PackFlat {
     windows = List.copyOf(windows);
     fills = Pack.ordered(fills);
     lines = List.copyOf(lines);
+    layers = List.copyOf(layers);
   }
 
   /**
@@ -81,6 +85,7 @@ public record PackFlat(
         Held.NOTHING,
         Map.of(),
         List.of(),
+        List.of(),
         PackSpots.NONE);
   }
 
@@ -88,6 +93,6 @@ public record PackFlat(
   public PackFlat with(Scaling s) {
     return new PackFlat(
         file, role, windows, s, least, greatest, trueSize, caption, note, level, held, fills, lines,
-        spots);
+        layers, spots);
   }
 }

@@ -187,6 +187,7 @@ public final class PackWriter {
     }
     m.put("fills", f.fills());
     m.put("lines", f.lines());
+    m.put("layers", f.layers());
     m.put("points", each(f.spots().points(), PackWriter::point));
     m.put("callouts", each(f.spots().callouts(), PackWriter::callout));
     return m;

@@ -12,10 +12,13 @@ public final class Captions {
   /**
    * A view is called by its role, with the other words of its name only where the sheet has two of
    * that role; anything else by the words beside its role.
+   *
+   * @param role what it is to the sheet
+   * @param rest the words of its name beside that of the role
+   * @param roles the roles of all flats of the sheet
    */
-  public static String of(RoleWords.Reading reading, List<Role> roles) {
-    String words = String.join(" ", reading.rest());
-    Role role = reading.role();
+  public static String of(Role role, List<String> rest, List<Role> roles) {
+    String words = String.join(" ", rest);
     if (role.isView()) {
       boolean alone = Collections.frequency(roles, role) == 1;
       return alone || words.isEmpty() ? title(role) : title(role) + ", " + words;

@@ -7,8 +7,10 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
+import dev.placket.pictures.PdfDrawing;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.Raster;
+import dev.placket.pictures.base.PlacedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -140,11 +142,25 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
   public static Limits limits(
       Role role, Picture picture, DensityTargets targets, boolean allowSoft) {
     Length least = leastSize(role);
-    if (picture instanceof Raster && !allowSoft) {
-      Length crisp = targets.greatestSide(Math.round(picture.inkedBox().longestSide()));
+    Length crisp = crispSide(picture, targets);
+    if (crisp != null && !allowSoft) {
       return new Limits(least, crisp.compareTo(least) < 0 ? least : crisp);
     }
     return new Limits(least, null);
+  }
+
+  /**
+   * The longest side of the ink at which no pixels print soft; null for a picture without pixels.
+   */
+  public static @Nullable Length crispSide(Picture picture, DensityTargets targets) {
+    double longest = picture.inkedBox().longestSide();
+    if (picture instanceof Raster) {
+      return targets.greatestSide(Math.round(longest));
+    }
+    PlacedImage image = picture instanceof PdfDrawing page ? page.coarsest() : null;
+    return image == null
+        ? null
+        : targets.greatestSide((long) Math.max(1, Math.floor(image.pixelsPerUnit() * longest)));
   }
 
   private static Length leastSize(Role role) {

@@ -2,6 +2,7 @@ package dev.placket.packs.flats;
 
 import dev.placket.layout.flat.Role;
 import dev.placket.pictures.Picture;
+import dev.placket.pictures.PictureFile;
 import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureSource;
@@ -32,5 +33,14 @@ public record Reading(Typefaces typefaces, ReadLimits limits) {
     return role == Role.SWATCH
         ? PictureReader.readSwatch(source, limits, typefaces)
         : PictureReader.read(source, limits, typefaces);
+  }
+
+  /**
+   * Opens a file of pictures.
+   *
+   * @throws PictureException as {@link PictureFile#open}
+   */
+  public PictureFile open(PictureSource source) throws PictureException {
+    return PictureFile.open(source, limits, typefaces);
   }
 }

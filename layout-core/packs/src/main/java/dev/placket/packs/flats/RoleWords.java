@@ -2,8 +2,12 @@ package dev.placket.packs.flats;
 
 import dev.placket.layout.flat.Role;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Reads what a flat is to its sheet from the words of its file name. */
 public final class RoleWords {
@@ -26,10 +30,15 @@ public final class RoleWords {
    * What a name says.
    *
    * @param role the role
-   * @param worded whether a word of the name gave it; else it is a detail for want of one
+   * @param word the word of the name that gave it; null if it is a detail for want of one
    * @param rest the other words, as they stand in the name
    */
-  public record Reading(Role role, boolean worded, List<String> rest) {}
+  public record Reading(Role role, @Nullable String word, List<String> rest) {
+    /** Whether a word of the name gave the role. */
+    public boolean worded() {
+      return word != null;
+    }
+  }
 
   /**
    * Reads a file name without its ending; words are parted by anything but letters and digits, and
@@ -42,11 +51,22 @@ public final class RoleWords {
       int at = lower.indexOf(word(role));
       if (at >= 0) {
         List<String> rest = new ArrayList<>(words);
-        rest.remove(at);
-        return new Reading(role, true, List.copyOf(rest));
+        String word = rest.remove(at);
+        return new Reading(role, word, List.copyOf(rest));
       }
     }
-    return new Reading(Role.DETAIL, false, words);
+    return new Reading(Role.DETAIL, null, words);
+  }
+
+  /** The role that a word names. */
+  public static Optional<Role> role(String word) {
+    String lower = word.toLowerCase(Locale.ROOT);
+    return PARTICULAR.stream().filter(r -> word(r).equals(lower)).findFirst();
+  }
+
+  /** The words of all roles, for messages. */
+  public static String list() {
+    return Arrays.stream(Role.values()).map(RoleWords::word).collect(Collectors.joining(", "));
   }
 
   /** The word of a role in file names. */

@@ -2,17 +2,13 @@ package dev.placket.packs.folder;
 
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
-import dev.placket.packs.flats.Captions;
 import dev.placket.packs.flats.FlatFile;
 import dev.placket.packs.flats.NaturalOrder;
 import dev.placket.packs.flats.Reading;
-import dev.placket.packs.flats.RoleWords;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.base.PictureException;
-import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -60,14 +56,17 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     }
     checkNames(pictures);
     List<Fault> wrong = new ArrayList<>();
-    PackNotes notes = notes(folder, pictures, wrong);
-    List<Named> named = pictures.stream().map(p -> Named.of(p, pictures)).toList();
-    checkOneFront(folder, named, wrong);
+    List<FolderPart> parts = FolderPart.all(pictures, reading, wrong);
+    PackNotes notes = notes(folder, parts, wrong);
+    if (notes != null) {
+      parts = parts.stream().map(p -> p.with(notes)).toList();
+      checkOneFront(folder, parts, wrong);
+    }
     List<FlatFile> flats = new ArrayList<>();
-    for (Named n : named) {
-      Picture picture = picture(n.path, n.worded.role(), reading, wrong);
+    for (FolderPart part : parts) {
+      Picture picture = part.read(reading, wrong);
       if (picture != null && notes != null) {
-        flats.add(n.file(notes, named, picture));
+        flats.add(part.file(notes, parts, picture));
       }
     }
     if (!wrong.isEmpty() || notes == null) {
@@ -88,42 +87,15 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
    * given.
    */
   public Optional<Length> unitLength(FlatFile file) {
-    return notes.unitLength(stem(file.path()), file.picture() instanceof Drawing);
+    return notes.unitLength(
+        FolderPart.stem(file.path(), file.part()), file.picture() instanceof Drawing);
   }
 
-  private record Named(Path path, String id, String stem, RoleWords.Reading worded) {
-    static Named of(Path path, List<Path> all) {
-      String stem = FlatFolder.stem(path);
-      boolean shared = all.stream().filter(p -> FlatFolder.stem(p).equals(stem)).count() > 1;
-      String id = shared ? path.getFileName().toString() : stem;
-      return new Named(path, id, stem, RoleWords.read(stem));
-    }
-
-    FlatFile file(PackNotes notes, List<Named> all, Picture picture) {
-      String caption = notes.caption(stem).orElseGet(() -> Captions.of(worded, roles(all)));
-      return new FlatFile(path, id, worded.role(), worded.worded(), caption, picture);
-    }
-
-    private static List<Role> roles(List<Named> all) {
-      return all.stream().map(n -> n.worded.role()).toList();
-    }
-  }
-
-  private static @Nullable PackNotes notes(Path folder, List<Path> pictures, List<Fault> wrong) {
+  private static @Nullable PackNotes notes(Path folder, List<FolderPart> parts, List<Fault> wrong) {
     try {
-      return PackNotes.read(folder, pictures.stream().map(FlatFolder::stem).toList());
+      return PackNotes.read(folder, parts.stream().map(FolderPart::stem).toList());
     } catch (Refusal e) {
       wrong.addAll(e.faults());
-      return null;
-    }
-  }
-
-  private static @Nullable Picture picture(
-      Path file, Role role, Reading reading, List<Fault> wrong) {
-    try {
-      return reading.picture(PictureSource.of(file), role);
-    } catch (PictureException e) {
-      wrong.add(e.fault());
       return null;
     }
   }
@@ -140,12 +112,9 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
     }
   }
 
-  private static void checkOneFront(Path folder, List<Named> named, List<Fault> wrong) {
+  private static void checkOneFront(Path folder, List<FolderPart> parts, List<Fault> wrong) {
     List<String> fronts =
-        named.stream()
-            .filter(n -> n.worded.role() == Role.FRONT)
-            .map(n -> n.path.getFileName().toString())
-            .toList();
+        parts.stream().filter(p -> p.role() == Role.FRONT).map(FolderPart::name).toList();
     if (fronts.size() > 1) {
       wrong.add(
           Fault.content(
@@ -156,6 +125,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
                       + String.join(", ", fronts)
                       + ", where a sheet has one")
               .remedy("name the others after what they show, as in side or detail")
+              .remedy("give them another role with role.NAME in " + PackNotes.FILE)
               .remedy("move them out"));
     }
   }
@@ -177,11 +147,5 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
 
   private static boolean isPicture(Path file) {
     return PictureReader.isNamedAsPicture(file.getFileName().toString());
-  }
-
-  private static String stem(Path file) {
-    String name = file.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    return dot > 0 ? name.substring(0, dot) : name;
   }
 }

@@ -1,6 +1,8 @@
 package dev.placket.packs.folder;
 
+import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.RoleWords;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
@@ -28,6 +30,7 @@ import java.util.TreeMap;
  * unit.mm=1               one drawing unit of every SVG is 1 mm on the garment
  * unit.mm.front=1         the same for one file, named without its ending
  * caption.front=Front     the caption of one file
+ * role.IMG-0231=back      what one file shows, where its name does not say it
  * </pre>
  */
 public final class PackNotes {
@@ -71,6 +74,9 @@ public final class PackNotes {
 
   private static final String UNIT_MM = "unit.mm";
   private static final String CAPTION = "caption.";
+
+  /** The beginning of a key that gives a picture its role. */
+  static final String ROLE = "role.";
 
   private final Map<String, String> values;
 
@@ -123,6 +129,14 @@ public final class PackNotes {
     if (key.startsWith(CAPTION)) {
       return checkStem(file, key, key.substring(CAPTION.length()), stems);
     }
+    if (key.startsWith(ROLE)) {
+      return RoleWords.role(value).isEmpty()
+          ? Optional.of(
+              Fault.content(file, "is no role")
+                  .in(key + "=" + value)
+                  .remedy("there are " + RoleWords.list()))
+          : checkStem(file, key, key.substring(ROLE.length()), stems);
+    }
     for (Field f : Field.values()) {
       if (f.key().equals(key)) {
         return Optional.empty();
@@ -162,6 +176,7 @@ public final class PackNotes {
     keys.add("unit.mm");
     keys.add("unit.mm.NAME");
     keys.add("caption.NAME");
+    keys.add("role.NAME");
     return String.join(", ", keys);
   }
 
@@ -188,6 +203,11 @@ public final class PackNotes {
     String all = drawing ? values.get(UNIT_MM) : null;
     String mm = values.getOrDefault(UNIT_MM + "." + stem, all);
     return Optional.ofNullable(mm).map(v -> Length.mm(Double.parseDouble(v)));
+  }
+
+  /** The stated role of a picture. */
+  Optional<Role> role(String stem) {
+    return Optional.ofNullable(values.get(ROLE + stem)).flatMap(RoleWords::role);
   }
 
   /** The stated caption of a picture. */

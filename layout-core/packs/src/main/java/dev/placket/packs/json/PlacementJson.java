@@ -1,6 +1,7 @@
 package dev.placket.packs.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.fit.ExactBox;
@@ -57,7 +58,7 @@ final class PlacementJson {
     Numbers.writeOptional(json, "greatest", greatest == null ? null : greatest.pt());
     held(flat.held());
     json.writeBooleanField("capped", placed.placement().capped());
-    raster(placed.raster());
+    raster(placed);
     RasterPrint print = placed.raster();
     Numbers.writeOptional(
         json,
@@ -93,23 +94,32 @@ final class PlacementJson {
     json.writeEndObject();
   }
 
-  private void raster(@Nullable RasterPrint print) throws IOException {
+  private void raster(PlacedFlat placed) throws IOException {
+    RasterPrint print = placed.raster();
     if (print == null) {
       json.writeNullField("pixels");
-      json.writeNullField("density");
-      json.writeStringField("state", word(PrintState.SCALABLE));
+      density(placed.density());
+      json.writeStringField("state", word(placed.state()));
       json.writeNullField("wantedPixels");
       json.writeNullField("embedded");
       return;
     }
     pixels("pixels", print.pixels());
-    json.writeObjectFieldStart("density");
-    json.writeNumberField("x", Numbers.rounded(print.density().x(), DENSITY_DECIMALS));
-    json.writeNumberField("y", Numbers.rounded(print.density().y(), DENSITY_DECIMALS));
-    json.writeEndObject();
+    density(print.density());
     json.writeStringField("state", word(print.state()));
     pixels("wantedPixels", print.wanted());
     pixels("embedded", new PixelSize(print.image().getWidth(), print.image().getHeight()));
+  }
+
+  private void density(@Nullable EffectiveDensity density) throws IOException {
+    if (density == null) {
+      json.writeNullField("density");
+      return;
+    }
+    json.writeObjectFieldStart("density");
+    json.writeNumberField("x", Numbers.rounded(density.x(), DENSITY_DECIMALS));
+    json.writeNumberField("y", Numbers.rounded(density.y(), DENSITY_DECIMALS));
+    json.writeEndObject();
   }
 
   private void box(String field, ExactBox box) throws IOException {

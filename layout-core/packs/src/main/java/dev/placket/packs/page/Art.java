@@ -1,12 +1,13 @@
 package dev.placket.packs.page;
 
 import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.PdfDrawing;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.function.Consumer;
 
 /** What is drawn for a flat: paths, or pixels. */
-public sealed interface Art permits Art.Paths, Art.Pixels {
+public sealed interface Art permits Art.Paths, Art.PdfPart, Art.Pixels {
   /**
    * A drawing made of paths.
    *
@@ -15,6 +16,15 @@ public sealed interface Art permits Art.Paths, Art.Pixels {
    * @param scale points on the sheet per drawing unit
    */
   record Paths(Consumer<Graphics2D> painter, InkedBox ink, double scale) implements Art {}
+
+  /**
+   * A page of a PDF, placed as it is.
+   *
+   * @param drawing the page
+   * @param ink where its ink lies, in drawing units
+   * @param scale points on the sheet per drawing unit
+   */
+  record PdfPart(PdfDrawing drawing, InkedBox ink, double scale) implements Art {}
 
   /**
    * A picture that fills the inked box.

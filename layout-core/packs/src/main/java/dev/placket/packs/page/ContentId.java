@@ -7,6 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.Set;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
@@ -22,6 +25,7 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
  */
 final class ContentId {
   private final MessageDigest digest;
+  private final Set<COSStream> seen = Collections.newSetFromMap(new IdentityHashMap<>());
 
   private ContentId(MessageDigest digest) {
     this.digest = digest;
@@ -51,6 +55,9 @@ final class ContentId {
   private void add(PDResources resources) throws IOException {
     for (COSName name : resources.getXObjectNames()) {
       PDXObject object = resources.getXObject(name);
+      if (!seen.add(object.getCOSObject())) {
+        continue;
+      }
       try (InputStream in = object.getCOSObject().createRawInputStream()) {
         add(in);
       }

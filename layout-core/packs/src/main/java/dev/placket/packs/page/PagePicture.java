@@ -1,5 +1,6 @@
 package dev.placket.packs.page;
 
+import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.sheet.Paper;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.units.Box;
@@ -113,10 +114,11 @@ final class PagePicture {
     Graphics2D own = (Graphics2D) g.create();
     try {
       if (flat.art() instanceof Art.Paths paths) {
-        double s = paths.scale();
-        own.translate(at.left() - paths.ink().left() * s, at.top() - paths.ink().top() * s);
-        own.scale(s, s);
+        into(own, at, paths.ink(), paths.scale());
         paths.painter().accept(own);
+      } else if (flat.art() instanceof Art.PdfPart part) {
+        into(own, at, part.ink(), part.scale());
+        part.drawing().paint(own);
       } else if (flat.art() instanceof Art.Pixels pixels) {
         BufferedImage image = forScreen(pixels.image(), at);
         own.translate(at.left(), at.top());
@@ -126,6 +128,11 @@ final class PagePicture {
     } finally {
       own.dispose();
     }
+  }
+
+  private static void into(Graphics2D g, Box at, InkedBox ink, double scale) {
+    g.translate(at.left() - ink.left() * scale, at.top() - ink.top() * scale);
+    g.scale(scale, scale);
   }
 
   /** With no more pixels than the screen shows: a thin line between two of them would be lost. */

@@ -53,8 +53,9 @@ public final class PdfPack {
       describe(document);
       Tags tags = new Tags(document);
       Fonts fonts = new Fonts(document);
+      PlacedPages placed = new PlacedPages(document);
       for (Filled each : pages) {
-        new PdfPage(document, each.page(), fonts, tags).draw(each.page(), each.flats());
+        new PdfPage(document, each.page(), fonts, tags, placed).draw(each.page(), each.flats());
       }
       document.setDocumentId(ContentId.of(document, title));
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -35,13 +35,15 @@ final class PdfPage {
   private final PDPage page;
   private final Fonts fonts;
   private final Tags tags;
+  private final PlacedPages placed;
   private final float width;
   private final float height;
 
-  PdfPage(PDDocument document, Page content, Fonts fonts, Tags tags) {
+  PdfPage(PDDocument document, Page content, Fonts fonts, Tags tags, PlacedPages placed) {
     this.document = document;
     this.fonts = fonts;
     this.tags = tags;
+    this.placed = placed;
     this.width = (float) content.sheet().paper().width().pt();
     this.height = (float) content.sheet().paper().height().pt();
     this.page = new PDPage(new PDRectangle(width, height));
@@ -146,6 +148,8 @@ final class PdfPage {
           (float) at.height());
     } else if (flat.art() instanceof Art.Paths paths) {
       out.drawForm(form(paths, flat.ink()));
+    } else if (flat.art() instanceof Art.PdfPart part) {
+      out.drawForm(placed.form(part, flat.ink(), height));
     }
   }
 

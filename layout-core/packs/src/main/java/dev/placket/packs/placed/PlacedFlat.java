@@ -1,5 +1,8 @@
 package dev.placket.packs.placed;
 
+import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.EffectiveDensity;
+import dev.placket.layout.density.PrintState;
 import dev.placket.layout.fit.ExactBox;
 import dev.placket.layout.fit.PlacedBoxes;
 import dev.placket.layout.fit.Placement;
@@ -10,7 +13,9 @@ import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.ScaleLine;
 import dev.placket.packs.flats.ScaleNote;
 import dev.placket.pictures.Drawing;
+import dev.placket.pictures.PdfDrawing;
 import dev.placket.pictures.base.FineDetail;
+import dev.placket.pictures.base.PlacedImage;
 import dev.placket.pictures.base.PrintedDetail;
 import org.jspecify.annotations.Nullable;
 
@@ -48,6 +53,47 @@ public record PlacedFlat(
     return item.file().picture() instanceof Drawing drawing
         ? drawing.fineDetail().printed(unit)
         : FineDetail.NONE.printed(unit);
+  }
+
+  /**
+   * Pixels per printed inch: of a raster, or of the coarsest picture in a drawing; null if it has
+   * no pixels.
+   */
+  public @Nullable EffectiveDensity density() {
+    if (raster != null) {
+      return raster.density();
+    }
+    PlacedImage image = coarsest();
+    Length unit = Length.pt(placement.scale().doubleValue());
+    return image == null
+        ? null
+        : EffectiveDensity.of(
+            image.pixelWidth(),
+            unit.times(image.width()),
+            image.pixelHeight(),
+            unit.times(image.height()));
+  }
+
+  /** Whether its pixels are enough. */
+  public PrintState state() {
+    if (raster != null) {
+      return raster.state();
+    }
+    EffectiveDensity density = density();
+    // Pictures in a drawing stay as they are, so that more pixels than are visible are not taken
+    // out.
+    return density == null || DensityTargets.DEFAULT.state(density) != PrintState.SOFT
+        ? PrintState.SCALABLE
+        : PrintState.SOFT;
+  }
+
+  /** The longest side at which it is just not soft; null if it has no pixels. */
+  public @Nullable Length crispSide() {
+    return FlatSet.crispSide(item.file().picture(), DensityTargets.DEFAULT);
+  }
+
+  private @Nullable PlacedImage coarsest() {
+    return item.file().picture() instanceof PdfDrawing page ? page.coarsest() : null;
   }
 
   /** This flat with other pixels embedded. */

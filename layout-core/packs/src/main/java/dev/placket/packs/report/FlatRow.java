@@ -1,6 +1,6 @@
 package dev.placket.packs.report;
 
-import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.density.EffectiveDensity;
 import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.units.Length;
@@ -21,7 +21,8 @@ import java.util.Locale;
  * @param state whether its pixels are enough
  * @param size printed width and height
  * @param scale the garment scale, or that there is none
- * @param density pixels per printed inch; {@code -} for paths
+ * @param density pixels per printed inch, of a drawing those of its coarsest picture; {@code -} for
+ *     paths alone
  * @param wanted the pixels to ask for if it is soft, limited in size or heavy; otherwise empty
  * @param changes how it is drawn other than its file says, each a clause
  * @param remarks what else is worth knowing, each a clause
@@ -38,8 +39,6 @@ public record FlatRow(
   /** The beginning of a line that reports a difference between a picture and its file. */
   public static final String CHANGED = "Not as in the file: ";
 
-  private static final DensityTargets TARGETS = DensityTargets.DEFAULT;
-
   /** Sizes are the same within this. */
   private static final double SAME = 1e-6;
 
@@ -53,6 +52,7 @@ public record FlatRow(
   public static FlatRow of(PlacedFlat flat, ReportOptions reporting) {
     Units units = reporting.units();
     RasterPrint raster = flat.raster();
+    EffectiveDensity density = flat.density();
     Picture picture = flat.item().file().picture();
     List<String> remarks = new ArrayList<>();
     picture.notes().stream()
@@ -62,16 +62,20 @@ public record FlatRow(
     if (raster != null) {
       wanted = asks(flat, raster) ? Figures.pixels(raster.wanted()) : "";
       remarks.addAll(pixels(flat, raster, units));
+    } else if (flat.state() == PrintState.SOFT) {
+      remarks.add("a picture in it will look blurred; export it with more pixels");
+    } else if (heldCrisp(flat)) {
+      remarks.add("limited in size to keep the pictures in it crisp");
     } else if (held(flat) || flat.placement().capped()) {
       remarks.add(stated(flat, units));
     }
     remarks.addAll(FineWords.of(flat.printed(), reporting.limits(), units));
     return new FlatRow(
         flat,
-        raster == null ? PrintState.SCALABLE : raster.state(),
+        flat.state(),
         units.size(flat.ink().width().doubleValue(), flat.ink().height().doubleValue()),
         ScaleNote.scale(flat.garmentScale()),
-        raster == null ? "-" : Figures.fixed(raster.density().least(), 0),
+        density == null ? "-" : Figures.fixed(density.least(), 0),
         wanted,
         picture.changes().stream().map(PictureNote::text).toList(),
         remarks);
@@ -151,11 +155,10 @@ public record FlatRow(
   /** At the largest size at which it is crisp, rather than at a size stated for it. */
   private static boolean heldCrisp(PlacedFlat flat) {
     Length greatest = flat.flat().limits().greatest();
-    if (flat.raster() == null || greatest == null || !flat.placement().capped()) {
-      return false;
-    }
-    Length crisp =
-        TARGETS.greatestSide(Math.round(flat.item().file().picture().inkedBox().longestSide()));
-    return greatest.pt() >= crisp.pt() * (1 - SAME);
+    Length crisp = flat.crispSide();
+    return crisp != null
+        && greatest != null
+        && flat.placement().capped()
+        && greatest.pt() >= crisp.pt() * (1 - SAME);
   }
 }

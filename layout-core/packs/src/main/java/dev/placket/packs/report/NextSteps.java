@@ -108,6 +108,8 @@ final class NextSteps {
     row.changes().forEach(c -> changed.computeIfAbsent(c, x -> new LinkedHashSet<>()).add(file));
     if (raster != null) {
       pixels(row, raster, file + where);
+    } else if (row.state() == PrintState.SOFT || row.heldCrisp()) {
+      pictures(row, file + where);
     }
     for (PrintedDetail.Warning w : row.flat().printed().under(reporting.limits())) {
       String figure = reporting.units().fine(w.printed());
@@ -134,6 +136,20 @@ final class NextSteps {
       put(StepKind.ENLARGED, row.file(), new Step(alone, row.file(), badness));
     } else if (row.state() == PrintState.HEAVY) {
       put(StepKind.HEAVY, row.file(), new Step(export + "more are not visible.", named, badness));
+    }
+  }
+
+  /** Of a drawing that has pictures of too few pixels. */
+  private void pictures(FlatRow row, String file) {
+    String export = "Export " + file + " with more pixels in its pictures: ";
+    double badness = 1 / Double.parseDouble(row.density());
+    if (row.state() == PrintState.SOFT) {
+      String alone = export + "one prints blurred, at " + row.density() + " px/in.";
+      put(StepKind.BLURRED, row.file(), new Step(alone, row.file(), badness));
+    } else {
+      String now = row.size() + " " + reporting.units().sign();
+      String alone = export + "its size is limited to " + now + " to keep them crisp.";
+      put(StepKind.HELD, row.file(), new Step(alone, row.file(), badness));
     }
   }
 

@@ -10,6 +10,7 @@ import dev.placket.packs.placed.SwatchFrame;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextRun;
 import dev.placket.pictures.Drawing;
+import dev.placket.pictures.PdfDrawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -46,6 +47,9 @@ final class Drawn {
       return new Art.Pixels(raster.image());
     }
     Drawing drawing = (Drawing) flat.item().file().picture();
+    if (drawing instanceof PdfDrawing page) {
+      return new Art.PdfPart(page, flat.flat().ink(), flat.placement().scale().doubleValue());
+    }
     return new Art.Paths(drawing::paint, flat.flat().ink(), flat.placement().scale().doubleValue());
   }
 

@@ -39,7 +39,10 @@ public final class FolderFindings {
   private static String roles(FlatFolder folder) {
     List<String> parts = new ArrayList<>();
     for (FlatFile file : folder.flats()) {
-      parts.add(file.name() + " as " + file.role().name().toLowerCase(Locale.ROOT));
+      String role = file.role().name().toLowerCase(Locale.ROOT);
+      String because = file.because();
+      boolean plain = because == null || because.equalsIgnoreCase(role);
+      parts.add(file.name() + " as " + role + (plain ? "" : " (" + because + ")"));
     }
     return String.join(", ", parts) + ".";
   }

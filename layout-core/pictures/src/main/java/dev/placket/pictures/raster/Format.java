@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 public enum Format {
   SVG("SVG", "svg"),
   SVGZ("SVGZ", "svgz", "svg.gz"),
+  PDF("PDF", "pdf"),
   PNG("PNG", "png", "apng"),
   JPEG("JPEG", "jpg", "jpeg", "jpe", "jfif"),
   TIFF("TIFF", "tif", "tiff"),
@@ -57,7 +58,8 @@ public enum Format {
       case TIFF -> Tiff.head(name, bytes, limits, whole);
       case BMP -> Bmp.head(name, bytes, limits);
       case WEBP -> Webp.head(name, bytes, limits);
-      case SVG, SVGZ, PNG, GIF -> throw new IllegalArgumentException(this + " has no header alone");
+      case SVG, SVGZ, PDF, PNG, GIF ->
+          throw new IllegalArgumentException(this + " has no header alone");
     };
   }
 
@@ -73,7 +75,7 @@ public enum Format {
       case BMP -> Bmp.decoder();
       case WEBP -> Webp.decoder();
       case GIF -> Gif.decoder();
-      case SVG, SVGZ, PNG -> throw new IOException("no decoder is needed for it");
+      case SVG, SVGZ, PDF, PNG -> throw new IOException("no decoder is needed for it");
     };
   }
 
@@ -101,7 +103,20 @@ public enum Format {
     if (starts(first, 0, 0x1F, 0x8B, 8)) {
       return SVGZ;
     }
-    return looksLikeXml(first) ? SVG : null;
+    if (looksLikeXml(first)) {
+      return SVG;
+    }
+    return isPdf(first) ? PDF : null;
+  }
+
+  /** A PDF may have other bytes before its header, as readers allow. */
+  private static boolean isPdf(byte[] first) {
+    for (int at = 0; at < first.length - 4; at++) {
+      if (starts(first, at, '%', 'P', 'D', 'F', '-')) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether bytes begin as the kind of TIFF does that is not read. */

@@ -1,5 +1,6 @@
 package dev.placket.pictures.svg.bridge;
 
+import dev.placket.pictures.shape.TooManyCrossings;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;

@@ -4,7 +4,7 @@ import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.ReadLimit;
-import dev.placket.pictures.svg.bridge.BoxPairs;
+import dev.placket.pictures.shape.BoxPairs;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;

@@ -1,7 +1,7 @@
 package dev.placket.pictures.svg.mend;
 
 import dev.placket.pictures.base.PictureNote;
-import dev.placket.pictures.svg.measure.PathBounds;
+import dev.placket.pictures.shape.PathBounds;
 import java.awt.Color;
 import java.awt.Paint;
 import java.awt.geom.AffineTransform;

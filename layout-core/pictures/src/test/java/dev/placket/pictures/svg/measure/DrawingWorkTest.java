@@ -10,7 +10,7 @@ import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
-import dev.placket.pictures.svg.bridge.BoxPairs;
+import dev.placket.pictures.shape.BoxPairs;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;

@@ -1,4 +1,4 @@
-package dev.placket.pictures.svg.bridge;
+package dev.placket.pictures.shape;
 
 import java.awt.Shape;
 
@@ -14,7 +14,7 @@ public final class TooManyCrossings extends RuntimeException {
   }
 
   /** Throws this where the areas of two paths must not be cut. */
-  static void check(Shape a, Shape b) {
+  public static void check(Shape a, Shape b) {
     if (BoxPairs.of(MOST, a, b) > MOST) {
       throw new TooManyCrossings();
     }

@@ -1,4 +1,4 @@
-package dev.placket.pictures.svg.bridge;
+package dev.placket.pictures.shape;
 
 import java.awt.Shape;
 import java.awt.geom.PathIterator;
