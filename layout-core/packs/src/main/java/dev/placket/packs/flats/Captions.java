@@ -16,8 +16,12 @@ public final class Captions {
    * @param role what it is to the sheet
    * @param rest the words of its name beside that of the role
    * @param roles the roles of all flats of the sheet
+   * @param bothViews whether the drawing shows front and back
    */
-  public static String of(Role role, List<String> rest, List<Role> roles) {
+  public static String of(Role role, List<String> rest, List<Role> roles, boolean bothViews) {
+    if (bothViews) {
+      return "Front and back view";
+    }
     String words = String.join(" ", rest);
     if (role.isView()) {
       boolean alone = Collections.frequency(roles, role) == 1;

@@ -32,8 +32,9 @@ public final class RoleWords {
    * @param role the role
    * @param word the word of the name that gave it; null if it is a detail for want of one
    * @param rest the other words, as they stand in the name
+   * @param bothViews whether it names front and back, which are then in one drawing
    */
-  public record Reading(Role role, @Nullable String word, List<String> rest) {
+  public record Reading(Role role, @Nullable String word, List<String> rest, boolean bothViews) {
     /** Whether a word of the name gave the role. */
     public boolean worded() {
       return word != null;
@@ -42,26 +43,33 @@ public final class RoleWords {
 
   /**
    * Reads a file name without its ending; words are parted by anything but letters and digits, and
-   * where letters meet digits.
+   * where letters meet digits. Words for roles are known in English, German, French, Italian,
+   * Spanish, Portuguese, Turkish and Chinese.
    */
   public static Reading read(String stem) {
     List<String> words = words(stem);
-    List<String> lower = words.stream().map(w -> w.toLowerCase(Locale.ROOT)).toList();
+    List<@Nullable Role> roles = new ArrayList<>();
+    words.forEach(w -> roles.add(RoleList.role(w)));
     for (Role role : PARTICULAR) {
-      int at = lower.indexOf(word(role));
+      int at = roles.indexOf(role);
       if (at >= 0) {
-        List<String> rest = new ArrayList<>(words);
-        String word = rest.remove(at);
-        return new Reading(role, word, List.copyOf(rest));
+        boolean both = role == Role.BACK && roles.contains(Role.FRONT);
+        List<String> rest = new ArrayList<>();
+        for (int i = 0; i < words.size(); i++) {
+          boolean named = i == at || (both && roles.get(i) == Role.FRONT);
+          rest.add(named ? RoleList.without(words.get(i)) : words.get(i));
+        }
+        rest.removeIf(String::isEmpty);
+        String word = both ? words.get(roles.indexOf(Role.FRONT)) : words.get(at);
+        return new Reading(both ? Role.FRONT : role, word, List.copyOf(rest), both);
       }
     }
-    return new Reading(Role.DETAIL, null, words);
+    return new Reading(Role.DETAIL, null, words, false);
   }
 
-  /** The role that a word names. */
+  /** The role that a word names, in any of the languages. */
   public static Optional<Role> role(String word) {
-    String lower = word.toLowerCase(Locale.ROOT);
-    return PARTICULAR.stream().filter(r -> word(r).equals(lower)).findFirst();
+    return Optional.ofNullable(RoleList.role(word));
   }
 
   /** The words of all roles, for messages. */
@@ -86,7 +94,6 @@ public final class RoleWords {
   }
 
   private static boolean isRole(String word) {
-    String lower = word.toLowerCase(Locale.ROOT);
-    return PARTICULAR.stream().anyMatch(r -> word(r).equals(lower));
+    return RoleList.role(word) != null;
   }
 }

@@ -102,7 +102,11 @@ record FolderPart(
         notes
             .caption(stem)
             .orElseGet(
-                () -> Captions.of(role, role == words.role() ? words.rest() : List.of(), roles));
+                () -> {
+                  boolean own = role == words.role();
+                  List<String> rest = own ? words.rest() : List.of();
+                  return Captions.of(role, rest, roles, own && words.bothViews());
+                });
     return new FlatFile(path, part, id, role, because, caption, picture);
   }
 
