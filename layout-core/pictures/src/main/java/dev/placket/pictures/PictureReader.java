@@ -140,6 +140,13 @@ public final class PictureReader {
   private static Picture page(PictureSource source, ReadLimits limits, Typefaces typefaces)
       throws PictureException {
     PictureFile file = PictureFile.open(source, limits, typefaces);
+    int pages = file.parts().size();
+    if (pages > 1) {
+      // Who asks for a file as a whole cannot name a page of it.
+      throw new PictureException(
+          Fault.content(source.name(), "has " + pages + " pages, where one drawing is asked for")
+              .remedy("export the page as a file of its own"));
+    }
     return file.read(file.whole(), false, Set.of());
   }
 

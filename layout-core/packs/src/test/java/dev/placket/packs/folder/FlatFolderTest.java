@@ -7,6 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.placket.packs.flats.FlatFile;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.PictureReader;
+import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -144,6 +148,20 @@ class FlatFolderTest {
         FlatFolder.read(dir, Reading.DEFAULT).flats().stream()
             .map(f -> f.name() + " " + f.id())
             .toList());
+  }
+
+  @Test
+  void aReaderOfWholeFilesAsksForAFileOfOnePage() throws Exception {
+    pdf("style.pdf", "front", "back");
+    Path file = dir.resolve("style.pdf");
+    PictureException e =
+        assertThrows(
+            PictureException.class,
+            () -> PictureReader.probe(PictureSource.of(file), ReadLimits.DEFAULT));
+    assertEquals(
+        file
+            + ": has 2 pages, where one drawing is asked for; export the page as a file of its own.",
+        e.getMessage());
   }
 
   @Test
