@@ -19,7 +19,8 @@ public final class NoRoomText {
   private NoRoomText() {}
 
   /**
-   * What the reader is told; the first says that there is no room. Flats are called by their ids.
+   * The lines for the reader; the first states that there is no room. Flats are called by their
+   * ids.
    *
    * @param flats the flats with their files
    * @param units the unit of lengths

@@ -118,7 +118,7 @@ public record Fault(
     return Visible.words(".?!".indexOf(last) < 0 ? text + "." : text);
   }
 
-  /** What is said of a fault of another file inside a message: file, place and what was found. */
+  /** The words for a fault of another file inside a message: file, place and what was found. */
   public String quoted() {
     return where(SettingNames.LIBRARY) + found;
   }

@@ -17,11 +17,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.io.IOUtils;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdfparser.PDFParser;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -36,11 +36,13 @@ public final class PdfFile {
   private final String name;
   private final ReadLimits limits;
   private final PDDocument document;
+  private final boolean repaired;
   private final OptionalContent layers;
   private final List<PdfPart> parts;
   private final Map<Set<String>, PlainContent> plain = new HashMap<>();
 
-  private PdfFile(String name, ReadLimits limits, PDDocument document) {
+  private PdfFile(String name, ReadLimits limits, PDDocument document, boolean repaired) {
+    this.repaired = repaired;
     this.name = name;
     this.limits = limits;
     this.document = document;
@@ -57,8 +59,16 @@ public final class PdfFile {
    */
   public static PdfFile open(String name, byte[] bytes, ReadLimits limits) throws PictureException {
     try {
-      PDDocument document =
-          Loader.loadPDF(new RandomAccessReadBuffer(bytes), IOUtils.createMemoryOnlyStreamCache());
+      boolean repaired = false;
+      PDDocument document;
+      try {
+        document = parse(bytes, false);
+      } catch (InvalidPasswordException e) {
+        throw e;
+      } catch (IOException e) {
+        document = parse(bytes, true);
+        repaired = true;
+      }
       if (document.isEncrypted()) {
         throw encrypted(name, null);
       }
@@ -69,7 +79,7 @@ public final class PdfFile {
                 .remedy("export a PDF of 1 to " + MOST_PAGES));
       }
       new PdfGuard(name, limits).check(document.getDocument());
-      return new PdfFile(name, limits, document);
+      return new PdfFile(name, limits, document, repaired);
     } catch (InvalidPasswordException e) {
       throw encrypted(name, e);
     } catch (IOException | RuntimeException | StackOverflowError e) {
@@ -78,6 +88,16 @@ public final class PdfFile {
     } catch (OutOfMemoryError e) {
       throw ReadLimits.outOfMemory(name, e);
     }
+  }
+
+  private static PDDocument parse(byte[] bytes, boolean lenient) throws IOException {
+    return new PDFParser(
+            new RandomAccessReadBuffer(bytes),
+            "",
+            null,
+            null,
+            IOUtils.createMemoryOnlyStreamCache())
+        .parse(lenient);
   }
 
   private static PictureException encrypted(String name, @Nullable InvalidPasswordException cause) {
@@ -195,6 +215,12 @@ public final class PdfFile {
   private List<PictureNote> notes(PDPage page, OptionalContent visible) {
     COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
     List<PictureNote> notes = new ArrayList<>(PdfExtras.ofDocument(catalog));
+    if (repaired) {
+      notes.add(
+          PictureNote.changed(
+              "the file is damaged and was read as far as it can be, so parts may be missing;"
+                  + " export it again"));
+    }
     notes.addAll(PdfExtras.ofPage(page.getCOSObject()));
     Set<String> hidden = visible.hiddenNames();
     if (!hidden.isEmpty()) {

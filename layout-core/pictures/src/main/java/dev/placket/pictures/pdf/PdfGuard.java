@@ -11,6 +11,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Set;
+import java.util.zip.DataFormatException;
+import java.util.zip.Inflater;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -80,10 +82,39 @@ final class PdfGuard {
       limits.checkMemory(name, 4 * pixels);
     }
     List<COSName> filters = filters(stream);
+    if (!filters.isEmpty() && COSName.FLATE_DECODE.equals(filters.get(0))) {
+      checkWhole(stream);
+    }
     byte[] bytes = null;
     for (int i = 0; i < filters.size() && PACKED.contains(filters.get(i)); i++) {
       bytes = unpacked(stream, filters.get(i), i, bytes, i + 1 < filters.size());
     }
+  }
+
+  /** What is cut short or damaged would be drawn as far as it can be unpacked, without a word. */
+  private void checkWhole(COSStream stream) throws PictureException {
+    Inflater inflater = new Inflater();
+    byte[] out = new byte[1 << 14];
+    long left = limits.memory();
+    try (InputStream in = stream.createRawInputStream()) {
+      inflater.setInput(in.readAllBytes());
+      for (int n = 1; n > 0 && left > 0; left -= n) {
+        n = inflater.inflate(out);
+      }
+      if (left > 0 && !inflater.finished()) {
+        throw damaged();
+      }
+    } catch (IOException | DataFormatException e) {
+      throw damaged();
+    } finally {
+      inflater.end();
+    }
+  }
+
+  private PictureException damaged() {
+    return new PictureException(
+        Fault.content(name, "has a damaged stream, so that parts of it are missing")
+            .remedy("export it again"));
   }
 
   private byte @Nullable [] unpacked(

@@ -96,7 +96,7 @@ final class PlainContent {
     copy.removeItem(PROPERTIES);
     for (COSName kind : List.of(COSName.XOBJECT, PATTERN)) {
       COSDictionary all = from.getCOSDictionary(kind);
-      COSDictionary plain = all == null ? null : streams(all, depth);
+      COSDictionary plain = all == null ? null : streams(all, from, depth);
       if (plain != null && plain != all) {
         copy.setItem(kind, plain);
         changed = true;
@@ -105,12 +105,13 @@ final class PlainContent {
     return changed ? copy : from;
   }
 
-  private COSDictionary streams(COSDictionary all, int depth) throws IOException {
+  private COSDictionary streams(COSDictionary all, COSDictionary around, int depth)
+      throws IOException {
     COSDictionary copy = new COSDictionary(all);
     boolean changed = false;
     for (COSName name : all.keySet()) {
       if (all.getDictionaryObject(name) instanceof COSStream stream) {
-        COSStream plain = plain(stream, depth);
+        COSStream plain = plain(stream, around, depth);
         if (plain != stream) {
           copy.setItem(name, plain);
           changed = true;
@@ -120,7 +121,7 @@ final class PlainContent {
     return changed ? copy : all;
   }
 
-  private COSStream plain(COSStream stream, int depth) throws IOException {
+  private COSStream plain(COSStream stream, COSDictionary around, int depth) throws IOException {
     COSStream known = done.get(stream);
     if (known != null) {
       return known;
@@ -132,8 +133,8 @@ final class PlainContent {
     if (isForm(stream)) {
       COSDictionary its = stream.getCOSDictionary(COSName.RESOURCES);
       COSDictionary resources = its == null ? null : resources(its, depth + 1);
-      COSStream content =
-          content(new PDFormXObject(stream), its == null ? new COSDictionary() : its);
+      // Without resources of its own it has those of its page (7.8.3), the names of layers, too.
+      COSStream content = content(new PDFormXObject(stream), its == null ? around : its);
       if (content != null || tied || resources != its) {
         plain = copied(stream, content);
         if (resources != null) {
