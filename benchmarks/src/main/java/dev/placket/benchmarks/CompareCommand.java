@@ -1,7 +1,7 @@
 package dev.placket.benchmarks;
 
-import dev.placket.benchmarks.pages.Page;
 import dev.placket.benchmarks.pages.PageFile;
+import dev.placket.benchmarks.pages.ReferencePage;
 import dev.placket.benchmarks.yardstick.CpSat;
 import dev.placket.benchmarks.yardstick.EqualCells;
 import dev.placket.benchmarks.yardstick.RandomBottomLeft;
@@ -56,7 +56,7 @@ final class CompareCommand implements Callable<Integer> {
       throw new CommandLine.ParameterException(
           spec.commandLine(), "--steps is above zero and --seconds not negative");
     }
-    List<Page> pages = PageFile.read(file);
+    List<ReferencePage> pages = PageFile.read(file);
     boolean withSat = seconds > 0 && CpSat.available();
     if (seconds > 0 && !withSat) {
       spec.commandLine().getErr().println("CP-SAT is left out: no native solver for this machine");
@@ -69,7 +69,7 @@ final class CompareCommand implements Callable<Integer> {
     Provenance.lines(seed).forEach(l -> out.println("# " + l));
     out.println(Comparison.header(yardsticks));
     List<Comparison> all = new ArrayList<>();
-    for (Page page : pages) {
+    for (ReferencePage page : pages) {
       boolean satHere = withSat && page.flats().size() <= satFlats;
       Comparison c = Comparison.of(page, new Budget(steps), yardsticks, satHere ? sat : null);
       all.add(c);

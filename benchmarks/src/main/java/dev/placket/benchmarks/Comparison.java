@@ -1,6 +1,6 @@
 package dev.placket.benchmarks;
 
-import dev.placket.benchmarks.pages.Page;
+import dev.placket.benchmarks.pages.ReferencePage;
 import dev.placket.benchmarks.yardstick.CpSat;
 import dev.placket.benchmarks.yardstick.Yardstick;
 import dev.placket.layout.fit.Budget;
@@ -16,17 +16,18 @@ import org.jspecify.annotations.Nullable;
  * @param others the scale of each yardstick
  * @param sat CP-SAT's better answer, or null where it did not run
  */
-record Comparison(Page page, Solve ours, List<Double> others, CpSat.@Nullable Answer sat) {
+record Comparison(ReferencePage page, Solve ours, List<Double> others, CpSat.@Nullable Answer sat) {
   private static final double SAME = 1e-6;
 
-  static Comparison of(Page page, Budget budget, List<Yardstick> yardsticks, @Nullable CpSat sat) {
+  static Comparison of(
+      ReferencePage page, Budget budget, List<Yardstick> yardsticks, @Nullable CpSat sat) {
     Solve ours = Solve.of(page.request().withBudget(budget));
     List<Double> others = yardsticks.stream().map(y -> y.pack(page).scale()).toList();
     return new Comparison(page, ours, others, sat == null ? null : better(sat, page));
   }
 
   /** Of two answers the proven one, then the faster one, then the narrower one. */
-  private static CpSat.Answer better(CpSat sat, Page page) {
+  private static CpSat.Answer better(CpSat sat, ReferencePage page) {
     CpSat.Answer once = sat.once(page);
     CpSat.Answer halving = sat.halving(page);
     if (once.proven() && halving.proven()) {

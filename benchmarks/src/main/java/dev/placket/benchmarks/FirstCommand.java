@@ -1,8 +1,8 @@
 package dev.placket.benchmarks;
 
-import dev.placket.benchmarks.pages.Page;
 import dev.placket.benchmarks.pages.PageException;
 import dev.placket.benchmarks.pages.PageFile;
+import dev.placket.benchmarks.pages.ReferencePage;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -39,9 +39,10 @@ final class FirstCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    List<Page> pages = PageFile.read(file);
+    List<ReferencePage> pages = PageFile.read(file);
     if (!only.isEmpty()) {
-      Page page = pages.stream().filter(p -> p.id().equals(only)).findFirst().orElseThrow();
+      ReferencePage page =
+          pages.stream().filter(p -> p.id().equals(only)).findFirst().orElseThrow();
       long start = System.nanoTime();
       boolean fits = new Solve(dev.placket.layout.solve.Fitter.fit(page.request()), 0).fits();
       double ms = (System.nanoTime() - start) / 1e6;
@@ -51,7 +52,7 @@ final class FirstCommand implements Callable<Integer> {
     }
     Provenance.lines(0).forEach(l -> out.println("# " + l));
     List<Double> all = new ArrayList<>();
-    for (Page page : pages) {
+    for (ReferencePage page : pages) {
       if (page.flats().size() <= flats) {
         double ms = inNewJvm(page.id());
         all.add(ms);

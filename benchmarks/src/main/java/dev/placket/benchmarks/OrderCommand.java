@@ -3,8 +3,8 @@ package dev.placket.benchmarks;
 import dev.placket.benchmarks.order.FitPicture;
 import dev.placket.benchmarks.order.GarmentSheets;
 import dev.placket.benchmarks.order.Looks;
-import dev.placket.benchmarks.pages.Page;
 import dev.placket.benchmarks.pages.PageFile;
+import dev.placket.benchmarks.pages.ReferencePage;
 import dev.placket.layout.check.Referee;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
@@ -69,7 +69,7 @@ final class OrderCommand implements Callable<Integer> {
     out.println("Reference sheets, default order, one scale for all");
     measure(
         PageFile.read("pages").stream()
-            .map(Page::request)
+            .map(ReferencePage::request)
             .map(r -> r.withOrder(Order.DEFAULT))
             .toList(),
         out);

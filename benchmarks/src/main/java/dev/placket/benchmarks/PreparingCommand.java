@@ -1,6 +1,6 @@
 package dev.placket.benchmarks;
 
-import dev.placket.benchmarks.outside.Program;
+import dev.placket.benchmarks.outside.OutsideProgram;
 import dev.placket.benchmarks.outside.Row;
 import dev.placket.benchmarks.preparing.PreparingTimes;
 import dev.placket.pictures.base.PictureException;
@@ -38,7 +38,7 @@ final class PreparingCommand implements Callable<Integer> {
       List<String> lines = PreparingTimes.measure(flat, work);
       Provenance.lines(0).forEach(l -> out.println("# " + l));
       for (String name : List.of("vips", "rsvg-convert", "optipng", "pngquant")) {
-        out.println("# " + Program.version(name));
+        out.println("# " + OutsideProgram.version(name));
       }
       out.println(Row.HEAD);
       lines.forEach(out::println);

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks;
 
-import dev.placket.benchmarks.outside.Program;
+import dev.placket.benchmarks.outside.OutsideProgram;
 import dev.placket.benchmarks.rasters.PictureFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -46,7 +46,8 @@ final class RastersCommand implements Callable<Integer> {
     Path work = java.nio.file.Files.createTempDirectory("rasters");
     try {
       for (String program : List.of("convert", "dwebp", "tiff2rgba", "vips")) {
-        out.println("# " + program + (Program.installed(program) ? "" : " is not installed"));
+        out.println(
+            "# " + program + (OutsideProgram.installed(program) ? "" : " is not installed"));
       }
       PictureFolder folder = new PictureFolder(work, known);
       folder.judge(from, all, out::println);

@@ -1,7 +1,7 @@
 package dev.placket.benchmarks;
 
-import dev.placket.benchmarks.pages.Page;
-import dev.placket.benchmarks.pages.Page.Expected;
+import dev.placket.benchmarks.pages.ReferencePage;
+import dev.placket.benchmarks.pages.ReferencePage.Expected;
 import dev.placket.layout.check.Referee;
 import dev.placket.layout.fit.Budget;
 import dev.placket.layout.fit.Fit;
@@ -21,7 +21,12 @@ import java.util.Locale;
  * @param broken what the referee found in the final fit
  */
 record SheetLine(
-    Page page, Solve end, double ms1pct, double msBest, double msProof, List<String> broken) {
+    ReferencePage page,
+    Solve end,
+    double ms1pct,
+    double msBest,
+    double msProof,
+    List<String> broken) {
   static final String HEADER =
       "id\tflats\tscale\tbound\tproven\tms1pct\tmsBest\tmsProof\tsteps\tviolation";
 
@@ -29,7 +34,7 @@ record SheetLine(
   private static final double KNOWN = 1e-6;
 
   /** Runs the sheet with the whole budget, then with doubled budgets from one step on. */
-  static SheetLine measure(Page page, Budget budget) {
+  static SheetLine measure(ReferencePage page, Budget budget) {
     FitRequest request = page.request().withBudget(budget);
     Solve end = Solve.of(request);
     Expected known = page.expected();

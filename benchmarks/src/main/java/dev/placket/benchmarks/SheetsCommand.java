@@ -1,7 +1,7 @@
 package dev.placket.benchmarks;
 
-import dev.placket.benchmarks.pages.Page;
 import dev.placket.benchmarks.pages.PageFile;
+import dev.placket.benchmarks.pages.ReferencePage;
 import dev.placket.layout.fit.Budget;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -47,11 +47,11 @@ final class SheetsCommand implements Callable<Integer> {
       throw new CommandLine.ParameterException(
           spec.commandLine(), "--steps is above zero, not " + steps);
     }
-    List<Page> pages = PageFile.read(file);
+    List<ReferencePage> pages = PageFile.read(file);
     Solve.warmUp(pages);
     out.println(SheetLine.HEADER);
     List<SheetLine> lines = new ArrayList<>();
-    for (Page page : pages) {
+    for (ReferencePage page : pages) {
       SheetLine line = SheetLine.measure(page, new Budget(steps));
       lines.add(line);
       out.println(line.text());

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks;
 
-import dev.placket.benchmarks.pages.Page;
+import dev.placket.benchmarks.pages.ReferencePage;
 import dev.placket.layout.fit.Budget;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
@@ -47,10 +47,10 @@ record Solve(Outcome outcome, double ms) {
   }
 
   /** Solves small sheets until the compiler of the JVM has seen the search, for 3 s at most. */
-  static void warmUp(List<Page> pages) {
+  static void warmUp(List<ReferencePage> pages) {
     long start = System.nanoTime();
     for (int round = 0; round < WARM_UP_ROUNDS; round++) {
-      for (Page page : pages) {
+      for (ReferencePage page : pages) {
         if ((System.nanoTime() - start) / 1e6 > WARM_UP_MS) {
           return;
         }

@@ -2,8 +2,8 @@ package dev.placket.benchmarks;
 
 import dev.placket.benchmarks.outside.PlacketJars;
 import dev.placket.benchmarks.pages.PageException;
-import dev.placket.benchmarks.workbooks.Placing;
-import dev.placket.benchmarks.workbooks.Placing.Outcome;
+import dev.placket.benchmarks.workbooks.WorkbookPlacing;
+import dev.placket.benchmarks.workbooks.WorkbookPlacing.Outcome;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -55,8 +55,8 @@ final class WorkbooksCommand implements Callable<Integer> {
     Runs.need(folder, "name a folder of workbooks");
     PrintWriter out = spec.commandLine().getOut();
     Provenance.lines(0).forEach(l -> out.println("# " + l));
-    out.println(Placing.HEAD);
-    List<Placing> all = new ArrayList<>();
+    out.println(WorkbookPlacing.HEAD);
+    List<WorkbookPlacing> all = new ArrayList<>();
     PlacketJars command = new PlacketJars(placket.jars());
     Path work = Files.createTempDirectory("workbooks");
     try {
@@ -65,7 +65,7 @@ final class WorkbooksCommand implements Callable<Integer> {
       Files.writeString(flats.resolve("back.svg"), FLAT.replace("H80", "H78"));
       for (Path file : files()) {
         Path made = work.resolve("out" + all.size());
-        Placing one = Placing.of(command, flats, 2, file, made);
+        WorkbookPlacing one = WorkbookPlacing.of(command, flats, 2, file, made);
         all.add(one);
         if (!brief || !one.sound()) {
           out.println(one.line());
@@ -80,7 +80,7 @@ final class WorkbooksCommand implements Callable<Integer> {
     }
     sums(all).forEach(out::println);
     out.flush();
-    return all.stream().allMatch(Placing::sound) ? 0 : 1;
+    return all.stream().allMatch(WorkbookPlacing::sound) ? 0 : 1;
   }
 
   private List<Path> files() throws IOException {
@@ -93,20 +93,21 @@ final class WorkbooksCommand implements Callable<Integer> {
     }
   }
 
-  private static List<String> sums(List<Placing> all) {
+  private static List<String> sums(List<WorkbookPlacing> all) {
     List<String> lines = new ArrayList<>();
     lines.add("# " + all.size() + " files");
     for (Outcome o : Outcome.values()) {
       long n = all.stream().filter(p -> p.outcome() == o).count();
       lines.add("# " + o.toString().toLowerCase(Locale.ROOT).replace('_', ' ') + ": " + n);
     }
-    List<Placing> placed = all.stream().filter(p -> p.outcome() == Outcome.PLACED).toList();
-    lines.add("# copies that open: " + placed.stream().filter(Placing::opens).count());
+    List<WorkbookPlacing> placed = all.stream().filter(p -> p.outcome() == Outcome.PLACED).toList();
+    lines.add("# copies that open: " + placed.stream().filter(WorkbookPlacing::opens).count());
     long closed = placed.stream().filter(p -> p.opened() && !p.opens()).count();
     lines.add("# copies that do not open though the workbook does: " + closed);
     long differ = placed.stream().filter(p -> p.differs() != null).count();
     lines.add("# copies with a part that differs and should not: " + differ);
-    Placing slowest = all.stream().max(Comparator.comparingDouble(Placing::seconds)).orElseThrow();
+    WorkbookPlacing slowest =
+        all.stream().max(Comparator.comparingDouble(WorkbookPlacing::seconds)).orElseThrow();
     lines.add(
         String.format(Locale.ROOT, "# longest: %.1f s (%s)", slowest.seconds(), slowest.file()));
     return lines;

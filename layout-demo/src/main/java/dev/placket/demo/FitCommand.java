@@ -11,7 +11,7 @@ import dev.placket.demo.options.PaperNames;
 import dev.placket.demo.options.QuietOption;
 import dev.placket.demo.options.ReadLimitOptions;
 import dev.placket.demo.options.StrictOption;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackReader;
 import dev.placket.packs.description.PaperChoice;
@@ -215,7 +215,7 @@ final class FitCommand implements Callable<Integer> {
       return ontoOptions.run(what, workbook, how).run();
     }
     PaperChoice known = PaperChoice.of(paper);
-    return Packs.ofFolder(what, known == null ? Paper.A4.landscape() : known.paper(), how);
+    return Packs.ofFolder(what, known == null ? PaperSize.A4.landscape() : known.paper(), how);
   }
 
   private RunOptions options(Path into, ReportOptions in) throws Refusal {

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.pictures.PictureReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -47,7 +47,7 @@ class FormatNamesTest {
   @Test
   void theHelpNamesEveryPaper() {
     String help = Run.of("fit", "--help").out().replaceAll("\\s+", " ");
-    for (Paper paper : Paper.NAMED) {
+    for (PaperSize paper : PaperSize.NAMED) {
       assertTrue(help.contains(paper.name() + ","), paper.name() + " in " + help);
     }
   }

@@ -1,7 +1,7 @@
 package dev.placket.benchmarks.jmh;
 
-import dev.placket.benchmarks.pages.Page;
 import dev.placket.benchmarks.pages.PageFile;
+import dev.placket.benchmarks.pages.ReferencePage;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.solve.Fitter;
@@ -40,7 +40,7 @@ public class WarmSolve {
     requests =
         PageFile.builtIn("pages").stream()
             .filter(p -> p.flats().size() == flats)
-            .map(Page::request)
+            .map(ReferencePage::request)
             .toList();
   }
 

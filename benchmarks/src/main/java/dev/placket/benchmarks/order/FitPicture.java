@@ -6,7 +6,7 @@ import dev.placket.layout.fit.PlacedBoxes;
 import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.sheet.LabelledCell;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -47,7 +47,7 @@ public final class FitPicture {
       g.setStroke(new BasicStroke(0.4f));
       g.setColor(Color.GRAY);
       g.draw(rectangle(PlacedBoxes.footprint(f, at).toBox()));
-      Box ink = PlacedBoxes.ink(f, at).toBox();
+      Rect ink = PlacedBoxes.ink(f, at).toBox();
       g.setColor(f.role().isView() ? new Color(0xC9D7DE) : new Color(0xE6DCC8));
       g.fill(rectangle(ink));
       g.setColor(Color.BLACK);
@@ -58,7 +58,7 @@ public final class FitPicture {
     return image;
   }
 
-  private static Rectangle2D rectangle(Box b) {
+  private static Rectangle2D rectangle(Rect b) {
     return new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height());
   }
 }

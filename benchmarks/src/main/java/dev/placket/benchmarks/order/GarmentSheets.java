@@ -10,10 +10,10 @@ import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -92,11 +92,11 @@ public final class GarmentSheets {
               .withLimits(new Limits(Length.mm(15), null)));
     }
     List<LabelledCell> cells = new ArrayList<>();
-    cells.add(new LabelledCell("header", new Box(28.35, 28.35, 813.54, 85)));
+    cells.add(new LabelledCell("header", new Rect(28.35, 28.35, 813.54, 85)));
     if (number % 2 == 1) {
-      cells.add(new LabelledCell("notes", new Box(680, 440, 813.54, 566.93)));
+      cells.add(new LabelledCell("notes", new Rect(680, 440, 813.54, 566.93)));
     }
-    Sheet sheet = Sheet.open(name, Paper.A4.landscape(), Margins.all(Length.mm(10)), cells);
+    Sheet sheet = Sheet.open(name, PaperSize.A4.landscape(), Margins.all(Length.mm(10)), cells);
     return FitRequest.of(
         sheet, flats, Spacing.NONE.withGap(Length.mm(5)).withClearance(Length.mm(3)));
   }

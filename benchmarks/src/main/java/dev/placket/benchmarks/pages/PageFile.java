@@ -29,7 +29,7 @@ public final class PageFile {
    *
    * @throws PageException if the file cannot be read or holds something else
    */
-  public static List<Page> read(String file) {
+  public static List<ReferencePage> read(String file) {
     Path path = Path.of(file);
     if (!Files.exists(path) && Set.of("pages", "pages-hard").contains(file)) {
       return builtIn(file);
@@ -45,7 +45,7 @@ public final class PageFile {
   }
 
   /** The sheets of a set that comes with the benchmarks: {@code pages} or {@code pages-hard}. */
-  public static List<Page> builtIn(String name) {
+  public static List<ReferencePage> builtIn(String name) {
     String resource = "/dev/placket/benchmarks/" + name + ".json";
     try (InputStream in = PageFile.class.getResourceAsStream(resource)) {
       if (in == null) {
@@ -57,15 +57,15 @@ public final class PageFile {
     }
   }
 
-  static List<Page> parse(String file, byte[] content) {
+  static List<ReferencePage> parse(String file, byte[] content) {
     JsonNode root = tree(file, content);
     if (!root.isArray() || root.isEmpty()) {
       throw new PageException(file + ": holds no sheets; write a JSON array of one or more");
     }
-    List<Page> pages = new ArrayList<>();
+    List<ReferencePage> pages = new ArrayList<>();
     Set<String> ids = new HashSet<>();
     for (JsonNode each : root) {
-      Page page = new PageReader(file, pages.size() + 1, each).read();
+      ReferencePage page = new PageReader(file, pages.size() + 1, each).read();
       if (!ids.add(page.id())) {
         throw new PageException(
             file + ": two sheets have the id '" + page.id() + "'; rename one of them");

@@ -1,9 +1,9 @@
 package dev.placket.benchmarks.pages;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import dev.placket.benchmarks.pages.Page.Expected;
-import dev.placket.benchmarks.pages.Page.Size;
-import dev.placket.layout.units.Box;
+import dev.placket.benchmarks.pages.ReferencePage.Expected;
+import dev.placket.benchmarks.pages.ReferencePage.Size;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +20,7 @@ final class PageReader {
     this.place = "sheet " + number;
   }
 
-  Page read() {
+  ReferencePage read() {
     if (!page.isObject()) {
       throw wrong("is no JSON object", "write id, width, height, margin, gap, labelled, flats");
     }
@@ -36,7 +36,7 @@ final class PageReader {
     if (2 * margin >= Math.min(width, height)) {
       throw wrong("has no room inside its margin of " + margin, "take less than half a side");
     }
-    return new Page(id, width, height, margin, gap, labelled(), flats(), expected());
+    return new ReferencePage(id, width, height, margin, gap, labelled(), flats(), expected());
   }
 
   private String id() {
@@ -50,15 +50,15 @@ final class PageReader {
     return id.asText();
   }
 
-  private List<Box> labelled() {
-    List<Box> boxes = new ArrayList<>();
+  private List<Rect> labelled() {
+    List<Rect> boxes = new ArrayList<>();
     for (JsonNode each : array("labelled")) {
       String at = "labelled " + (boxes.size() + 1);
       double[] e = numbers(each, 4, at, "[left, top, right, bottom]");
       if (e[2] < e[0] || e[3] < e[1]) {
         throw wrong(at + " is " + each, "write [left, top, right, bottom], y down");
       }
-      boxes.add(new Box(e[0], e[1], e[2], e[3]));
+      boxes.add(new Rect(e[0], e[1], e[2], e[3]));
     }
     return boxes;
   }

@@ -11,10 +11,10 @@ import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -39,7 +39,7 @@ public record RandomSheet(FitRequest request, double planted) {
 
   private static final class Maker {
     private final Random random;
-    private final List<Box> pieces = new ArrayList<>();
+    private final List<Rect> pieces = new ArrayList<>();
     private final double planted;
 
     Maker(Random random) {
@@ -50,18 +50,18 @@ public record RandomSheet(FitRequest request, double planted) {
     RandomSheet make() {
       int flatCount = 1 + random.nextInt(6);
       int cellCount = random.nextInt(4);
-      Box inside = new Box(15, 15, 15 + between(200, 700), 15 + between(200, 700));
+      Rect inside = new Rect(15, 15, 15 + between(200, 700), 15 + between(200, 700));
       pieces.add(inside);
       while (pieces.size() < flatCount + cellCount) {
         cut();
       }
       pieces.sort(Comparator.comparingDouble(Maker::longest).reversed());
       List<LabelledCell> cells = new ArrayList<>();
-      for (Box b : pieces.subList(flatCount, pieces.size())) {
+      for (Rect b : pieces.subList(flatCount, pieces.size())) {
         cells.add(new LabelledCell("cell " + cells.size(), b));
       }
-      Paper paper =
-          new Paper("random", Length.pt(inside.right() + 15), Length.pt(inside.bottom() + 15));
+      PaperSize paper =
+          new PaperSize("random", Length.pt(inside.right() + 15), Length.pt(inside.bottom() + 15));
       Sheet sheet = Sheet.open("random", paper, Margins.all(Length.pt(15)), cells);
       Length gap = Length.pt(GAP);
       FitRequest request =
@@ -74,16 +74,16 @@ public record RandomSheet(FitRequest request, double planted) {
 
     private void cut() {
       pieces.sort(Comparator.comparingDouble(Maker::area).reversed());
-      Box b = pieces.remove(0);
+      Rect b = pieces.remove(0);
       double share = between(0.3, 0.7);
       if (b.width() > b.height()) {
         double at = b.left() + (b.width() - GAP) * share;
-        pieces.add(new Box(b.left(), b.top(), at, b.bottom()));
-        pieces.add(new Box(at + GAP, b.top(), b.right(), b.bottom()));
+        pieces.add(new Rect(b.left(), b.top(), at, b.bottom()));
+        pieces.add(new Rect(at + GAP, b.top(), b.right(), b.bottom()));
       } else {
         double at = b.top() + (b.height() - GAP) * share;
-        pieces.add(new Box(b.left(), b.top(), b.right(), at));
-        pieces.add(new Box(b.left(), at + GAP, b.right(), b.bottom()));
+        pieces.add(new Rect(b.left(), b.top(), b.right(), at));
+        pieces.add(new Rect(b.left(), at + GAP, b.right(), b.bottom()));
       }
     }
 
@@ -91,7 +91,7 @@ public record RandomSheet(FitRequest request, double planted) {
       List<Flat> flats = new ArrayList<>();
       boolean grouped = random.nextBoolean();
       double lead = 0;
-      for (Box b : pieces.subList(0, count)) {
+      for (Rect b : pieces.subList(0, count)) {
         double strip = random.nextInt(3) == 0 && b.height() > 4 * STRIP ? STRIP : 0;
         InkedBox ink = InkedBox.ofSize(b.width() / planted, (b.height() - strip) / planted);
         // With strips off a later flat may be the longer one; the front is the longest.
@@ -121,11 +121,11 @@ public record RandomSheet(FitRequest request, double planted) {
       return from + (to - from) * random.nextDouble();
     }
 
-    private static double area(Box b) {
+    private static double area(Rect b) {
       return b.width() * b.height();
     }
 
-    private static double longest(Box b) {
+    private static double longest(Rect b) {
       return Math.max(b.width(), b.height());
     }
   }

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.preparing;
 
-import dev.placket.benchmarks.outside.Program;
+import dev.placket.benchmarks.outside.OutsideProgram;
 import dev.placket.benchmarks.outside.Row;
 import dev.placket.benchmarks.outside.Times;
 import dev.placket.pictures.base.PictureException;
@@ -29,10 +29,10 @@ final class PackTimes {
     this.work = work;
   }
 
-  List<String> measure(Art art) throws PictureException, IOException {
+  List<String> measure(PreparedArt art) throws PictureException, IOException {
     List<String> lines = new ArrayList<>();
-    lines.addAll(measure("outline", Art.pixels(Art.read(art.outline()), WIDTH)));
-    lines.addAll(measure("coloured", Art.pixels(Art.read(art.coloured()), WIDTH)));
+    lines.addAll(measure("outline", PreparedArt.pixels(PreparedArt.read(art.outline()), WIDTH)));
+    lines.addAll(measure("coloured", PreparedArt.pixels(PreparedArt.read(art.coloured()), WIDTH)));
     return lines;
   }
 
@@ -48,11 +48,11 @@ final class PackTimes {
       throws PictureException, IOException {
     Double bytes = null;
     Double time = null;
-    if (Program.installed("optipng")) {
+    if (OutsideProgram.installed("optipng")) {
       Path packed = work.resolve(name + "-packed.png");
       List<String> command =
           List.of("optipng", "-q", "-o2", "-clobber", "-out", packed.toString(), png.toString());
-      time = Program.median(RUNS, command);
+      time = OutsideProgram.median(RUNS, command);
       bytes = (double) Files.size(packed);
     }
     double here = Times.ofLong(() -> PngWriter.encode(grid, null));
@@ -67,13 +67,14 @@ final class PackTimes {
     Double bytes = null;
     Double time = null;
     String likeness = "";
-    if (Program.installed("pngquant")) {
+    if (OutsideProgram.installed("pngquant")) {
       Path packed = work.resolve(name + "-few.png");
       List<String> command =
           List.of("pngquant", "--force", "--output", packed.toString(), png.toString());
-      time = Program.median(RUNS, command);
+      time = OutsideProgram.median(RUNS, command);
       bytes = (double) Files.size(packed);
-      likeness = String.format(", at %.1f dB", Likeness.of(grid, Likeness.read(packed)));
+      likeness =
+          String.format(", at %.1f dB", PictureLikeness.of(grid, PictureLikeness.read(packed)));
     }
     byte[] ours = few(grid);
     double here = Times.ofLong(() -> few(grid));
@@ -83,7 +84,9 @@ final class PackTimes {
     lines.add(Row.time("the same", here, time, "pngquant", 0.3).line());
     @Nullable PixelRows exchanged = PaletteRows.of(grid);
     if (exchanged != null) {
-      lines.add(Row.likeness("the same, beside all colours", Likeness.of(grid, exchanged), UNSEEN));
+      lines.add(
+          Row.likeness(
+              "the same, beside all colours", PictureLikeness.of(grid, exchanged), UNSEEN));
     }
     return lines;
   }

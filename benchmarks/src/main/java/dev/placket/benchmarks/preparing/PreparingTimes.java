@@ -17,7 +17,7 @@ public final class PreparingTimes {
    * @throws PictureException if the flat cannot be read
    */
   public static List<String> measure(Path flat, Path work) throws PictureException, IOException {
-    Art art = Art.of(flat, work);
+    PreparedArt art = PreparedArt.of(flat, work);
     List<String> lines = new ArrayList<>();
     lines.addAll(ResampleTimes.measure(art, work));
     lines.addAll(RasteriseTimes.measure(art, work));

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.preparing;
 
-import dev.placket.benchmarks.outside.Program;
+import dev.placket.benchmarks.outside.OutsideProgram;
 import dev.placket.benchmarks.outside.Row;
 import dev.placket.benchmarks.outside.Times;
 import dev.placket.pictures.base.PictureException;
@@ -27,14 +27,16 @@ final class RasteriseTimes {
 
   private RasteriseTimes() {}
 
-  static List<String> measure(Art art, Path work) throws PictureException {
+  static List<String> measure(PreparedArt art, Path work) throws PictureException {
     List<String> lines = new ArrayList<>();
     Path svg = art.outline();
-    double here = Times.ofLong(() -> PngWriter.encode(Art.pixels(Art.read(svg), WIDTH), null));
+    double here =
+        Times.ofLong(
+            () -> PngWriter.encode(PreparedArt.pixels(PreparedArt.read(svg), WIDTH), null));
     double batik = Times.ofLong(() -> transcoded(svg));
     String what = "SVG to a PNG " + WIDTH + " across";
     lines.add(Row.time(what, here, batik, "Batik's transcoder", AIM).line());
-    if (Program.installed("rsvg-convert")) {
+    if (OutsideProgram.installed("rsvg-convert")) {
       List<String> command =
           List.of(
               "rsvg-convert",
@@ -44,12 +46,13 @@ final class RasteriseTimes {
               work.resolve("rsvg.png").toString(),
               svg.toString());
       double all =
-          Program.median(RUNS, command) - Program.median(RUNS, List.of("rsvg-convert", "-v"));
+          OutsideProgram.median(RUNS, command)
+              - OutsideProgram.median(RUNS, List.of("rsvg-convert", "-v"));
       lines.add(Row.time("the same", here, all, "librsvg", Double.POSITIVE_INFINITY).line());
     }
-    PixelGrid fine = Art.pixels(Art.read(svg), FINER * WIDTH);
-    PixelGrid drawn = Art.pixels(Art.read(svg), WIDTH);
-    double likeness = Likeness.of(drawn, new AreaRows(fine, drawn.width(), drawn.height()));
+    PixelGrid fine = PreparedArt.pixels(PreparedArt.read(svg), FINER * WIDTH);
+    PixelGrid drawn = PreparedArt.pixels(PreparedArt.read(svg), WIDTH);
+    double likeness = PictureLikeness.of(drawn, new AreaRows(fine, drawn.width(), drawn.height()));
     lines.add(
         Row.likeness("the same, beside one drawn four times finer", likeness, LEAST_LIKENESS));
     return lines;

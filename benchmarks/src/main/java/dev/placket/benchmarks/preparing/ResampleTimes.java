@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.preparing;
 
-import dev.placket.benchmarks.outside.Program;
+import dev.placket.benchmarks.outside.OutsideProgram;
 import dev.placket.benchmarks.outside.Row;
 import dev.placket.benchmarks.outside.Times;
 import dev.placket.pictures.base.PictureException;
@@ -22,8 +22,8 @@ final class ResampleTimes {
 
   private ResampleTimes() {}
 
-  static List<String> measure(Art art, Path work) throws PictureException, IOException {
-    PixelGrid large = Art.pixels(Art.read(art.coloured()), FROM);
+  static List<String> measure(PreparedArt art, Path work) throws PictureException, IOException {
+    PixelGrid large = PreparedArt.pixels(PreparedArt.read(art.coloured()), FROM);
     int height = (int) Math.round(large.height() * (double) TO / FROM);
     AreaRows rows = new AreaRows(large, TO, height);
     double here = Times.ofLong(() -> PixelGrid.of(rows));
@@ -41,21 +41,21 @@ final class ResampleTimes {
 
   /** In its own format, mapped into memory, less the time for writing the result alone. */
   private static @Nullable Double vips(PixelGrid large, Path work) throws IOException {
-    if (!Program.installed("vips")) {
+    if (!OutsideProgram.installed("vips")) {
       return null;
     }
     Path png = work.resolve("large.png");
     ImageIO.write(large.toImage(), "png", png.toFile());
     String mapped = work.resolve("large.v").toString();
-    Program.run(List.of("vips", "copy", png.toString(), mapped));
+    OutsideProgram.run(List.of("vips", "copy", png.toString(), mapped));
     String small = work.resolve("small.v").toString();
     String scale = Double.toString((double) TO / FROM);
     List<String> resize =
         List.of(
             "vips", "--vips-concurrency=1", "resize", mapped, small, scale, "--kernel", "lanczos3");
-    double all = Program.median(RUNS, resize);
+    double all = OutsideProgram.median(RUNS, resize);
     return all
-        - Program.median(
+        - OutsideProgram.median(
             RUNS, List.of("vips", "--vips-concurrency=1", "copy", small, small + "2.v"));
   }
 }

@@ -5,7 +5,7 @@ import dev.placket.layout.density.PixelSize;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureProbe;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.base.PictureSource;
@@ -30,7 +30,7 @@ final class Judging {
     List<String> notes;
     try {
       Picture picture = PictureReader.read(PictureSource.of(file), ReadLimits.DEFAULT);
-      if (!(picture instanceof Raster raster)) {
+      if (!(picture instanceof RasterPicture raster)) {
         return new Judgement(name, Verdict.REFUSED, "", 0, 0, "a drawing");
       }
       ours = pixels(raster.image());

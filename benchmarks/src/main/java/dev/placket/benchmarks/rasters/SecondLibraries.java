@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.rasters;
 
-import dev.placket.benchmarks.outside.Program;
+import dev.placket.benchmarks.outside.OutsideProgram;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.IOException;
@@ -37,13 +37,13 @@ final class SecondLibraries {
     String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
     List<Way> ways = new ArrayList<>();
     String out = work.resolve("out.pam").toString();
-    if (Program.installed("dwebp") && name.endsWith(".webp")) {
+    if (OutsideProgram.installed("dwebp") && name.endsWith(".webp")) {
       ways.add(new Way("libwebp", List.of(List.of("dwebp", file.toString(), "-pam", "-o", out))));
     }
-    if (Program.installed("convert")) {
+    if (OutsideProgram.installed("convert")) {
       ways.add(new Way("ImageMagick", List.of(convert(file + "[0]", out))));
     }
-    if (Program.installed("tiff2rgba") && name.matches(".*\\.tiff?") && !profiled(file)) {
+    if (OutsideProgram.installed("tiff2rgba") && name.matches(".*\\.tiff?") && !profiled(file)) {
       String rgba = work.resolve("rgba.tif").toString();
       ways.add(
           new Way(
@@ -51,7 +51,7 @@ final class SecondLibraries {
               List.of(
                   List.of("tiff2rgba", "-c", "none", file.toString(), rgba), convert(rgba, out))));
     }
-    if (Program.installed("vips")) {
+    if (OutsideProgram.installed("vips")) {
       String png = work.resolve("vips.png").toString();
       ways.add(
           new Way(
@@ -66,7 +66,7 @@ final class SecondLibraries {
     Path out = work.resolve("out.pam");
     Files.deleteIfExists(out);
     for (List<String> command : way.commands()) {
-      if (!Program.ran(command, SECONDS)) {
+      if (!OutsideProgram.ran(command, SECONDS)) {
         return null;
       }
     }
@@ -89,7 +89,8 @@ final class SecondLibraries {
     if (!file.equals(asked)) {
       String format = "%z %[profile:icc]";
       List<String> command = List.of("identify", "-quiet", "-format", format, file + "[0]");
-      String all = Program.installed("identify") ? Program.said(command, SECONDS) : "";
+      String all =
+          OutsideProgram.installed("identify") ? OutsideProgram.said(command, SECONDS) : "";
       int space = all.indexOf(' ');
       answer = space < 0 ? all : all.substring(0, space) + " profile=";
       asked = file;

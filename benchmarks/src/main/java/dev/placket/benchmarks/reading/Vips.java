@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.reading;
 
-import dev.placket.benchmarks.outside.Program;
+import dev.placket.benchmarks.outside.OutsideProgram;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -19,7 +19,7 @@ public final class Vips {
   /** libvips working in a folder. */
   public Vips(Path work) {
     this.work = work;
-    this.installed = Program.installed("vipsheader");
+    this.installed = OutsideProgram.installed("vipsheader");
   }
 
   /** Whether there is one to compare with. */
@@ -29,7 +29,9 @@ public final class Vips {
 
   /** Its version, or that it is missing. */
   public String version() {
-    return installed ? Program.run(List.of("vips", "--version")) : "libvips is not installed";
+    return installed
+        ? OutsideProgram.run(List.of("vips", "--version"))
+        : "libvips is not installed";
   }
 
   /** Writes a picture anew in the format of another name. */
@@ -37,7 +39,7 @@ public final class Vips {
     Path to = work.resolve(name);
     List<String> command = new ArrayList<>(List.of("vips", "copy", from.toString()));
     command.add(to + (options.length == 0 ? "" : "[" + String.join(",", options) + "]"));
-    Program.run(command);
+    OutsideProgram.run(command);
     return to;
   }
 
@@ -71,6 +73,6 @@ public final class Vips {
   }
 
   private static double median(List<String> command) {
-    return Program.median(RUNS, command);
+    return OutsideProgram.median(RUNS, command);
   }
 }

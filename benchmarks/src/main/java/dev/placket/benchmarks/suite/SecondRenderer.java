@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.suite;
 
-import dev.placket.benchmarks.outside.Program;
+import dev.placket.benchmarks.outside.OutsideProgram;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -53,11 +53,11 @@ final class SecondRenderer {
   }
 
   boolean installed() {
-    return Program.installed(program);
+    return OutsideProgram.installed(program);
   }
 
   String version() {
-    return Program.version(program);
+    return OutsideProgram.version(program);
   }
 
   /** The rendering, or null if the program refuses, takes too long or is missing. */

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.benchmarks.pages.Page;
+import dev.placket.benchmarks.pages.ReferencePage;
 
 /**
  * A greedy rule with the best of the five usual orders.
@@ -10,7 +10,7 @@ import dev.placket.benchmarks.pages.Page;
  */
 record ByOrders(String name, Greedy rule) implements Yardstick {
   @Override
-  public Packing pack(Page page) {
+  public Packing pack(ReferencePage page) {
     ScaleSearch search = new ScaleSearch(page, rule);
     Orders.of(page).forEach(search::walk);
     return search.best();

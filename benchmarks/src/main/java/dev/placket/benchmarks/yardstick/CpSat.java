@@ -8,8 +8,8 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.IntervalVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.NoOverlap2dConstraint;
-import dev.placket.benchmarks.pages.Page;
-import dev.placket.layout.units.Box;
+import dev.placket.benchmarks.pages.ReferencePage;
+import dev.placket.layout.units.Rect;
 
 /**
  * OR-Tools CP-SAT, one worker, on the same problem: the largest common scale on a lattice.
@@ -61,7 +61,7 @@ public record CpSat(double seconds, double counted) {
   }
 
   /** One call that maximises k. */
-  public Answer once(Page page) {
+  public Answer once(ReferencePage page) {
     long start = System.nanoTime();
     Lattice lattice = Lattice.of(page);
     Model model = new Model(page, lattice, 0, lattice.top());
@@ -75,7 +75,7 @@ public record CpSat(double seconds, double counted) {
   }
 
   /** Halves on k, each time asking whether it fits. */
-  public Answer halving(Page page) {
+  public Answer halving(ReferencePage page) {
     long start = System.nanoTime();
     Lattice lattice = Lattice.of(page);
     long fits = 0;
@@ -111,12 +111,12 @@ public record CpSat(double seconds, double counted) {
    * @param rounding the largest share by which a flat was rounded up
    */
   record Lattice(double step, long top, double rounding) {
-    static Lattice of(Page page) {
+    static Lattice of(ReferencePage page) {
       double reached = Yardstick.GREEDY.get(2).pack(page).scale();
       double bound = ScaleSearch.bound(page);
       double step = LATTICE * (reached > 0 ? reached : bound / 2);
       double rounding = 0;
-      for (Page.Size s : page.flats()) {
+      for (ReferencePage.Size s : page.flats()) {
         rounding =
             Math.max(rounding, 1 / (Math.min(s.width(), s.height()) * step * UNITS_PER_POINT));
       }
@@ -133,18 +133,18 @@ public record CpSat(double seconds, double counted) {
     final CpModel sat = new CpModel();
     final IntVar k;
 
-    Model(Page page, Lattice lattice, long from, long to) {
+    Model(ReferencePage page, Lattice lattice, long from, long to) {
       Room room = Room.of(page, 0);
       k = sat.newIntVar(from, to, "k");
       NoOverlap2dConstraint apart = sat.addNoOverlap2D();
       long right = down(room.inside().right());
       long bottom = down(room.inside().bottom());
-      for (Box w : Disjoint.of(room.walls())) {
+      for (Rect w : Disjoint.of(room.walls())) {
         apart.addRectangle(
             sat.newFixedInterval(down(w.left()), up(w.width()), "x"),
             sat.newFixedInterval(down(w.top()), up(w.height()), "y"));
       }
-      for (Page.Size s : page.flats()) {
+      for (ReferencePage.Size s : page.flats()) {
         long gap = up(page.gap());
         apart.addRectangle(
             side(up(s.width() * lattice.step()), gap, right),

@@ -1,8 +1,8 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.benchmarks.pages.Page;
-import dev.placket.benchmarks.pages.Page.Size;
-import dev.placket.layout.units.Box;
+import dev.placket.benchmarks.pages.ReferencePage;
+import dev.placket.benchmarks.pages.ReferencePage.Size;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,14 +18,14 @@ public final class EqualCells implements Yardstick {
   }
 
   @Override
-  public Packing pack(Page page) {
+  public Packing pack(ReferencePage page) {
     Room room = Room.of(page, 0);
     double gap = page.gap();
-    Box largest =
+    Rect largest =
         new FreeRectangles(room)
             .all().stream()
                 .max(Comparator.comparingDouble(b -> (b.width() - gap) * (b.height() - gap)))
-                .orElse(new Box(0, 0, 0, 0));
+                .orElse(new Rect(0, 0, 0, 0));
     int flats = page.flats().size();
     Packing best = Packing.NONE;
     for (int columns = 1; columns <= flats; columns++) {
@@ -38,7 +38,7 @@ public final class EqualCells implements Yardstick {
     return best;
   }
 
-  private static double scale(Page page, double across, double down) {
+  private static double scale(ReferencePage page, double across, double down) {
     double scale = Double.POSITIVE_INFINITY;
     for (Size s : page.flats()) {
       scale = Math.min(scale, (across - page.gap()) / s.width());
@@ -47,10 +47,11 @@ public final class EqualCells implements Yardstick {
     return scale;
   }
 
-  private static List<Box> boxes(Page page, double scale, Box whole, int columns, int rows) {
+  private static List<Rect> boxes(
+      ReferencePage page, double scale, Rect whole, int columns, int rows) {
     double across = whole.width() / columns;
     double down = whole.height() / rows;
-    List<Box> boxes = new ArrayList<>();
+    List<Rect> boxes = new ArrayList<>();
     for (Size s : page.flats()) {
       int row = boxes.size() / columns;
       int column = boxes.size() % columns;
@@ -58,7 +59,7 @@ public final class EqualCells implements Yardstick {
       double h = s.height() * scale;
       double left = whole.left() + column * across + (across - page.gap() - w) / 2;
       double top = whole.top() + row * down + (down - page.gap() - h) / 2;
-      boxes.add(Box.ofSize(left + page.inside().left(), top + page.inside().top(), w, h));
+      boxes.add(Rect.ofSize(left + page.inside().left(), top + page.inside().top(), w, h));
     }
     return boxes;
   }

@@ -1,12 +1,12 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The maximal empty rectangles of a room, kept while boxes are taken out of it. */
 final class FreeRectangles {
-  private List<Box> free;
+  private List<Rect> free;
 
   FreeRectangles(Room room) {
     free = List.of(room.inside());
@@ -14,14 +14,14 @@ final class FreeRectangles {
   }
 
   /** All maximal empty rectangles; they overlap one another. */
-  List<Box> all() {
+  List<Rect> all() {
     return free;
   }
 
   /** Takes a box out: each rectangle it meets leaves up to four narrower ones. */
-  void take(Box box) {
-    List<Box> parts = new ArrayList<>();
-    for (Box f : free) {
+  void take(Rect box) {
+    List<Rect> parts = new ArrayList<>();
+    for (Rect f : free) {
       if (f.overlaps(box)) {
         split(f, box, parts);
       } else {
@@ -31,23 +31,23 @@ final class FreeRectangles {
     free = maximal(parts);
   }
 
-  private static void split(Box f, Box box, List<Box> parts) {
+  private static void split(Rect f, Rect box, List<Rect> parts) {
     if (box.left() > f.left()) {
-      parts.add(new Box(f.left(), f.top(), box.left(), f.bottom()));
+      parts.add(new Rect(f.left(), f.top(), box.left(), f.bottom()));
     }
     if (box.right() < f.right()) {
-      parts.add(new Box(box.right(), f.top(), f.right(), f.bottom()));
+      parts.add(new Rect(box.right(), f.top(), f.right(), f.bottom()));
     }
     if (box.top() > f.top()) {
-      parts.add(new Box(f.left(), f.top(), f.right(), box.top()));
+      parts.add(new Rect(f.left(), f.top(), f.right(), box.top()));
     }
     if (box.bottom() < f.bottom()) {
-      parts.add(new Box(f.left(), box.bottom(), f.right(), f.bottom()));
+      parts.add(new Rect(f.left(), box.bottom(), f.right(), f.bottom()));
     }
   }
 
-  private static List<Box> maximal(List<Box> parts) {
-    List<Box> kept = new ArrayList<>();
+  private static List<Rect> maximal(List<Rect> parts) {
+    List<Rect> kept = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
       boolean inside = false;
       for (int j = 0; j < parts.size() && !inside; j++) {

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -13,5 +13,5 @@ interface Greedy {
    * @param order the numbers of the flats
    * @return one box for each entry of the order, or null where one finds no place
    */
-  @Nullable List<Box> place(Room room, int[] order);
+  @Nullable List<Rect> place(Room room, int[] order);
 }

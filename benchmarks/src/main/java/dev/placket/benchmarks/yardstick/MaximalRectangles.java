@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -11,15 +11,15 @@ import org.jspecify.annotations.Nullable;
  */
 final class MaximalRectangles implements Greedy {
   @Override
-  public @Nullable List<Box> place(Room room, int[] order) {
+  public @Nullable List<Rect> place(Room room, int[] order) {
     FreeRectangles free = new FreeRectangles(room);
-    List<Box> placed = new ArrayList<>();
+    List<Rect> placed = new ArrayList<>();
     for (int flat : order) {
-      Box best = null;
+      Rect best = null;
       double bestShort = Double.POSITIVE_INFINITY;
       double bestLong = Double.POSITIVE_INFINITY;
-      for (Box f : free.all()) {
-        Box spot = room.at(flat, f.left(), f.top());
+      for (Rect f : free.all()) {
+        Rect spot = room.at(flat, f.left(), f.top());
         double across = f.right() - spot.right();
         double down = f.bottom() - spot.bottom();
         double shorter = Math.min(across, down);

@@ -1,7 +1,7 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.benchmarks.pages.Page;
-import dev.placket.benchmarks.pages.Page.Size;
+import dev.placket.benchmarks.pages.ReferencePage;
+import dev.placket.benchmarks.pages.ReferencePage.Size;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -19,11 +19,11 @@ final class Orders {
 
   private Orders() {}
 
-  static List<int[]> of(Page page) {
+  static List<int[]> of(ReferencePage page) {
     return KEYS.stream().map(k -> sorted(page, k)).toList();
   }
 
-  private static int[] sorted(Page page, ToDoubleFunction<Size> key) {
+  private static int[] sorted(ReferencePage page, ToDoubleFunction<Size> key) {
     Comparator<Integer> larger =
         Comparator.comparingDouble((Integer i) -> key.applyAsDouble(page.flats().get(i)))
             .reversed();

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.List;
 
 /**
@@ -9,7 +9,7 @@ import java.util.List;
  * @param scale the common scale, 0 where it finds nothing
  * @param boxes where each flat lies at that scale, in the order of the sheet, in points
  */
-public record Packing(double scale, List<Box> boxes) {
+public record Packing(double scale, List<Rect> boxes) {
   /** Nothing found. */
   public static final Packing NONE = new Packing(0, List.of());
 

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.benchmarks.pages.Page;
+import dev.placket.benchmarks.pages.ReferencePage;
 import java.util.Random;
 import java.util.stream.IntStream;
 
@@ -17,7 +17,7 @@ public record RandomBottomLeft(int tries, long seed) implements Yardstick {
   }
 
   @Override
-  public Packing pack(Page page) {
+  public Packing pack(ReferencePage page) {
     Random random = new Random(seed);
     ScaleSearch search = new ScaleSearch(page, new TopLeft());
     int[] order = IntStream.range(0, page.flats().size()).toArray();

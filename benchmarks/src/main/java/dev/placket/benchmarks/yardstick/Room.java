@@ -1,7 +1,7 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.benchmarks.pages.Page;
-import dev.placket.layout.units.Box;
+import dev.placket.benchmarks.pages.ReferencePage;
+import dev.placket.layout.units.Rect;
 import java.util.List;
 
 /**
@@ -12,31 +12,31 @@ import java.util.List;
  * @param walls labelled cells, moved with the container
  * @param sizes of the flats at this scale, as boxes from (0, 0)
  */
-record Room(Box inside, List<Box> walls, List<Box> sizes) {
-  static Room of(Page page, double scale) {
+record Room(Rect inside, List<Rect> walls, List<Rect> sizes) {
+  static Room of(ReferencePage page, double scale) {
     double g = page.gap();
-    Box in = page.inside();
-    List<Box> walls =
+    Rect in = page.inside();
+    List<Rect> walls =
         page.labelled().stream()
             .map(
                 b ->
-                    new Box(
+                    new Rect(
                         b.left() - in.left(),
                         b.top() - in.top(),
                         b.right() - in.left() + g,
                         b.bottom() - in.top() + g))
             .toList();
-    List<Box> sizes =
+    List<Rect> sizes =
         page.flats().stream()
-            .map(f -> new Box(0, 0, f.width() * scale + g, f.height() * scale + g))
+            .map(f -> new Rect(0, 0, f.width() * scale + g, f.height() * scale + g))
             .toList();
-    return new Room(new Box(0, 0, in.width() + g, in.height() + g), walls, sizes);
+    return new Room(new Rect(0, 0, in.width() + g, in.height() + g), walls, sizes);
   }
 
   /** A placed box back on the sheet, without its gap. */
-  static Box onSheet(Page page, Box placed) {
-    Box in = page.inside();
-    return new Box(
+  static Rect onSheet(ReferencePage page, Rect placed) {
+    Rect in = page.inside();
+    return new Rect(
         placed.left() + in.left(),
         placed.top() + in.top(),
         placed.right() + in.left() - page.gap(),
@@ -44,17 +44,17 @@ record Room(Box inside, List<Box> walls, List<Box> sizes) {
   }
 
   /** The flat of that number with its top left corner there. */
-  Box at(int flat, double left, double top) {
-    return Box.ofSize(left, top, sizes.get(flat).right(), sizes.get(flat).bottom());
+  Rect at(int flat, double left, double top) {
+    return Rect.ofSize(left, top, sizes.get(flat).right(), sizes.get(flat).bottom());
   }
 
   /** Whether the box lies inside and meets neither wall nor any of the others. */
-  boolean free(Box box, List<Box> others) {
+  boolean free(Rect box, List<Rect> others) {
     return inside.contains(box) && clear(box, walls) && clear(box, others);
   }
 
-  static boolean clear(Box box, List<Box> others) {
-    for (Box o : others) {
+  static boolean clear(Rect box, List<Rect> others) {
+    for (Rect o : others) {
       if (box.overlaps(o)) {
         return false;
       }

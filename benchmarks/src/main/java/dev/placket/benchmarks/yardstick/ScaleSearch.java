@@ -1,8 +1,8 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.benchmarks.pages.Page;
-import dev.placket.benchmarks.pages.Page.Size;
-import dev.placket.layout.units.Box;
+import dev.placket.benchmarks.pages.ReferencePage;
+import dev.placket.benchmarks.pages.ReferencePage.Size;
+import dev.placket.layout.units.Rect;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -17,11 +17,11 @@ final class ScaleSearch {
   private static final double STEP = 1.005;
   private static final double PRECISION = 1e-7;
 
-  private final Page page;
+  private final ReferencePage page;
   private final Greedy rule;
   private Packing best = Packing.NONE;
 
-  ScaleSearch(Page page, Greedy rule) {
+  ScaleSearch(ReferencePage page, Greedy rule) {
     this.page = page;
     this.rule = rule;
   }
@@ -53,8 +53,8 @@ final class ScaleSearch {
   }
 
   /** No arrangement is larger: from the area and from the widest and highest flat. */
-  static double bound(Page page) {
-    Box in = page.inside();
+  static double bound(ReferencePage page) {
+    Rect in = page.inside();
     double area = 0;
     double bound = Double.POSITIVE_INFINITY;
     for (Size s : page.flats()) {
@@ -78,7 +78,7 @@ final class ScaleSearch {
   }
 
   private boolean succeeds(int[] order, double scale) {
-    List<Box> placed = rule.place(Room.of(page, scale), order);
+    List<Rect> placed = rule.place(Room.of(page, scale), order);
     if (placed == null) {
       return false;
     }
@@ -88,8 +88,8 @@ final class ScaleSearch {
     return true;
   }
 
-  private List<Box> onSheet(List<Box> placed, int[] order) {
-    @Nullable Box[] boxes = new Box[order.length];
+  private List<Rect> onSheet(List<Rect> placed, int[] order) {
+    @Nullable Rect[] boxes = new Rect[order.length];
     for (int i = 0; i < order.length; i++) {
       boxes[order[i]] = Room.onSheet(page, placed.get(i));
     }

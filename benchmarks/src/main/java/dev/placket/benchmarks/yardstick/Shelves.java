@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -22,11 +22,11 @@ final class Shelves implements Greedy {
   }
 
   @Override
-  public @Nullable List<Box> place(Room room, int[] order) {
+  public @Nullable List<Rect> place(Room room, int[] order) {
     List<Shelf> shelves = new ArrayList<>();
-    List<Box> placed = new ArrayList<>();
+    List<Rect> placed = new ArrayList<>();
     for (int flat : order) {
-      Box spot = onOpenShelf(room, shelves, flat);
+      Rect spot = onOpenShelf(room, shelves, flat);
       if (spot == null) {
         spot = onNewShelf(room, shelves, flat);
       }
@@ -38,10 +38,10 @@ final class Shelves implements Greedy {
     return placed;
   }
 
-  private static @Nullable Box onOpenShelf(Room room, List<Shelf> shelves, int flat) {
+  private static @Nullable Rect onOpenShelf(Room room, List<Shelf> shelves, int flat) {
     for (int i = 0; i < shelves.size(); i++) {
       Shelf shelf = shelves.get(i);
-      Box spot = leftmost(room, flat, shelf.used, shelf.top);
+      Rect spot = leftmost(room, flat, shelf.used, shelf.top);
       boolean last = i == shelves.size() - 1;
       if (spot != null && (last || spot.height() <= shelf.depth)) {
         shelf.used = spot.right();
@@ -52,13 +52,13 @@ final class Shelves implements Greedy {
     return null;
   }
 
-  private static @Nullable Box onNewShelf(Room room, List<Shelf> shelves, int flat) {
+  private static @Nullable Rect onNewShelf(Room room, List<Shelf> shelves, int flat) {
     Shelf last = shelves.isEmpty() ? new Shelf(0, 0) : shelves.get(shelves.size() - 1);
     double under = last.top + last.depth;
     List<Double> tops = new ArrayList<>(List.of(under));
-    room.walls().stream().map(Box::bottom).filter(b -> b > under).sorted().forEach(tops::add);
+    room.walls().stream().map(Rect::bottom).filter(b -> b > under).sorted().forEach(tops::add);
     for (double top : tops) {
-      Box spot = leftmost(room, flat, 0, top);
+      Rect spot = leftmost(room, flat, 0, top);
       if (spot != null) {
         Shelf shelf = new Shelf(top, spot.height());
         shelf.used = spot.right();
@@ -69,11 +69,11 @@ final class Shelves implements Greedy {
     return null;
   }
 
-  private static @Nullable Box leftmost(Room room, int flat, double from, double top) {
-    Box spot = room.at(flat, from, top);
+  private static @Nullable Rect leftmost(Room room, int flat, double from, double top) {
+    Rect spot = room.at(flat, from, top);
     while (room.inside().contains(spot)) {
       double next = spot.left();
-      for (Box wall : room.walls()) {
+      for (Rect wall : room.walls()) {
         if (wall.overlaps(spot)) {
           next = Math.max(next, wall.right());
         }

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -11,12 +11,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class Skyline implements Greedy {
   @Override
-  public @Nullable List<Box> place(Room room, int[] order) {
-    List<Box> placed = new ArrayList<>();
+  public @Nullable List<Rect> place(Room room, int[] order) {
+    List<Rect> placed = new ArrayList<>();
     for (int flat : order) {
-      Box best = null;
+      Rect best = null;
       for (double left : lefts(room, placed)) {
-        Box spot = under(room, placed, room.at(flat, left, 0));
+        Rect spot = under(room, placed, room.at(flat, left, 0));
         if (spot != null && (best == null || spot.top() < best.top())) {
           best = spot;
         }
@@ -29,24 +29,24 @@ final class Skyline implements Greedy {
     return placed;
   }
 
-  private static List<Double> lefts(Room room, List<Box> placed) {
+  private static List<Double> lefts(Room room, List<Rect> placed) {
     List<Double> lefts = new ArrayList<>(List.of(0.0));
     room.walls().forEach(w -> lefts.add(w.right()));
     placed.forEach(p -> lefts.add(p.right()));
     return lefts.stream().filter(x -> x >= 0).sorted().toList();
   }
 
-  private static @Nullable Box under(Room room, List<Box> placed, Box flat) {
+  private static @Nullable Rect under(Room room, List<Rect> placed, Rect flat) {
     double top = 0;
-    for (Box p : placed) {
+    for (Rect p : placed) {
       if (p.left() < flat.right() && flat.left() < p.right()) {
         top = Math.max(top, p.bottom());
       }
     }
-    Box spot = Box.ofSize(flat.left(), top, flat.width(), flat.height());
+    Rect spot = Rect.ofSize(flat.left(), top, flat.width(), flat.height());
     while (room.inside().contains(spot)) {
       double next = spot.top();
-      for (Box wall : room.walls()) {
+      for (Rect wall : room.walls()) {
         if (wall.overlaps(spot)) {
           next = Math.max(next, wall.bottom());
         }
@@ -54,7 +54,7 @@ final class Skyline implements Greedy {
       if (next == spot.top()) {
         return spot;
       }
-      spot = Box.ofSize(flat.left(), next, flat.width(), flat.height());
+      spot = Rect.ofSize(flat.left(), next, flat.width(), flat.height());
     }
     return null;
   }

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -9,16 +9,16 @@ import org.jspecify.annotations.Nullable;
 /** A flat goes to the topmost free spot, and there to the leftmost, holes included. */
 final class TopLeft implements Greedy {
   @Override
-  public @Nullable List<Box> place(Room room, int[] order) {
+  public @Nullable List<Rect> place(Room room, int[] order) {
     TreeSet<Double> lefts = new TreeSet<>(List.of(0.0));
     TreeSet<Double> tops = new TreeSet<>(List.of(0.0));
-    for (Box w : room.walls()) {
+    for (Rect w : room.walls()) {
       lefts.add(Math.max(0, w.right()));
       tops.add(Math.max(0, w.bottom()));
     }
-    List<Box> placed = new ArrayList<>();
+    List<Rect> placed = new ArrayList<>();
     for (int flat : order) {
-      Box spot = first(room, placed, flat, lefts, tops);
+      Rect spot = first(room, placed, flat, lefts, tops);
       if (spot == null) {
         return null;
       }
@@ -29,11 +29,11 @@ final class TopLeft implements Greedy {
     return placed;
   }
 
-  private static @Nullable Box first(
-      Room room, List<Box> placed, int flat, TreeSet<Double> lefts, TreeSet<Double> tops) {
+  private static @Nullable Rect first(
+      Room room, List<Rect> placed, int flat, TreeSet<Double> lefts, TreeSet<Double> tops) {
     for (double top : tops) {
       for (double left : lefts) {
-        Box spot = room.at(flat, left, top);
+        Rect spot = room.at(flat, left, top);
         if (room.free(spot, placed)) {
           return spot;
         }

@@ -1,6 +1,6 @@
 package dev.placket.benchmarks.yardstick;
 
-import dev.placket.benchmarks.pages.Page;
+import dev.placket.benchmarks.pages.ReferencePage;
 import java.util.List;
 
 /** A way of packing that others know, to measure the fitter against. */
@@ -13,7 +13,7 @@ public interface Yardstick {
    *
    * @param page any sheet
    */
-  Packing pack(Page page);
+  Packing pack(ReferencePage page);
 
   /** The greedy ways that the fitter must never be worse than. */
   List<Yardstick> GREEDY =

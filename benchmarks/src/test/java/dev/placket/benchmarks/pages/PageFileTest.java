@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -19,7 +19,7 @@ class PageFileTest {
       "[{'id':'a','width':200,'height':100,'margin':10,'gap':4,"
           + "'labelled':[[10,10,60,40]],'flats':[[30,20.5]]}]";
 
-  private static List<Page> parse(String json) {
+  private static List<ReferencePage> parse(String json) {
     return PageFile.parse("some.json", json.replace('\'', '"').getBytes(StandardCharsets.UTF_8));
   }
 
@@ -29,18 +29,18 @@ class PageFileTest {
 
   @Test
   void readsASheetWithoutExpectedValues() {
-    Page page = parse(GOOD).get(0);
-    assertEquals(List.of(new Box(10, 10, 60, 40)), page.labelled());
-    assertEquals(List.of(new Page.Size(30, 20.5)), page.flats());
-    assertEquals(new Box(10, 10, 190, 90), page.inside());
+    ReferencePage page = parse(GOOD).get(0);
+    assertEquals(List.of(new Rect(10, 10, 60, 40)), page.labelled());
+    assertEquals(List.of(new ReferencePage.Size(30, 20.5)), page.flats());
+    assertEquals(new Rect(10, 10, 190, 90), page.inside());
     assertNull(page.expected());
   }
 
   @Test
   void asksForTheLargestScaleAndNothingElse() {
     FitRequest request = parse(GOOD).get(0).request();
-    assertEquals(new Box(10, 10, 190, 90), request.sheet().inside());
-    assertEquals(new Box(10, 10, 60, 40), request.sheet().labelledCells().get(0).box());
+    assertEquals(new Rect(10, 10, 190, 90), request.sheet().inside());
+    assertEquals(new Rect(10, 10, 60, 40), request.sheet().labelledCells().get(0).box());
     assertEquals(4, request.spacing().gap().pt());
     assertEquals(4, request.spacing().clearance().pt());
     assertEquals(0, request.order().share());
@@ -51,7 +51,7 @@ class PageFileTest {
   @ParameterizedTest
   @CsvSource({"pages, 60", "pages-hard, 28"})
   void readsTheBuiltInSheets(String name, int count) {
-    List<Page> pages = PageFile.builtIn(name);
+    List<ReferencePage> pages = PageFile.builtIn(name);
     assertEquals(count, pages.size());
     pages.forEach(p -> assertNotNull(p.expected(), p.id()));
   }

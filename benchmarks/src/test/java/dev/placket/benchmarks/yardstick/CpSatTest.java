@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import dev.placket.benchmarks.pages.Page;
-import dev.placket.benchmarks.pages.Page.Expected;
-import dev.placket.benchmarks.pages.Page.Size;
 import dev.placket.benchmarks.pages.PageFile;
+import dev.placket.benchmarks.pages.ReferencePage;
+import dev.placket.benchmarks.pages.ReferencePage.Expected;
+import dev.placket.benchmarks.pages.ReferencePage.Size;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.solve.Fitter;
 import java.util.List;
@@ -33,7 +33,7 @@ class CpSatTest {
     assumeTrue(CpSat.available(), "OR-Tools has no native solver for this machine");
   }
 
-  static Stream<Page> smallSheets() {
+  static Stream<ReferencePage> smallSheets() {
     return PageFile.builtIn("pages").stream()
         .filter(p -> p.flats().size() <= SMALL)
         .limit(SMALL_SHEETS);
@@ -43,7 +43,8 @@ class CpSatTest {
   @Test
   void bothWaysFindWhatIsKnownByHand() {
     Size square = new Size(10, 10);
-    Page page = new Page("two", 124, 70, 10, 4, List.of(), List.of(square, square), null);
+    ReferencePage page =
+        new ReferencePage("two", 124, 70, 10, 4, List.of(), List.of(square, square), null);
     for (CpSat.Answer answer : List.of(sat.once(page), sat.halving(page))) {
       assertTrue(answer.proven());
       assertTrue(answer.scale() <= 5 + NEAR && answer.bound() >= 5 - NEAR, answer.toString());
@@ -53,7 +54,7 @@ class CpSatTest {
 
   @ParameterizedTest
   @MethodSource("smallSheets")
-  void itsIntervalMeetsOursAndTheKnownOne(Page page) {
+  void itsIntervalMeetsOursAndTheKnownOne(ReferencePage page) {
     CpSat.Answer answer = sat.once(page);
     assertTrue(answer.scale() > 0, "walls that overlap leave nothing: " + answer);
     Fit fit = (Fit) Fitter.fit(page.request());

@@ -3,8 +3,8 @@ package dev.placket.benchmarks.yardstick;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.placket.benchmarks.pages.Page;
 import dev.placket.benchmarks.pages.PageFile;
+import dev.placket.benchmarks.pages.ReferencePage;
 import dev.placket.layout.check.Referee;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
@@ -19,14 +19,14 @@ class NeverWorseTest {
   /** The yardsticks stop at 1e-7, and our scale is rounded down for the written file. */
   private static final double NEAR = 1e-6;
 
-  static Stream<Page> sheets() {
+  static Stream<ReferencePage> sheets() {
     return Stream.concat(
         PageFile.builtIn("pages").stream(), PageFile.builtIn("pages-hard").stream());
   }
 
   @ParameterizedTest
   @MethodSource("sheets")
-  void atLeastTheBestOfTheGreedyWays(Page page) {
+  void atLeastTheBestOfTheGreedyWays(ReferencePage page) {
     FitRequest request = page.request();
     Fit fit = (Fit) Fitter.fit(request);
     assertEquals(List.of(), Referee.check(request, fit));

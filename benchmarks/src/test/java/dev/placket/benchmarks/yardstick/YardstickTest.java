@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.placket.benchmarks.pages.Page;
-import dev.placket.benchmarks.pages.Page.Expected;
-import dev.placket.benchmarks.pages.Page.Size;
 import dev.placket.benchmarks.pages.PageFile;
-import dev.placket.layout.units.Box;
+import dev.placket.benchmarks.pages.ReferencePage;
+import dev.placket.benchmarks.pages.ReferencePage.Expected;
+import dev.placket.benchmarks.pages.ReferencePage.Size;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -26,14 +26,15 @@ class YardstickTest {
     return all.stream();
   }
 
-  private static Page page(double width, double height, double gap, List<Box> cells, Size... s) {
-    return new Page("by hand", width + 20, height + 20, 10, gap, cells, List.of(s), null);
+  private static ReferencePage page(
+      double width, double height, double gap, List<Rect> cells, Size... s) {
+    return new ReferencePage("by hand", width + 20, height + 20, 10, gap, cells, List.of(s), null);
   }
 
   @ParameterizedTest
   @MethodSource("all")
   void arrangementsAreValidAndNoneBeatsTheKnownBound(Yardstick yardstick) {
-    for (Page page : PageFile.builtIn("pages")) {
+    for (ReferencePage page : PageFile.builtIn("pages")) {
       Packing packing = yardstick.pack(page);
       Expected known = page.expected();
       assertNotNull(known);
@@ -44,17 +45,17 @@ class YardstickTest {
     }
   }
 
-  private static void assertValid(Page page, Packing packing) {
+  private static void assertValid(ReferencePage page, Packing packing) {
     assertEquals(page.flats().size(), packing.boxes().size(), page.id());
     for (int i = 0; i < packing.boxes().size(); i++) {
-      Box box = packing.boxes().get(i);
+      Rect box = packing.boxes().get(i);
       assertEquals(page.flats().get(i).width() * packing.scale(), box.width(), ROUNDING * 1e3);
       assertEquals(page.flats().get(i).height() * packing.scale(), box.height(), ROUNDING * 1e3);
       assertTrue(page.inside().grown(ROUNDING).contains(box), page.id() + " inside");
-      for (Box cell : page.labelled()) {
+      for (Rect cell : page.labelled()) {
         assertTrue(cell.separation(box) >= page.gap() - ROUNDING, page.id() + " clear");
       }
-      for (Box other : packing.boxes().subList(0, i)) {
+      for (Rect other : packing.boxes().subList(0, i)) {
         assertTrue(other.separation(box) >= page.gap() - ROUNDING, page.id() + " apart");
       }
     }
@@ -64,7 +65,7 @@ class YardstickTest {
   @ParameterizedTest
   @MethodSource("all")
   void twoSquaresSideBySide(Yardstick yardstick) {
-    Page page = page(104, 50, 4, List.of(), new Size(10, 10), new Size(10, 10));
+    ReferencePage page = page(104, 50, 4, List.of(), new Size(10, 10), new Size(10, 10));
     assertEquals(5, yardstick.pack(page).scale(), 1e-5);
   }
 
@@ -72,7 +73,7 @@ class YardstickTest {
   @ParameterizedTest
   @MethodSource("all")
   void oneSquareBesideACell(Yardstick yardstick) {
-    Page page = page(100, 60, 4, List.of(new Box(10, 10, 50, 70)), new Size(10, 10));
+    ReferencePage page = page(100, 60, 4, List.of(new Rect(10, 10, 50, 70)), new Size(10, 10));
     assertEquals(5.6, yardstick.pack(page).scale(), 1e-5);
   }
 
@@ -91,21 +92,21 @@ class YardstickTest {
 
   @Test
   void maximalEmptyRectanglesRoundOneHole() {
-    Page page = page(100, 80, 0, List.of(new Box(40, 30, 60, 50)), new Size(1, 1));
-    List<Box> free = new FreeRectangles(Room.of(page, 1)).all();
+    ReferencePage page = page(100, 80, 0, List.of(new Rect(40, 30, 60, 50)), new Size(1, 1));
+    List<Rect> free = new FreeRectangles(Room.of(page, 1)).all();
     // By hand: left of, right of, above and below the hole (30, 20) to (50, 40).
     assertEquals(
         java.util.Set.of(
-            new Box(0, 0, 30, 80),
-            new Box(50, 0, 100, 80),
-            new Box(0, 0, 100, 20),
-            new Box(0, 40, 100, 80)),
+            new Rect(0, 0, 30, 80),
+            new Rect(50, 0, 100, 80),
+            new Rect(0, 0, 100, 20),
+            new Rect(0, 40, 100, 80)),
         java.util.Set.copyOf(free));
   }
 
   @Test
   void theSameSeedGivesTheSamePacking() {
-    Page page = PageFile.builtIn("pages").get(30);
+    ReferencePage page = PageFile.builtIn("pages").get(30);
     assertEquals(new RandomBottomLeft(30, 7).pack(page), new RandomBottomLeft(30, 7).pack(page));
   }
 }

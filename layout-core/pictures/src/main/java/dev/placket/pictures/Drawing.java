@@ -2,7 +2,7 @@ package dev.placket.pictures;
 
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.ViewBox;
@@ -35,7 +35,7 @@ public sealed interface Drawing extends Picture
   @Nullable Length statedHeight();
 
   /** The centre of every element that has an id and is drawn, in drawing units, by id. */
-  Map<String, Point> points();
+  Map<String, PlanePoint> points();
 
   /** The finest line, lettering and stitch gap, in drawing units. */
   FineDetail fineDetail();

@@ -1,7 +1,7 @@
 package dev.placket.pictures;
 
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.base.ReadLimits;
@@ -245,15 +245,15 @@ final class DrawingReader {
         ink.getX() - view.x(), ink.getY() - view.y(), ink.getWidth(), ink.getHeight());
   }
 
-  private static Map<String, Point> points(
+  private static Map<String, PlanePoint> points(
       SVGOMDocument document, BridgeContext context, AffineTransform toUnits) {
-    Map<String, Point> points = new TreeMap<>();
+    Map<String, PlanePoint> points = new TreeMap<>();
     NodeList all = document.getElementsByTagNameNS("*", "*");
     for (int i = 0; i < all.getLength(); i++) {
       Element e = (Element) all.item(i);
       String id = e.getAttribute("id");
       GraphicsNode node = id.isEmpty() ? null : context.getGraphicsNode(e);
-      Point centre = node == null ? null : centre(node, toUnits);
+      PlanePoint centre = node == null ? null : centre(node, toUnits);
       if (centre != null) {
         points.putIfAbsent(id, centre);
       }
@@ -261,7 +261,7 @@ final class DrawingReader {
     return points;
   }
 
-  private static @Nullable Point centre(GraphicsNode node, AffineTransform toUnits) {
+  private static @Nullable PlanePoint centre(GraphicsNode node, AffineTransform toUnits) {
     AffineTransform at = new AffineTransform(toUnits);
     at.concatenate(node.getGlobalTransform());
     Rectangle2D b = node.getGeometryBounds();
@@ -269,7 +269,7 @@ final class DrawingReader {
       return null;
     }
     Rectangle2D there = PathBounds.of(at.createTransformedShape(b));
-    return there == null ? null : new Point(there.getCenterX(), there.getCenterY());
+    return there == null ? null : new PlanePoint(there.getCenterX(), there.getCenterY());
   }
 
   private static List<PictureNote> notes(

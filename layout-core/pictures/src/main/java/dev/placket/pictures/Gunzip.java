@@ -4,7 +4,7 @@ import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.ReadLimit;
-import dev.placket.pictures.raster.Format;
+import dev.placket.pictures.raster.RasterFormat;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -38,10 +38,10 @@ final class Gunzip {
           e);
     }
     byte[] plain = out.toByteArray();
-    if (!Format.looksLikeXml(plain)) {
+    if (!RasterFormat.looksLikeXml(plain)) {
       throw new PictureException(
           Fault.content(name, "is compressed but contains no drawing")
-              .remedy("export it as " + Format.list()));
+              .remedy("export it as " + RasterFormat.list()));
     }
     return plain;
   }

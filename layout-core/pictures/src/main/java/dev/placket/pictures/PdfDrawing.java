@@ -2,7 +2,7 @@ package dev.placket.pictures;
 
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.PictureNote;
@@ -79,7 +79,7 @@ public final class PdfDrawing implements Drawing {
 
   /** None: parts of a page have no names. */
   @Override
-  public Map<String, Point> points() {
+  public Map<String, PlanePoint> points() {
     return Map.of();
   }
 

@@ -5,7 +5,7 @@ import dev.placket.pictures.base.PictureNote;
 import java.util.List;
 
 /** A picture that was read: either drawn with paths or made of pixels. */
-public sealed interface Picture permits Drawing, Raster {
+public sealed interface Picture permits Drawing, RasterPicture {
   /** What messages call it: the name of its source. */
   String name();
 

@@ -9,9 +9,9 @@ import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.ink.GroundFinder;
 import dev.placket.pictures.ink.InkFinder;
-import dev.placket.pictures.raster.Format;
 import dev.placket.pictures.raster.MemorySource;
 import dev.placket.pictures.raster.RasterFile;
+import dev.placket.pictures.raster.RasterFormat;
 import dev.placket.pictures.raster.RasterHead;
 import dev.placket.pictures.raster.SourceBytes;
 import dev.placket.pictures.rows.Pixels;
@@ -35,12 +35,12 @@ public final class PictureReader {
    * to pick from a folder. What a picked file really is, its bytes tell.
    */
   public static boolean isNamedAsPicture(String fileName) {
-    return Format.isUsualName(fileName);
+    return RasterFormat.isUsualName(fileName);
   }
 
   /** The words of all formats that are read, for messages: "SVG, PNG, ... or WebP". */
   public static String formats() {
-    return Format.list();
+    return RasterFormat.list();
   }
 
   /**
@@ -78,16 +78,16 @@ public final class PictureReader {
       throws PictureException {
     String name = source.name();
     byte[] bytes = RasterFile.bytes(source, limits);
-    Format format = known(name, bytes);
+    RasterFormat format = known(name, bytes);
     List<PictureNote> notes = ending(format, name);
-    if (format == Format.SVG || format == Format.SVGZ) {
+    if (format == RasterFormat.SVG || format == RasterFormat.SVGZ) {
       return drawing(name, bytes, format, notes, limits, typefaces);
     }
-    if (format == Format.PDF) {
+    if (format == RasterFormat.PDF) {
       return page(new MemorySource(name, bytes), limits, typefaces);
     }
     RasterFile file = open(format, new MemorySource(name, bytes), limits, true);
-    return Raster.read(digest(bytes), file, notes, swatch);
+    return RasterPicture.read(digest(bytes), file, notes, swatch);
   }
 
   /**
@@ -108,13 +108,13 @@ public final class PictureReader {
   public static PictureProbe probe(PictureSource source, ReadLimits limits, Typefaces typefaces)
       throws PictureException {
     String name = source.name();
-    Format format = known(name, first(source));
+    RasterFormat format = known(name, first(source));
     List<PictureNote> notes = ending(format, name);
-    if (format == Format.SVG || format == Format.SVGZ) {
+    if (format == RasterFormat.SVG || format == RasterFormat.SVGZ) {
       byte[] bytes = RasterFile.bytes(source, limits);
       return probe(drawing(name, bytes, format, notes, limits, typefaces));
     }
-    if (format == Format.PDF) {
+    if (format == RasterFormat.PDF) {
       return probe((Drawing) page(source, limits, typefaces));
     }
     RasterFile file = open(format, source, limits, true);
@@ -165,7 +165,7 @@ public final class PictureReader {
   }
 
   /** The format of a file by its first bytes. */
-  static Format format(PictureSource source) throws PictureException {
+  static RasterFormat format(PictureSource source) throws PictureException {
     return known(source.name(), first(source));
   }
 
@@ -176,8 +176,8 @@ public final class PictureReader {
    */
   public static PictureHead head(PictureSource source, ReadLimits limits) throws PictureException {
     try (SourceBytes bytes = new SourceBytes(source)) {
-      Format format = known(source.name(), bytes.first(Format.ENOUGH));
-      if (format == Format.SVG || format == Format.SVGZ || format == Format.PDF) {
+      RasterFormat format = known(source.name(), bytes.first(RasterFormat.ENOUGH));
+      if (format == RasterFormat.SVG || format == RasterFormat.SVGZ || format == RasterFormat.PDF) {
         throw new PictureException(
             Fault.content(source.name(), "is a drawing, which has no pixels")
                 .remedy("read it as a whole"));
@@ -211,7 +211,7 @@ public final class PictureReader {
   }
 
   private static RasterFile open(
-      Format format, PictureSource source, ReadLimits limits, boolean whole)
+      RasterFormat format, PictureSource source, ReadLimits limits, boolean whole)
       throws PictureException {
     try (SourceBytes bytes = new SourceBytes(source)) {
       return RasterFile.open(format, source, bytes, limits, whole);
@@ -222,29 +222,29 @@ public final class PictureReader {
 
   private static byte[] first(PictureSource source) throws PictureException {
     try (SourceBytes bytes = new SourceBytes(source)) {
-      return bytes.first(Format.ENOUGH);
+      return bytes.first(RasterFormat.ENOUGH);
     } catch (IOException e) {
       throw PictureException.cannotOpen(source.name(), e);
     }
   }
 
-  private static Format known(String name, byte[] first) throws PictureException {
-    Format format = Format.of(first);
+  private static RasterFormat known(String name, byte[] first) throws PictureException {
+    RasterFormat format = RasterFormat.of(first);
     if (format == null) {
       throw new PictureException(
           Fault.content(
                   name,
                   first.length == 0
                       ? "is empty"
-                      : Format.isBigTiff(first)
+                      : RasterFormat.isBigTiff(first)
                           ? "is a BigTIFF, a kind for files over 4 GB that is not read"
                           : "is no picture that can be read here")
-              .remedy("export it as " + Format.list()));
+              .remedy("export it as " + RasterFormat.list()));
     }
     return format;
   }
 
-  private static List<PictureNote> ending(Format format, String name) {
+  private static List<PictureNote> ending(RasterFormat format, String name) {
     List<PictureNote> notes = new ArrayList<>();
     String wrong = format.wrongEnding(name);
     if (wrong != null) {
@@ -256,12 +256,12 @@ public final class PictureReader {
   private static Drawing drawing(
       String name,
       byte[] bytes,
-      Format format,
+      RasterFormat format,
       List<PictureNote> notes,
       ReadLimits limits,
       Typefaces typefaces)
       throws PictureException {
-    byte[] plain = format == Format.SVGZ ? Gunzip.all(name, bytes, limits) : bytes;
+    byte[] plain = format == RasterFormat.SVGZ ? Gunzip.all(name, bytes, limits) : bytes;
     return DrawingReader.read(
         name, null, plain, format.word, digest(bytes), notes, limits, typefaces);
   }
@@ -269,7 +269,9 @@ public final class PictureReader {
   /** The bytes of a drawing, unpacked. */
   static byte[] plain(PictureSource source, ReadLimits limits) throws PictureException {
     byte[] bytes = RasterFile.bytes(source, limits);
-    return Format.of(bytes) == Format.SVGZ ? Gunzip.all(source.name(), bytes, limits) : bytes;
+    return RasterFormat.of(bytes) == RasterFormat.SVGZ
+        ? Gunzip.all(source.name(), bytes, limits)
+        : bytes;
   }
 
   /** A part of a drawing, by the identifier of its element. */
@@ -277,8 +279,8 @@ public final class PictureReader {
       throws PictureException {
     String name = source.name() + "#" + id;
     byte[] bytes = RasterFile.bytes(source, limits);
-    Format format = known(source.name(), bytes);
-    byte[] plain = format == Format.SVGZ ? Gunzip.all(name, bytes, limits) : bytes;
+    RasterFormat format = known(source.name(), bytes);
+    byte[] plain = format == RasterFormat.SVGZ ? Gunzip.all(name, bytes, limits) : bytes;
     List<PictureNote> notes = ending(format, source.name());
     return DrawingReader.read(
         name, id, plain, format.word, digest(bytes), notes, limits, typefaces);

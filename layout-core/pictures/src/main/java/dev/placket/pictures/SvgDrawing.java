@@ -2,7 +2,7 @@ package dev.placket.pictures;
 
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.Layers;
@@ -32,7 +32,7 @@ final class SvgDrawing implements Drawing {
   private final Ground ground;
   private final SvgSize size;
   private final InkedBox ink;
-  private final Map<String, Point> points;
+  private final Map<String, PlanePoint> points;
   private final FineDetail fine;
   private final List<PictureNote> notes;
   private final GraphicsNode node;
@@ -45,7 +45,7 @@ final class SvgDrawing implements Drawing {
       Ground ground,
       SvgSize size,
       InkedBox ink,
-      Map<String, Point> points,
+      Map<String, PlanePoint> points,
       FineDetail fine,
       List<PictureNote> notes,
       GraphicsNode node,
@@ -109,7 +109,7 @@ final class SvgDrawing implements Drawing {
   }
 
   @Override
-  public Map<String, Point> points() {
+  public Map<String, PlanePoint> points() {
     return points;
   }
 

@@ -1,6 +1,6 @@
 /**
  * Reading and probing pictures: {@code PictureReader} decides by the bytes of a file what it is,
- * and returns a {@code Raster} or a {@code Drawing}.
+ * and returns a {@code RasterPicture} or a {@code Drawing}.
  *
  * <p>No module but this one knows formats or pixels. From the solver it uses one value of {@code
  * flat}, the drawing bounds that it measures, and the densities. A raster comes from {@code

@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
@@ -90,7 +90,7 @@ class DrawingTest {
                 + "width='300mm' height='90mm' viewBox='0 0 10 10'>"
                 + "<rect id='r' x='2' y='4' width='4' height='2'/></svg>");
     assertBox(2, 4, 6, 6, d.inkedBox());
-    Point centre = requireNonNull(d.points().get("r"));
+    PlanePoint centre = requireNonNull(d.points().get("r"));
     assertEquals(4, centre.x(), 1e-5);
     assertEquals(5, centre.y(), 1e-5);
   }

@@ -15,8 +15,8 @@ import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.base.RowReader;
-import dev.placket.pictures.raster.Format;
 import dev.placket.pictures.raster.RasterFile;
+import dev.placket.pictures.raster.RasterFormat;
 import dev.placket.pictures.raster.SourceBytes;
 import dev.placket.pictures.rows.Pixels;
 import java.awt.Color;
@@ -48,8 +48,8 @@ class FormatsTest {
     }
   }
 
-  private static Raster read(String name, byte[] bytes) throws PictureException {
-    return (Raster) PictureReader.read(PictureSource.of(name, bytes), ReadLimits.DEFAULT);
+  private static RasterPicture read(String name, byte[] bytes) throws PictureException {
+    return (RasterPicture) PictureReader.read(PictureSource.of(name, bytes), ReadLimits.DEFAULT);
   }
 
   private static PictureProbe probe(String name, byte[] bytes) throws PictureException {
@@ -60,7 +60,7 @@ class FormatsTest {
   private static int[] stored(String name) throws PictureException, IOException {
     PictureSource source = PictureSource.of(name, file(name));
     try (SourceBytes bytes = new SourceBytes(source)) {
-      Format format = requireNonNull(Format.of(bytes.first(Format.ENOUGH)));
+      RasterFormat format = requireNonNull(RasterFormat.of(bytes.first(RasterFormat.ENOUGH)));
       RasterFile raster = RasterFile.open(format, source, bytes, ReadLimits.DEFAULT, true);
       try (RowReader rows = raster.stored()) {
         return Pixels.of(rows).argb();
@@ -123,7 +123,7 @@ class FormatsTest {
 
   @Test
   void printingColoursOfATiffComeOutAsColours() throws Exception {
-    Raster r = read("cmyk.tif", file("cmyk.tif"));
+    RasterPicture r = read("cmyk.tif", file("cmyk.tif"));
     assertTrue(r.notes().toString().contains("CMYK"), r.notes()::toString);
     int white = r.image().getRGB(2, 2);
     int red = r.image().getRGB(8, 9);
@@ -135,7 +135,7 @@ class FormatsTest {
 
   @Test
   void oneBitTiffsAreBlackAndWhite() throws Exception {
-    Raster r = read("b.tif", file("bilevel.tif"));
+    RasterPicture r = read("b.tif", file("bilevel.tif"));
     assertEquals(0xFFFFFFFF, r.image().getRGB(2, 2));
     assertEquals(0xFF000000, r.image().getRGB(8, 9));
   }

@@ -32,7 +32,7 @@ public final class ReadersFuzz {
     }
     try {
       Picture picture = PictureReader.read(source, LIMITS);
-      if (picture instanceof Raster raster) {
+      if (picture instanceof RasterPicture raster) {
         raster.image();
       }
     } catch (PictureException e) {

@@ -5,7 +5,7 @@ import dev.placket.packs.flats.Reading;
 import dev.placket.packs.output.OutputName;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.prepare.Clearing;
@@ -42,12 +42,12 @@ record Job(
     Reading reading) {
   /** The picture as this asks for it: the whole of one that keeps its ground by its name. */
   ToPrint of(Picture picture) throws PictureException {
-    if (whole && picture instanceof Raster raster) {
+    if (whole && picture instanceof RasterPicture raster) {
       return ToPrint.whole(raster, longest);
     }
     // A sheet was laid out with the ground, so that the place it gives is for all of the picture.
     boolean cut = clearing == Clearing.ANY_COLOUR && digest == null;
-    return cut && picture instanceof Raster raster
+    return cut && picture instanceof RasterPicture raster
         ? ToPrint.offColour(raster, longest)
         : ToPrint.ink(picture, longest, clearing);
   }

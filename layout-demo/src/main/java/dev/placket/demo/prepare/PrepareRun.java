@@ -9,7 +9,7 @@ import dev.placket.packs.refusal.PackSetting;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.Picture;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.PictureException;
@@ -204,7 +204,7 @@ record PrepareRun(
     PixelSize before = null;
     FineDetail fine;
     double resolved = 1;
-    if (picture instanceof Raster raster) {
+    if (picture instanceof RasterPicture raster) {
       before = new PixelSize(raster.width(), raster.height());
       fine = FineLines.of(raster);
       resolved = ResolvedShare.of(raster);
@@ -225,7 +225,7 @@ record PrepareRun(
         ready.size(),
         ready.density(),
         ready.cleared(),
-        picture instanceof Raster r && r.ground() == Ground.OPAQUE_OTHER,
+        picture instanceof RasterPicture r && r.ground() == Ground.OPAQUE_OTHER,
         fewer,
         fine.printed(Length.pt(job.longest().pt() / what.part().longestSide())),
         resolved,

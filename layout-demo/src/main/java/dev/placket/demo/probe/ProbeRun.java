@@ -13,7 +13,7 @@ import dev.placket.pictures.Drawing;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureProbe;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.base.PictureSource;
@@ -81,13 +81,13 @@ final class ProbeRun {
   private Detail detail(Path file, Length length) throws PictureException {
     Picture picture =
         PictureReader.read(PictureSource.of(file), reading.limits(), reading.typefaces());
-    boolean whole = picture instanceof Raster && FlatSet.keepsGround(NamedRole.of(file));
+    boolean whole = picture instanceof RasterPicture && FlatSet.keepsGround(NamedRole.of(file));
     ToPrint what =
         whole
-            ? ToPrint.whole((Raster) picture, length)
+            ? ToPrint.whole((RasterPicture) picture, length)
             : ToPrint.ink(picture, length, Clearing.NONE);
     Length unit = Length.pt(length.pt() / what.part().longestSide());
-    return picture instanceof Raster raster
+    return picture instanceof RasterPicture raster
         ? new Detail(FineLines.of(raster).printed(unit), ResolvedShare.of(raster))
         : new Detail(((Drawing) picture).fineDetail().printed(unit), null);
   }

@@ -6,11 +6,11 @@ import dev.placket.demo.pack.ExamplePack;
 import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.Role;
+import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
-import dev.placket.layout.sheet.Track;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.Pack;
 import dev.placket.packs.description.PackBand;
@@ -153,7 +153,7 @@ class RoundTripTest {
   @SuppressWarnings("unchecked")
   private static PackSheet sheet(
       Words name,
-      Paper paper,
+      PaperSize paper,
       Margins margins,
       PackGrid grid,
       List<Object> contents,
@@ -281,7 +281,8 @@ class RoundTripTest {
     Arbitrary<PackPoint> points =
         Arbitraries.oneOf(
             names().map(element -> new PackPoint(null, element)),
-            Combinators.combine(places, places).as((x, y) -> new PackPoint(new Point(x, y), null)));
+            Combinators.combine(places, places)
+                .as((x, y) -> new PackPoint(new PlanePoint(x, y), null)));
     Arbitrary<PackCallout> callouts = Combinators.combine(names(), words()).as(PackCallout::new);
     return Combinators.combine(named(points), named(callouts)).as(PackSpots::new);
   }
@@ -342,12 +343,13 @@ class RoundTripTest {
         Arbitraries.doubles().between(0.1, 900).ofScale(9).map(Length::pt));
   }
 
-  private static Arbitrary<Track> tracks() {
-    return Arbitraries.oneOf(lengths().map(Track.Fixed::new), numbers().map(Track.Share::new));
+  private static Arbitrary<GridTrack> tracks() {
+    return Arbitraries.oneOf(
+        lengths().map(GridTrack.Fixed::new), numbers().map(GridTrack.Share::new));
   }
 
   private static Arbitrary<PackGrid> grids(boolean lengthsOnly) {
-    Arbitrary<Track> rows = lengthsOnly ? lengths().map(Track.Fixed::new) : tracks();
+    Arbitrary<GridTrack> rows = lengthsOnly ? lengths().map(GridTrack.Fixed::new) : tracks();
     Arbitrary<String> row = names().list().ofMinSize(1).ofMaxSize(3).map(l -> String.join(" ", l));
     return Combinators.combine(
             tracks().list().ofMinSize(1).ofMaxSize(3),
@@ -360,12 +362,12 @@ class RoundTripTest {
     return Combinators.combine(lengths(), lengths(), lengths(), lengths()).as(Margins::new);
   }
 
-  private static Arbitrary<Paper> papers() {
+  private static Arbitrary<PaperSize> papers() {
     return Arbitraries.oneOf(
-        Arbitraries.of(Paper.NAMED),
-        Arbitraries.of(Paper.NAMED).map(Paper::landscape),
+        Arbitraries.of(PaperSize.NAMED),
+        Arbitraries.of(PaperSize.NAMED).map(PaperSize::landscape),
         Combinators.combine(
                 Arbitraries.integers().between(30, 900), Arbitraries.integers().between(30, 900))
-            .as((w, h) -> new Paper("custom", Length.mm(w), Length.mm(h))));
+            .as((w, h) -> new PaperSize("custom", Length.mm(w), Length.mm(h))));
   }
 }

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import dev.placket.demo.Browser;
 import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
+import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.sheet.TemplateAreas;
-import dev.placket.layout.sheet.Track;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,8 +31,8 @@ class CssGridTest {
 
   @TempDir Path dir;
 
-  private static List<Track> tracks(String text) {
-    return Arrays.stream(text.strip().split("\\s+")).map(Track::parse).toList();
+  private static List<GridTrack> tracks(String text) {
+    return Arrays.stream(text.strip().split("\\s+")).map(GridTrack::parse).toList();
   }
 
   /**
@@ -109,7 +109,7 @@ class CssGridTest {
     Matcher m = measured.matcher(document);
     int seen = 0;
     while (m.find()) {
-      Box ours = ours(CASES.get(Integer.parseInt(m.group(1))), m.group(2));
+      Rect ours = ours(CASES.get(Integer.parseInt(m.group(1))), m.group(2));
       assertEquals(Double.parseDouble(m.group(3)), ours.left() * PX, 0.1, m.group());
       assertEquals(Double.parseDouble(m.group(4)), ours.top() * PX, 0.1, m.group());
       assertEquals(Double.parseDouble(m.group(5)), ours.right() * PX, 0.1, m.group());
@@ -119,7 +119,7 @@ class CssGridTest {
     assertEquals(CASES.stream().mapToInt(c -> TemplateAreas.parse(c.areas()).size()).sum(), seen);
   }
 
-  private static Box ours(Case c, String name) {
+  private static Rect ours(Case c, String name) {
     GridLines lines =
         new GridLines(
             GridLines.lay(tracks(c.columns()), 0, c.width() / PX),

@@ -8,7 +8,7 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.plan.Planner;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
 import java.util.List;
@@ -20,7 +20,7 @@ public final class Program {
   /** The scale of the front in points per drawing unit. */
   public static double scale() {
     Length edge = Length.mm(10);
-    Sheet sheet = Sheet.open("one", Paper.A4, Margins.all(edge), List.of());
+    Sheet sheet = Sheet.open("one", PaperSize.A4, Margins.all(edge), List.of());
     InkedBox ink = InkedBox.ofSize(100, 200);
     Flat front = Flat.of("front", Role.FRONT, ink).withGroup("body", 1);
     Flat back = Flat.of("back", Role.BACK, ink).withGroup("body", 1);

@@ -13,21 +13,21 @@ import java.math.BigDecimal;
  * @param ink where its ink lies on the sheet
  * @param footprint the ink with what surrounds it, as {@link Surround} defines it
  */
-record Placed(Flat flat, Placement at, Rect ink, Rect footprint) {
+record Placed(Flat flat, Placement at, ExactRect ink, ExactRect footprint) {
   static Placed of(Flat flat, Placement at) {
     InkedBox box = flat.ink();
     BigDecimal width = Exact.of(box.right()).subtract(Exact.of(box.left())).multiply(at.scale());
     BigDecimal height = Exact.of(box.bottom()).subtract(Exact.of(box.top())).multiply(at.scale());
-    Rect ink = Rect.ofSize(at.left(), at.top(), width, height);
+    ExactRect ink = ExactRect.ofSize(at.left(), at.top(), width, height);
     return new Placed(flat, at, ink, around(ink, flat.surround()));
   }
 
-  private static Rect around(Rect ink, Surround s) {
+  private static ExactRect around(ExactRect ink, Surround s) {
     BigDecimal left = ink.left().subtract(Exact.of(s.left()));
     BigDecimal right = ink.right().add(Exact.of(s.right()));
     BigDecimal lacking = Exact.of(s.leastWidth()).subtract(right.subtract(left));
     BigDecimal aside = Exact.half(lacking.max(BigDecimal.ZERO));
-    return new Rect(
+    return new ExactRect(
         left.subtract(aside),
         ink.top().subtract(Exact.of(s.top())),
         right.add(aside),

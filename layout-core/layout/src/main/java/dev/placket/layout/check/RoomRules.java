@@ -4,7 +4,7 @@ import dev.placket.layout.flat.Flat;
 import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
+import dev.placket.layout.sheet.SheetWindow;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +31,7 @@ final class RoomRules {
 
   static void check(Sheet sheet, List<Placed> placed, Breaches breaches) {
     RoomRules rule = new RoomRules(sheet, breaches);
-    Rect inside = inside(sheet);
+    ExactRect inside = inside(sheet);
     for (Placed p : placed) {
       BigDecimal beyond = p.footprint().beyond(inside);
       if (beyond.signum() > 0) {
@@ -47,9 +47,9 @@ final class RoomRules {
     return exact;
   }
 
-  private static Rect inside(Sheet sheet) {
+  private static ExactRect inside(Sheet sheet) {
     Margins m = sheet.margins();
-    return new Rect(
+    return new ExactRect(
         Exact.of(m.left()),
         Exact.of(m.top()),
         Exact.of(sheet.paper().width()).subtract(Exact.of(m.right())),
@@ -84,12 +84,12 @@ final class RoomRules {
     }
   }
 
-  private Rect box(int left, int top, int right, int bottom) {
-    return new Rect(columns.get(left), rows.get(top), columns.get(right), rows.get(bottom));
+  private ExactRect box(int left, int top, int right, int bottom) {
+    return new ExactRect(columns.get(left), rows.get(top), columns.get(right), rows.get(bottom));
   }
 
   private static boolean isOpen(Sheet sheet, Flat flat, GridArea cell) {
-    for (Window w : sheet.windows()) {
+    for (SheetWindow w : sheet.windows()) {
       boolean mayUse = flat.windows().isEmpty() || flat.windows().contains(w.name());
       GridArea a = w.area();
       if (mayUse

@@ -32,9 +32,9 @@ final class SpacingRules {
 
   private static void clearances(FitRequest request, List<Placed> placed, Breaches breaches) {
     List<LabelledCell> cells = request.sheet().labelledCells();
-    List<Rect> covered = cells.stream().map(c -> Rect.of(c.box())).toList();
+    List<ExactRect> covered = cells.stream().map(c -> ExactRect.of(c.box())).toList();
     List<Rule> rules = request.sheet().rules();
-    List<Rect> ruled = rules.stream().map(SpacingRules::ink).toList();
+    List<ExactRect> ruled = rules.stream().map(SpacingRules::ink).toList();
     for (Placed p : placed) {
       BigDecimal clearance = Exact.of(request.spacing().clearance(p.role()));
       for (int i = 0; i < cells.size(); i++) {
@@ -52,12 +52,12 @@ final class SpacingRules {
     }
   }
 
-  private static Rect ink(Rule rule) {
-    return Rect.of(rule.axis()).grown(Exact.half(Exact.of(rule.width())));
+  private static ExactRect ink(Rule rule) {
+    return ExactRect.of(rule.axis()).grown(Exact.half(Exact.of(rule.width())));
   }
 
   /** What it stands too near; zero or less where it keeps its distance. */
-  private static BigDecimal lacking(Placed p, Rect other, BigDecimal wanted) {
+  private static BigDecimal lacking(Placed p, ExactRect other, BigDecimal wanted) {
     return wanted.subtract(p.footprint().separation(other));
   }
 

@@ -1,6 +1,6 @@
 package dev.placket.layout.fit;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.math.BigDecimal;
 
 /**
@@ -24,8 +24,8 @@ public record ExactBox(BigDecimal left, BigDecimal top, BigDecimal right, BigDec
   }
 
   /** The nearest rectangle of doubles. */
-  public Box toBox() {
-    return new Box(
+  public Rect toBox() {
+    return new Rect(
         left.doubleValue(), top.doubleValue(), right.doubleValue(), bottom.doubleValue());
   }
 }

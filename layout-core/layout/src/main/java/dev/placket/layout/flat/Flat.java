@@ -1,7 +1,7 @@
 package dev.placket.layout.flat;
 
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -27,7 +27,7 @@ public final class Flat {
   private final Limits limits;
   private final Held held;
   private final @Nullable Length unitLength;
-  private final Map<String, Point> points;
+  private final Map<String, PlanePoint> points;
   private final @Nullable String levelOn;
   private final boolean mayFlow;
 
@@ -113,7 +113,7 @@ public final class Flat {
   /**
    * Named spots in drawing units, for levels and callouts; element ids of the drawing among them.
    */
-  public Map<String, Point> points() {
+  public Map<String, PlanePoint> points() {
     return points;
   }
 
@@ -129,7 +129,7 @@ public final class Flat {
 
   /** The height, in drawing units, on which this flat lines up with other views. */
   public double levelHeight() {
-    Point p = levelOn == null ? null : points.get(levelOn);
+    PlanePoint p = levelOn == null ? null : points.get(levelOn);
     return p == null ? ink.bottom() : p.y();
   }
 
@@ -191,7 +191,7 @@ public final class Flat {
    *
    * @throws IllegalArgumentException naming the flat, if {@code level} is no point of it
    */
-  public Flat withPoints(Map<String, Point> named, @Nullable String level) {
+  public Flat withPoints(Map<String, PlanePoint> named, @Nullable String level) {
     Builder b = new Builder(this);
     b.points = named;
     b.levelOn = level;
@@ -249,7 +249,7 @@ public final class Flat {
     Limits limits = Limits.NONE;
     Held held = Held.NOTHING;
     @Nullable Length unitLength;
-    Map<String, Point> points = Map.of();
+    Map<String, PlanePoint> points = Map.of();
     @Nullable String levelOn;
     boolean mayFlow;
 

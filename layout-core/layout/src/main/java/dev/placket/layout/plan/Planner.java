@@ -4,7 +4,7 @@ import dev.placket.layout.check.Breach;
 import dev.placket.layout.check.Referee;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Flow;
+import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.sheet.Sheet;
@@ -57,7 +57,7 @@ public final class Planner {
    *
    * @throws RefutedFitException if the solver returns a fit that breaks a rule, an internal error
    */
-  public static Flow planSheets(FitRequest request) {
+  public static FlowResult planSheets(FitRequest request) {
     return planSheets(request, List.of(request.sheet()), request.sheet());
   }
 
@@ -68,8 +68,8 @@ public final class Planner {
    * @param firsts the rulings of the first sheet, one or more
    * @param further the ruling of all further sheets
    */
-  public static Flow planSheets(FitRequest request, List<Sheet> firsts, Sheet further) {
-    Flow flow = FurtherSheets.fit(request, firsts, further, () -> false);
+  public static FlowResult planSheets(FitRequest request, List<Sheet> firsts, Sheet further) {
+    FlowResult flow = FurtherSheets.fit(request, firsts, further, () -> false);
     for (FlowSheet each : flow.sheets()) {
       check(each.request(), each.fit());
     }

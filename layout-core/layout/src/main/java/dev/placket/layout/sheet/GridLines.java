@@ -1,6 +1,6 @@
 package dev.placket.layout.sheet;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,13 +38,13 @@ public record GridLines(List<Double> columns, List<Double> rows) {
    * @return one line more than tracks
    * @throws IllegalArgumentException if the lengths are longer than the room, saying by how much
    */
-  public static List<Double> lay(List<Track> tracks, double start, double room) {
+  public static List<Double> lay(List<GridTrack> tracks, double start, double room) {
     double fixed = 0;
     double shares = 0;
-    for (Track t : tracks) {
-      if (t instanceof Track.Fixed f) {
+    for (GridTrack t : tracks) {
+      if (t instanceof GridTrack.Fixed f) {
         fixed += f.length().pt();
-      } else if (t instanceof Track.Share s) {
+      } else if (t instanceof GridTrack.Share s) {
         shares += s.fr();
       }
     }
@@ -60,8 +60,9 @@ public record GridLines(List<Double> columns, List<Double> rows) {
     List<Double> lines = new ArrayList<>();
     double at = start;
     lines.add(at);
-    for (Track t : tracks) {
-      at += t instanceof Track.Fixed f ? f.length().pt() : ((Track.Share) t).fr() * perShare;
+    for (GridTrack t : tracks) {
+      at +=
+          t instanceof GridTrack.Fixed f ? f.length().pt() : ((GridTrack.Share) t).fr() * perShare;
       lines.add(at);
     }
     return List.copyOf(lines);
@@ -72,8 +73,8 @@ public record GridLines(List<Double> columns, List<Double> rows) {
    *
    * @throws IndexOutOfBoundsException if the area names a line that does not exist
    */
-  public Box box(GridArea area) {
-    return new Box(
+  public Rect box(GridArea area) {
+    return new Rect(
         columns.get(area.columnStart()),
         rows.get(area.rowStart()),
         columns.get(area.columnEnd()),

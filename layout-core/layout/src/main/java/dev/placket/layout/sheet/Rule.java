@@ -1,7 +1,7 @@
 package dev.placket.layout.sheet;
 
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 
 /**
  * A drawn line of the sheet, level or upright, from which pictures keep their clearance.
@@ -9,7 +9,7 @@ import dev.placket.layout.units.Length;
  * @param axis the line without its width: a box of no width or no height, in points on the sheet
  * @param width the printed width, half of it to either side of the axis; not negative
  */
-public record Rule(Box axis, Length width) {
+public record Rule(Rect axis, Length width) {
   /**
    * Checks that the axis is level or upright.
    *
@@ -23,7 +23,7 @@ public record Rule(Box axis, Length width) {
   }
 
   /** The ink of the rule: the axis with half the width on each side, in points on the sheet. */
-  public Box ink() {
+  public Rect ink() {
     return axis.grown(width.pt() / 2);
   }
 }

@@ -1,6 +1,6 @@
 package dev.placket.layout.sheet;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,10 +21,10 @@ import java.util.Set;
  */
 public record Sheet(
     String name,
-    Paper paper,
+    PaperSize paper,
     Margins margins,
     GridLines lines,
-    List<Window> windows,
+    List<SheetWindow> windows,
     List<LabelledCell> labelledCells,
     List<Rule> rules) {
   private static final double SLACK = 1e-6;
@@ -39,9 +39,9 @@ public record Sheet(
     windows = List.copyOf(windows);
     labelledCells = List.copyOf(labelledCells);
     rules = List.copyOf(rules);
-    Box inside = inside(name, paper, margins);
+    Rect inside = inside(name, paper, margins);
     checkInside(name, inside, lines);
-    checkNames(name, windows.stream().map(Window::name).toList());
+    checkNames(name, windows.stream().map(SheetWindow::name).toList());
     checkNames(name, labelledCells.stream().map(LabelledCell::name).toList());
     checkInGrid(name, lines, windows);
     checkApart(name, lines, windows);
@@ -49,22 +49,22 @@ public record Sheet(
 
   /** A sheet with one window, named {@code page}, over all that the margins leave. */
   public static Sheet open(
-      String name, Paper paper, Margins margins, List<LabelledCell> labelledCells) {
-    Box inside = inside(name, paper, margins);
+      String name, PaperSize paper, Margins margins, List<LabelledCell> labelledCells) {
+    Rect inside = inside(name, paper, margins);
     GridLines lines =
         new GridLines(
             List.of(inside.left(), inside.right()), List.of(inside.top(), inside.bottom()));
-    List<Window> windows = List.of(new Window("page", new GridArea(0, 0, 1, 1)));
+    List<SheetWindow> windows = List.of(new SheetWindow("page", new GridArea(0, 0, 1, 1)));
     return new Sheet(name, paper, margins, lines, windows, labelledCells, List.of());
   }
 
   /** What the margins leave of the paper, in points on the sheet. */
-  public Box inside() {
+  public Rect inside() {
     return inside(name, paper, margins);
   }
 
   /** The rectangle of a window, in points on the sheet. */
-  public Box box(Window window) {
+  public Rect box(SheetWindow window) {
     return lines.box(window.area());
   }
 
@@ -73,7 +73,7 @@ public record Sheet(
    *
    * @throws IllegalArgumentException naming the windows there are, if there is none
    */
-  public Window window(String wanted) {
+  public SheetWindow window(String wanted) {
     return windows.stream()
         .filter(w -> w.name().equals(wanted))
         .findFirst()
@@ -85,21 +85,21 @@ public record Sheet(
                         + " has no window '"
                         + wanted
                         + "'; it has "
-                        + windows.stream().map(Window::name).toList()));
+                        + windows.stream().map(SheetWindow::name).toList()));
   }
 
-  private static Box inside(String name, Paper paper, Margins margins) {
+  private static Rect inside(String name, PaperSize paper, Margins margins) {
     double right = paper.width().pt() - margins.right().pt();
     double bottom = paper.height().pt() - margins.bottom().pt();
     if (right <= margins.left().pt() || bottom <= margins.top().pt()) {
       throw new IllegalArgumentException(
           "the margins of sheet " + name + " leave no room on " + paper.name());
     }
-    return new Box(margins.left().pt(), margins.top().pt(), right, bottom);
+    return new Rect(margins.left().pt(), margins.top().pt(), right, bottom);
   }
 
-  private static void checkInside(String name, Box inside, GridLines lines) {
-    Box grid = lines.box(new GridArea(0, 0, lines.columns().size() - 1, lines.rows().size() - 1));
+  private static void checkInside(String name, Rect inside, GridLines lines) {
+    Rect grid = lines.box(new GridArea(0, 0, lines.columns().size() - 1, lines.rows().size() - 1));
     if (!inside.grown(SLACK).contains(grid)) {
       throw new IllegalArgumentException(
           "the grid of sheet " + name + " runs into the margins: " + grid + " in " + inside);
@@ -115,10 +115,10 @@ public record Sheet(
     }
   }
 
-  private static void checkInGrid(String name, GridLines lines, List<Window> windows) {
+  private static void checkInGrid(String name, GridLines lines, List<SheetWindow> windows) {
     int columns = lines.columns().size() - 1;
     int rows = lines.rows().size() - 1;
-    for (Window w : windows) {
+    for (SheetWindow w : windows) {
       if (w.area().columnEnd() > columns || w.area().rowEnd() > rows) {
         throw new IllegalArgumentException(
             "window '%s' of sheet %s leaves the grid of %d columns and %d rows"
@@ -127,7 +127,7 @@ public record Sheet(
     }
   }
 
-  private static void checkApart(String name, GridLines lines, List<Window> windows) {
+  private static void checkApart(String name, GridLines lines, List<SheetWindow> windows) {
     for (int i = 0; i < windows.size(); i++) {
       for (int j = 0; j < i; j++) {
         if (lines.box(windows.get(i).area()).overlaps(lines.box(windows.get(j).area()))) {

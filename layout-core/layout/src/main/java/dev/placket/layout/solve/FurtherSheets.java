@@ -3,7 +3,7 @@ package dev.placket.layout.solve;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Flow;
+import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
 import dev.placket.layout.fit.Order;
 import dev.placket.layout.fit.Outcome;
@@ -11,7 +11,7 @@ import dev.placket.layout.fit.Proof;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.ScaleGroup;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
+import dev.placket.layout.sheet.SheetWindow;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -74,7 +74,7 @@ public final class FurtherSheets {
    *
    * @param request the sheet, which is also the kind of the further ones, and all flats
    */
-  public static Flow fit(FitRequest request) {
+  public static FlowResult fit(FitRequest request) {
     return fit(request, () -> false);
   }
 
@@ -84,7 +84,7 @@ public final class FurtherSheets {
    * @param request the sheet and all flats
    * @param cancelled polled during the search; true ends it
    */
-  public static Flow fit(FitRequest request, BooleanSupplier cancelled) {
+  public static FlowResult fit(FitRequest request, BooleanSupplier cancelled) {
     return fit(request, List.of(request.sheet()), request.sheet(), cancelled);
   }
 
@@ -102,12 +102,12 @@ public final class FurtherSheets {
    * @param further the ruling of all further sheets, with every window of flats that may flow
    * @param cancelled polled during the search; true ends it
    */
-  public static Flow fit(
+  public static FlowResult fit(
       FitRequest request, List<Sheet> firsts, Sheet further, BooleanSupplier cancelled) {
     return new FurtherSheets(request, firsts, further, cancelled).run();
   }
 
-  private Flow run() {
+  private FlowResult run() {
     List<Integer> ends = new ArrayList<>();
     int from = 0;
     do {
@@ -115,7 +115,7 @@ public final class FurtherSheets {
       int to = longest(first, from);
       boolean stuck = to < from || (to == from && !(first && !fixed.isEmpty()));
       if (stuck) {
-        return new Flow(List.of(), null, 0, false, why(first, from));
+        return new FlowResult(List.of(), null, 0, false, why(first, from));
       }
       ends.add(to);
       from = to;
@@ -124,7 +124,7 @@ public final class FurtherSheets {
     ShareSheets share = new ShareSheets(count, flowing.size(), fixed.isEmpty(), this::scale);
     List<FlowSheet> sheets = sheets(share.ends());
     ShareSheets most = new ShareSheets(count, flowing.size(), fixed.isEmpty(), this::bound);
-    return new Flow(sheets, scale(sheets), most.scale(), fewest(count), null);
+    return new FlowResult(sheets, scale(sheets), most.scale(), fewest(count), null);
   }
 
   /**
@@ -219,7 +219,7 @@ public final class FurtherSheets {
   }
 
   private static boolean hasWindows(Sheet sheet, List<Flat> flats) {
-    List<String> names = sheet.windows().stream().map(Window::name).toList();
+    List<String> names = sheet.windows().stream().map(SheetWindow::name).toList();
     return flats.stream().allMatch(f -> names.containsAll(f.windows()));
   }
 

@@ -16,12 +16,12 @@ import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,9 +47,9 @@ import java.util.function.UnaryOperator;
  * </pre>
  */
 final class HandMade {
-  static final LabelledCell STYLE = new LabelledCell("style", new Box(50, 50, 150, 90));
-  static final Rule RULE = new Rule(new Box(50, 100, 150, 100), Length.pt(1));
-  static final Rule FURTHER_RULE = new Rule(new Box(50, 650, 100, 650), Length.pt(2));
+  static final LabelledCell STYLE = new LabelledCell("style", new Rect(50, 50, 150, 90));
+  static final Rule RULE = new Rule(new Rect(50, 100, 150, 100), Length.pt(1));
+  static final Rule FURTHER_RULE = new Rule(new Rect(50, 650, 100, 650), Length.pt(2));
   static final Spacing SPACING = Spacing.NONE.withGap(Length.pt(10)).withClearance(Length.pt(5));
 
   /** At common scale 1.2: 120 by 240 pt. */
@@ -72,14 +72,14 @@ final class HandMade {
 
   private HandMade() {}
 
-  static Sheet sheet(List<Double> columns, List<Window> windows) {
+  static Sheet sheet(List<Double> columns, List<SheetWindow> windows) {
     return new Sheet(
         "flats",
-        new Paper("test", Length.pt(600), Length.pt(800)),
+        new PaperSize("test", Length.pt(600), Length.pt(800)),
         Margins.all(Length.pt(50)),
         new GridLines(columns, List.of(50.0, 400.0, 750.0)),
         windows,
-        List.of(STYLE, new LabelledCell("notes", new Box(310, 450, 540, 740))),
+        List.of(STYLE, new LabelledCell("notes", new Rect(310, 450, 540, 740))),
         List.of(RULE, FURTHER_RULE));
   }
 
@@ -87,8 +87,8 @@ final class HandMade {
     return sheet(
         List.of(50.0, 300.0, 550.0),
         List.of(
-            new Window("left", new GridArea(0, 0, 1, 2)),
-            new Window("right", new GridArea(1, 0, 2, 1))));
+            new SheetWindow("left", new GridArea(0, 0, 1, 2)),
+            new SheetWindow("right", new GridArea(1, 0, 2, 1))));
   }
 
   static FitRequest request() {

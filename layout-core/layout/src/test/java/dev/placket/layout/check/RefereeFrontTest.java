@@ -13,7 +13,7 @@ import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
 import java.util.List;
@@ -143,7 +143,7 @@ class RefereeFrontTest {
   }
 
   private static FitRequest open(Flat... flats) {
-    Paper paper = new Paper("test", Length.pt(1000), Length.pt(1000));
+    PaperSize paper = new PaperSize("test", Length.pt(1000), Length.pt(1000));
     Sheet sheet = Sheet.open("plain", paper, Margins.all(Length.ZERO), List.of());
     return FitRequest.of(sheet, List.of(flats), HandMade.SPACING).withGrowth(false);
   }

@@ -20,9 +20,9 @@ import dev.placket.layout.flat.Surround;
 import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -91,8 +91,8 @@ class RefereeRoomTest {
                 HandMade.sheet(
                     columns,
                     List.of(
-                        new Window("left", new GridArea(0, 0, 1, 2)),
-                        new Window("right", new GridArea(2, 0, 3, 1)))));
+                        new SheetWindow("left", new GridArea(0, 0, 1, 2)),
+                        new SheetWindow("right", new GridArea(2, 0, 3, 1)))));
     assertBroken(apart, fit(), "window");
     // Left and right of the line each for itself: from 300 on, and up to 300.
     assertBroken(apart, moveTo(fit(), "detail", "309", "65.9"));
@@ -126,7 +126,7 @@ class RefereeRoomTest {
 
   @Test
   void keepsClearOfEveryCell() {
-    LabelledCell further = new LabelledCell("further", new Box(200, 600, 300, 700));
+    LabelledCell further = new LabelledCell("further", new Rect(200, 600, 300, 700));
     Sheet s = request().sheet();
     List<LabelledCell> cells = new ArrayList<>(s.labelledCells());
     cells.add(further);

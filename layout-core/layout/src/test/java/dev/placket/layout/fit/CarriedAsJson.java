@@ -17,7 +17,7 @@ import dev.placket.layout.flat.Spacing.PairGap;
 import dev.placket.layout.flat.Spacing.RoleClearance;
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -51,7 +51,7 @@ final class CarriedAsJson {
       Limits limits,
       Held held,
       @Nullable Length unitLength,
-      Map<String, Point> points,
+      Map<String, PlanePoint> points,
       @Nullable String levelOn,
       boolean mayFlow) {
     @JsonCreator

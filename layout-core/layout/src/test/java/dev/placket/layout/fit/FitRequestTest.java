@@ -16,11 +16,11 @@ import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
+import dev.placket.layout.units.Rect;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -33,9 +33,9 @@ class FitRequestTest {
   private static final Sheet SHEET =
       Sheet.open(
           "s",
-          Paper.A4,
+          PaperSize.A4,
           Margins.all(Length.mm(10)),
-          List.of(new LabelledCell("c", new Box(30, 30, 90, 40))));
+          List.of(new LabelledCell("c", new Rect(30, 30, 90, 40))));
   private static final FitRequest REQUEST =
       FitRequest.of(SHEET, List.of(FLAT), Spacing.NONE.withGap(ONE).withClearance(ONE));
 
@@ -77,7 +77,7 @@ class FitRequestTest {
             .withLimits(new Limits(ONE, Length.mm(90)))
             .withHeld(new Held(ONE, null, 0.1))
             .withUnitLength(ONE)
-            .withPoints(Map.of("waist", new Point(1, 2)), "waist")
+            .withPoints(Map.of("waist", new PlanePoint(1, 2)), "waist")
             .withMayFlow(true);
     FitRequest request =
         REQUEST.withFlats(List.of(full, Flat.of("g", Role.STEP, InkedBox.ofSize(1, 1))));

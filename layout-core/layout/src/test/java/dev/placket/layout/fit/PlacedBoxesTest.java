@@ -6,8 +6,8 @@ import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Surround;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 
@@ -42,7 +42,7 @@ class PlacedBoxesTest {
     assertBox("99.500001", "50.5", "103.530001", "68.56", footprint);
     assertEquals(0, d("4.03").compareTo(footprint.width()));
     assertEquals(0, d("18.06").compareTo(footprint.height()));
-    assertEquals(new Box(99.500001, 50.5, 103.530001, 68.56), footprint.toBox());
+    assertEquals(new Rect(99.500001, 50.5, 103.530001, 68.56), footprint.toBox());
   }
 
   private static void assertBox(

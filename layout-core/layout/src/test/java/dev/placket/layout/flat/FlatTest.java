@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import java.lang.reflect.Field;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,7 +27,7 @@ class FlatTest {
 
   @Test
   void eachChangeChangesOneThing() throws ReflectiveOperationException {
-    Map<String, Point> points = Map.of("waist", new Point(0, 30));
+    Map<String, PlanePoint> points = Map.of("waist", new PlanePoint(0, 30));
     // Each stands upon the one before, so that a value lost on the way would show.
     Flat a = FLAT;
     Flat b = a.withSurround(Surround.caption(ONE, ONE));
@@ -69,7 +69,7 @@ class FlatTest {
   @Test
   void keepsWhatItWasGiven() {
     List<String> windows = new ArrayList<>(List.of("w"));
-    Map<String, Point> points = new HashMap<>(Map.of("waist", new Point(0, 30)));
+    Map<String, PlanePoint> points = new HashMap<>(Map.of("waist", new PlanePoint(0, 30)));
     Flat flat = FLAT.withWindows(windows).withPoints(points, "waist");
     windows.add("v");
     points.clear();
@@ -82,7 +82,7 @@ class FlatTest {
   @Test
   void standsLevelOnItsBottomOrOnTheNamedPoint() {
     assertEquals(42, FLAT.levelHeight());
-    Map<String, Point> waist = Map.of("waist", new Point(5, 30));
+    Map<String, PlanePoint> waist = Map.of("waist", new PlanePoint(5, 30));
     assertEquals(30, FLAT.withPoints(waist, "waist").levelHeight());
     assertEquals(42, FLAT.withPoints(waist, null).levelHeight());
     Exception e = assertThrows(IllegalArgumentException.class, () -> FLAT.withPoints(waist, "hem"));

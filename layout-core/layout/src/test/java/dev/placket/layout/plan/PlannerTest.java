@@ -10,14 +10,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Flow;
+import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
 import java.util.List;
@@ -28,7 +28,7 @@ class PlannerTest {
   private static final Spacing SPACING =
       Spacing.NONE.withGap(Length.mm(10)).withClearance(Length.mm(10));
 
-  private static FitRequest request(Paper paper, double greatest) {
+  private static FitRequest request(PaperSize paper, double greatest) {
     Sheet sheet = Sheet.open("flats", paper, Margins.all(Length.mm(10)), List.of());
     Flat front =
         Flat.of("front", Role.FRONT, InkedBox.ofSize(100, 200))
@@ -39,14 +39,14 @@ class PlannerTest {
   /** 100 mm high at most, for 200 drawing units: half a millimetre per unit. */
   @Test
   void returnsTheFit() {
-    Fit fit = assertInstanceOf(Fit.class, Planner.plan(request(Paper.A4, 100)));
+    Fit fit = assertInstanceOf(Fit.class, Planner.plan(request(PaperSize.A4, 100)));
     double perUnit = Length.mm(0.5).pt();
     assertEquals(perUnit, fit.placement("front").scale().doubleValue(), 1e-9);
   }
 
   @Test
   void returnsAConflictAsAValue() {
-    Sheet sheet = Sheet.open("flats", Paper.A6, Margins.all(Length.mm(10)), List.of());
+    Sheet sheet = Sheet.open("flats", PaperSize.A6, Margins.all(Length.mm(10)), List.of());
     Flat wide =
         Flat.of("front", Role.FRONT, InkedBox.ofSize(100, 200))
             .withLimits(new Limits(Length.mm(500), null));
@@ -56,9 +56,9 @@ class PlannerTest {
   /** A fit at 100 mm breaks a request whose greatest size is 50 mm. */
   @Test
   void aFitThatBreaksARuleIsNotReturned() {
-    Fit fit = (Fit) Planner.plan(request(Paper.A4, 100));
-    FitRequest stricter = request(Paper.A4, 50);
-    assertDoesNotThrow(() -> Planner.check(request(Paper.A4, 100), fit));
+    Fit fit = (Fit) Planner.plan(request(PaperSize.A4, 100));
+    FitRequest stricter = request(PaperSize.A4, 50);
+    assertDoesNotThrow(() -> Planner.check(request(PaperSize.A4, 100), fit));
     RefutedFitException refuted =
         assertThrows(RefutedFitException.class, () -> Planner.check(stricter, fit));
     assertSame(stricter, refuted.request());
@@ -67,7 +67,7 @@ class PlannerTest {
 
   @Test
   void furtherSheetsAreCheckedToo() {
-    Flow flow = Planner.planSheets(request(Paper.A4, 100));
+    FlowResult flow = Planner.planSheets(request(PaperSize.A4, 100));
     assertEquals(1, flow.sheets().size());
   }
 }

@@ -13,12 +13,12 @@ import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -49,14 +49,14 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
 
   private static final class Maker {
     private final Random random;
-    private final List<Box> slots = new ArrayList<>();
+    private final List<Rect> slots = new ArrayList<>();
     private final double scale;
-    private final Box inside;
+    private final Rect inside;
 
     Maker(Random random) {
       this.random = random;
       this.scale = between(0.2, 5);
-      this.inside = new Box(30, 40, 30 + between(200, 800), 40 + between(200, 800));
+      this.inside = new Rect(30, 40, 30 + between(200, 800), 40 + between(200, 800));
     }
 
     Planted make(int flats) {
@@ -66,21 +66,21 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
         cut();
       }
       slots.sort(Comparator.comparingDouble(Maker::area).reversed());
-      List<Box> taken = new ArrayList<>();
-      for (Box slot : slots.subList(0, flats)) {
+      List<Rect> taken = new ArrayList<>();
+      for (Rect slot : slots.subList(0, flats)) {
         taken.add(shrunk(slot, 0.1));
       }
       // Even a shrunken slot keeps what the caption, at most 11 pt, leaves.
       taken.sort(Comparator.comparingDouble(Maker::longestInk).reversed());
       List<LabelledCell> labelled = new ArrayList<>();
       List<Rule> rules = new ArrayList<>();
-      for (Box slot : slots.subList(flats, slots.size())) {
+      for (Rect slot : slots.subList(flats, slots.size())) {
         block(shrunk(slot, 0.3), labelled, rules);
       }
       GridLines lines = lines();
-      List<Window> windows = windows(lines, taken);
-      Paper paper =
-          new Paper("any", Length.pt(inside.right() + 20), Length.pt(inside.bottom() + 50));
+      List<SheetWindow> windows = windows(lines, taken);
+      PaperSize paper =
+          new PaperSize("any", Length.pt(inside.right() + 20), Length.pt(inside.bottom() + 50));
       Margins margins = new Margins(Length.pt(40), Length.pt(20), Length.pt(50), Length.pt(30));
       Sheet sheet = new Sheet("planted", paper, margins, lines, windows, labelled, rules);
       Spacing spacing = Spacing.NONE.withGap(Length.pt(GAP)).withClearance(Length.pt(CLEARANCE));
@@ -92,41 +92,41 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
      * A labelled cell, with a rule on an edge or not, or a rule alone. Half of the widest rule and
      * the clearance stay under the gap that parts the slots.
      */
-    private void block(Box at, List<LabelledCell> labelled, List<Rule> rules) {
+    private void block(Rect at, List<LabelledCell> labelled, List<Rule> rules) {
       int kind = random.nextInt(4);
       if (kind < 3) {
         labelled.add(new LabelledCell("cell " + labelled.size(), at));
       }
       Length width = Length.pt(between(0, 2 * (GAP - CLEARANCE)));
       if (kind == 2) {
-        rules.add(new Rule(new Box(at.left(), at.top(), at.right(), at.top()), width));
+        rules.add(new Rule(new Rect(at.left(), at.top(), at.right(), at.top()), width));
       } else if (kind == 3) {
         double across = (at.left() + at.right()) / 2;
-        rules.add(new Rule(new Box(across, at.top(), across, at.bottom()), width));
+        rules.add(new Rule(new Rect(across, at.top(), across, at.bottom()), width));
       }
     }
 
     /** Cuts the largest slot in two, a gap apart. */
     private void cut() {
       slots.sort(Comparator.comparingDouble(Maker::area).reversed());
-      Box s = slots.remove(0);
+      Rect s = slots.remove(0);
       double share = between(0.3, 0.7);
       if (s.width() > s.height()) {
         double at = s.left() + (s.width() - GAP) * share;
-        slots.add(new Box(s.left(), s.top(), at, s.bottom()));
-        slots.add(new Box(at + GAP, s.top(), s.right(), s.bottom()));
+        slots.add(new Rect(s.left(), s.top(), at, s.bottom()));
+        slots.add(new Rect(at + GAP, s.top(), s.right(), s.bottom()));
       } else {
         double at = s.top() + (s.height() - GAP) * share;
-        slots.add(new Box(s.left(), s.top(), s.right(), at));
-        slots.add(new Box(s.left(), at + GAP, s.right(), s.bottom()));
+        slots.add(new Rect(s.left(), s.top(), s.right(), at));
+        slots.add(new Rect(s.left(), at + GAP, s.right(), s.bottom()));
       }
     }
 
-    private Box shrunk(Box slot, double most) {
+    private Rect shrunk(Rect slot, double most) {
       // A hundredth of a point aside, so that rounding to 1e-6 finds room wherever things touch.
       double dx = (slot.width() - 20) * between(0, most) / 2 + 0.01;
       double dy = (slot.height() - 20) * between(0, most) / 2 + 0.01;
-      return new Box(slot.left() + dx, slot.top() + dy, slot.right() - dx, slot.bottom() - dy);
+      return new Rect(slot.left() + dx, slot.top() + dy, slot.right() - dx, slot.bottom() - dy);
     }
 
     private GridLines lines() {
@@ -145,28 +145,28 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
     }
 
     /** Every grid cell that a flat stands on is a window; of the others, every other one. */
-    private List<Window> windows(GridLines lines, List<Box> taken) {
-      List<Window> windows = new ArrayList<>();
+    private List<SheetWindow> windows(GridLines lines, List<Rect> taken) {
+      List<SheetWindow> windows = new ArrayList<>();
       for (int c = 0; c + 1 < lines.columns().size(); c++) {
         for (int r = 0; r + 1 < lines.rows().size(); r++) {
           GridArea area = new GridArea(c, r, c + 1, r + 1);
-          Box box = lines.box(area);
+          Rect box = lines.box(area);
           if (taken.stream().anyMatch(box::overlaps) || random.nextBoolean()) {
-            windows.add(new Window("window " + c + " " + r, area));
+            windows.add(new SheetWindow("window " + c + " " + r, area));
           }
         }
       }
       return windows;
     }
 
-    private List<Flat> flats(List<Box> taken, Sheet sheet) {
+    private List<Flat> flats(List<Rect> taken, Sheet sheet) {
       List<Flat> flats = new ArrayList<>();
-      Box front = taken.get(0);
+      Rect front = taken.get(0);
       List<Role> roles = roles(taken);
       for (int i = 0; i < taken.size(); i++) {
-        Box at = taken.get(i);
+        Rect at = taken.get(i);
         double caption = at.height() > 30 ? CAPTION : 0;
-        Box ink = new Box(at.left(), at.top(), at.right(), at.bottom() - caption);
+        Rect ink = new Rect(at.left(), at.top(), at.right(), at.bottom() - caption);
         InkedBox drawn = InkedBox.ofSize(ink.width() / scale, ink.height() / scale);
         // At most what the ink keeps across once its greatest size has made it small.
         double across = at.width() * between(0, 0.59);
@@ -180,10 +180,10 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
       return flats;
     }
 
-    private List<Placement> placements(List<Box> taken, List<Flat> flats) {
+    private List<Placement> placements(List<Rect> taken, List<Flat> flats) {
       List<Placement> placements = new ArrayList<>();
       for (Flat f : flats) {
-        Box at = taken.get(Integer.parseInt(f.id().substring("flat ".length())));
+        Rect at = taken.get(Integer.parseInt(f.id().substring("flat ".length())));
         double most = f.limits().greatestPt() / f.ink().longestSide();
         placements.add(
             new Placement(
@@ -197,7 +197,7 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
     }
 
     /** Details are what is no view and stands clearly under the least of the views. */
-    private List<Role> roles(List<Box> taken) {
+    private List<Role> roles(List<Rect> taken) {
       List<Role> roles = new ArrayList<>(List.of(Role.FRONT));
       taken.subList(1, taken.size()).forEach(at -> roles.add(role(taken.get(0), at)));
       double least = Double.POSITIVE_INFINITY;
@@ -212,7 +212,7 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
     }
 
     /** No detail yet; a back only where it stands behind the front. */
-    private Role role(Box front, Box at) {
+    private Role role(Rect front, Rect at) {
       boolean behind = at.left() >= front.right() + GAP || at.top() >= front.bottom() + GAP;
       if (behind && random.nextInt(3) == 0) {
         return Role.BACK;
@@ -221,7 +221,7 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
           .get(random.nextInt(5));
     }
 
-    private Flat bound(Flat flat, int index, Box at, Box ink, Sheet sheet) {
+    private Flat bound(Flat flat, int index, Rect at, Rect ink, Sheet sheet) {
       Flat bound = flat;
       double size = longest(ink);
       boolean grouped = flat.role().isView() && random.nextInt(3) > 0;
@@ -240,7 +240,7 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
             bound.withWindows(
                 sheet.windows().stream()
                     .filter(w -> sheet.box(w).overlaps(at))
-                    .map(Window::name)
+                    .map(SheetWindow::name)
                     .toList());
       }
       if (index > 0 && !grouped && bound.limits().greatest() == null && random.nextInt(8) == 0) {
@@ -249,7 +249,7 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
       return bound;
     }
 
-    private Held held(Box at, Box ink) {
+    private Held held(Rect at, Rect ink) {
       Length left = random.nextBoolean() ? Length.pt(ink.left()) : null;
       Length top = random.nextBoolean() ? Length.pt(at.top()) : null;
       return new Held(left, top, random.nextBoolean() ? scale : null);
@@ -259,16 +259,16 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
       return from + (to - from) * random.nextDouble();
     }
 
-    private static double area(Box b) {
+    private static double area(Rect b) {
       return b.width() * b.height();
     }
 
-    private static double longest(Box b) {
+    private static double longest(Rect b) {
       return Math.max(b.width(), b.height());
     }
 
     /** The longest side of the ink that a place holds once its caption is off. */
-    private static double longestInk(Box at) {
+    private static double longestInk(Rect at) {
       double caption = at.height() > 30 ? CAPTION : 0;
       return Math.max(at.width(), at.height() - caption);
     }

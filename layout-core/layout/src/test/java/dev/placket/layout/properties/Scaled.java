@@ -9,11 +9,11 @@ import dev.placket.layout.flat.Surround;
 import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -37,11 +37,11 @@ record Scaled(double by) {
   }
 
   private Sheet of(Sheet s) {
-    Paper p = s.paper();
+    PaperSize p = s.paper();
     Margins m = s.margins();
     return new Sheet(
         s.name(),
-        new Paper(p.name(), p.width().times(by), p.height().times(by)),
+        new PaperSize(p.name(), p.width().times(by), p.height().times(by)),
         new Margins(
             m.top().times(by), m.right().times(by), m.bottom().times(by), m.left().times(by)),
         new GridLines(all(s.lines().columns()), all(s.lines().rows())),
@@ -70,8 +70,8 @@ record Scaled(double by) {
     return length == null ? null : length.times(by);
   }
 
-  private Box of(Box b) {
-    return new Box(b.left() * by, b.top() * by, b.right() * by, b.bottom() * by);
+  private Rect of(Rect b) {
+    return new Rect(b.left() * by, b.top() * by, b.right() * by, b.bottom() * by);
   }
 
   private List<Double> all(List<Double> lines) {

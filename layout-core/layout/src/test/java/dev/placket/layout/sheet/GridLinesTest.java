@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -36,7 +36,7 @@ class GridLinesTest {
         "100pt 1fr | 100 | 0 100 100"
       })
   void laysLengthsFirstThenShares(String tracks, double room, String lines) {
-    List<Track> parsed = Stream.of(tracks.split(" ")).map(Track::parse).toList();
+    List<GridTrack> parsed = Stream.of(tracks.split(" ")).map(GridTrack::parse).toList();
     List<Double> wanted = Stream.of(lines.split(" ")).map(Double::valueOf).toList();
     assertLines(wanted, GridLines.lay(parsed, 0, room), 0);
     assertLines(wanted, GridLines.lay(parsed, 36, room), 36);
@@ -51,7 +51,8 @@ class GridLinesTest {
 
   @Test
   void saysHowMuchTheLengthsAreTooLong() {
-    List<Track> tracks = List.of(Track.parse("60mm"), Track.parse("50mm"), Track.parse("1fr"));
+    List<GridTrack> tracks =
+        List.of(GridTrack.parse("60mm"), GridTrack.parse("50mm"), GridTrack.parse("1fr"));
     Exception e =
         assertThrows(
             IllegalArgumentException.class, () -> GridLines.lay(tracks, 0, Length.mm(97.5).pt()));
@@ -64,21 +65,21 @@ class GridLinesTest {
         "0fr", "-1fr", "NaNfr", "fr", "x fr", "1dfr", "0x1p3fr", "1.fr", "-1mm", "12", "auto"
       })
   void refusesOtherTracks(String text) {
-    assertThrows(IllegalArgumentException.class, () -> Track.parse(text));
+    assertThrows(IllegalArgumentException.class, () -> GridTrack.parse(text));
   }
 
   @Test
   void readsTracks() {
-    assertEquals(new Track.Share(1.5), Track.parse(" 1.5 fr "));
-    assertEquals(new Track.Fixed(Length.mm(12)), Track.parse("12mm"));
-    assertEquals(new Track.Fixed(Length.ZERO), Track.parse("0pt"));
+    assertEquals(new GridTrack.Share(1.5), GridTrack.parse(" 1.5 fr "));
+    assertEquals(new GridTrack.Fixed(Length.mm(12)), GridTrack.parse("12mm"));
+    assertEquals(new GridTrack.Fixed(Length.ZERO), GridTrack.parse("0pt"));
   }
 
   @Test
   void anAreaIsTheRectangleBetweenItsLines() {
     GridLines lines = new GridLines(List.of(10.0, 20.0, 50.0), List.of(5.0, 5.0, 95.0));
-    assertEquals(new Box(10, 5, 50, 95), lines.box(new GridArea(0, 0, 2, 2)));
-    assertEquals(new Box(20, 5, 50, 5), lines.box(new GridArea(1, 0, 2, 1)));
+    assertEquals(new Rect(10, 5, 50, 95), lines.box(new GridArea(0, 0, 2, 2)));
+    assertEquals(new Rect(20, 5, 50, 5), lines.box(new GridArea(1, 0, 2, 1)));
     assertThrows(IndexOutOfBoundsException.class, () -> lines.box(new GridArea(0, 0, 3, 1)));
   }
 

@@ -4,30 +4,30 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What a sheet refuses to be. */
 class SheetTest {
-  private static final Paper PAPER = new Paper("test", Length.pt(100), Length.pt(200));
+  private static final PaperSize PAPER = new PaperSize("test", Length.pt(100), Length.pt(200));
   private static final Margins MARGINS =
       new Margins(Length.pt(1), Length.pt(2), Length.pt(3), Length.pt(4));
   private static final GridLines LINES =
       new GridLines(List.of(4.0, 50.0, 98.0), List.of(1.0, 197.0));
-  private static final Window LEFT = new Window("left", new GridArea(0, 0, 1, 1));
-  private static final Window RIGHT = new Window("right", new GridArea(1, 0, 2, 1));
+  private static final SheetWindow LEFT = new SheetWindow("left", new GridArea(0, 0, 1, 1));
+  private static final SheetWindow RIGHT = new SheetWindow("right", new GridArea(1, 0, 2, 1));
 
   @Test
   void marginsRunTopRightBottomLeft() {
-    assertEquals(new Box(4, 1, 98, 197), sheet(LINES, LEFT, RIGHT).inside());
+    assertEquals(new Rect(4, 1, 98, 197), sheet(LINES, LEFT, RIGHT).inside());
   }
 
   @Test
   void findsItsWindows() {
     Sheet sheet = sheet(LINES, LEFT, RIGHT);
-    assertEquals(new Box(50, 1, 98, 197), sheet.box(sheet.window("right")));
+    assertEquals(new Rect(50, 1, 98, 197), sheet.box(sheet.window("right")));
     Exception e = assertThrows(IllegalArgumentException.class, () -> sheet.window("top"));
     assertEquals("sheet s has no window 'top'; it has [left, right]", e.getMessage());
   }
@@ -35,7 +35,7 @@ class SheetTest {
   @Test
   void anOpenSheetIsOneWindow() {
     Sheet open = Sheet.open("o", PAPER, MARGINS, List.of());
-    assertEquals(new Box(4, 1, 98, 197), open.box(open.window("page")));
+    assertEquals(new Rect(4, 1, 98, 197), open.box(open.window("page")));
   }
 
   @Test
@@ -51,30 +51,30 @@ class SheetTest {
 
   @Test
   void refusesANameTwice() {
-    assertRefused("'left' twice", () -> sheet(LINES, LEFT, new Window("left", RIGHT.area())));
-    LabelledCell cell = new LabelledCell("style", new Box(0, 0, 1, 1));
+    assertRefused("'left' twice", () -> sheet(LINES, LEFT, new SheetWindow("left", RIGHT.area())));
+    LabelledCell cell = new LabelledCell("style", new Rect(0, 0, 1, 1));
     assertRefused("'style' twice", () -> Sheet.open("o", PAPER, MARGINS, List.of(cell, cell)));
   }
 
   @Test
   void refusesWindowsThatOverlap() {
-    Window both = new Window("both", new GridArea(0, 0, 2, 1));
+    SheetWindow both = new SheetWindow("both", new GridArea(0, 0, 2, 1));
     assertRefused("'right' and 'both' of sheet s overlap", () -> sheet(LINES, RIGHT, both));
   }
 
   @Test
   void refusesAWindowBeyondTheGrid() {
-    Window beyond = new Window("beyond", new GridArea(0, 0, 3, 1));
+    SheetWindow beyond = new SheetWindow("beyond", new GridArea(0, 0, 3, 1));
     assertRefused("'beyond'", () -> sheet(LINES, beyond));
   }
 
   @Test
   void aRuleIsLevelOrUprightWithHalfItsWidthOnEachSide() {
-    Rule level = new Rule(new Box(10, 20, 90, 20), Length.pt(0.5));
-    assertEquals(new Box(9.75, 19.75, 90.25, 20.25), level.ink());
-    Box slant = new Box(10, 20, 90, 21);
+    Rule level = new Rule(new Rect(10, 20, 90, 20), Length.pt(0.5));
+    assertEquals(new Rect(9.75, 19.75, 90.25, 20.25), level.ink());
+    Rect slant = new Rect(10, 20, 90, 21);
     assertThrows(IllegalArgumentException.class, () -> new Rule(slant, Length.pt(1)));
-    Box upright = new Box(10, 20, 10, 90);
+    Rect upright = new Rect(10, 20, 10, 90);
     assertThrows(IllegalArgumentException.class, () -> new Rule(upright, Length.pt(-1)));
   }
 
@@ -87,7 +87,7 @@ class SheetTest {
     return Margins.all(Length.pt(points));
   }
 
-  private static Sheet sheet(GridLines lines, Window... windows) {
+  private static Sheet sheet(GridLines lines, SheetWindow... windows) {
     return new Sheet("s", PAPER, MARGINS, lines, List.of(windows), List.of(), List.of());
   }
 

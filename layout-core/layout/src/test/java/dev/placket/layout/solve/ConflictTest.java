@@ -23,12 +23,12 @@ import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.solve.conflict.Demands;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -44,9 +44,9 @@ class ConflictTest {
     Sheet sheet =
         Sheet.open(
             "strip",
-            new Paper("strip", Length.pt(320), Length.pt(120)),
+            new PaperSize("strip", Length.pt(320), Length.pt(120)),
             Margins.all(Length.pt(10)),
-            List.of(new LabelledCell("notes", new Box(250, 10, 310, 110))));
+            List.of(new LabelledCell("notes", new Rect(250, 10, 310, 110))));
     return FitRequest.of(
             sheet, List.of(flats), Spacing.NONE.withGap(Length.pt(10)).withClearance(Length.pt(5)))
         .withRules(LeadRule.NONE);
@@ -130,7 +130,7 @@ class ConflictTest {
     for (int c = 0; c < random.nextInt(3); c++) {
       double left = 10 + random.nextInt(250);
       double top = 10 + random.nextInt(150);
-      Box box = new Box(left, top, left + 20 + random.nextInt(60), top + 20 + random.nextInt(50));
+      Rect box = new Rect(left, top, left + 20 + random.nextInt(60), top + 20 + random.nextInt(50));
       cells.add(new LabelledCell("cell " + c, box));
     }
     List<Flat> flats = new ArrayList<>();
@@ -145,7 +145,7 @@ class ConflictTest {
     Sheet sheet =
         Sheet.open(
             "seeded",
-            new Paper("seeded", Length.pt(360), Length.pt(260)),
+            new PaperSize("seeded", Length.pt(360), Length.pt(260)),
             Margins.all(Length.pt(10)),
             cells);
     FitRequest request =
@@ -177,17 +177,17 @@ class ConflictTest {
   private static Sheet ruled(double left) {
     List<LabelledCell> cells =
         List.of(
-            new LabelledCell("style", new Box(10, 10, left, 30)),
-            new LabelledCell("season", new Box(left, 10, 150, 30)),
-            new LabelledCell("sheet", new Box(150, 10, 310, 30)),
-            new LabelledCell("notes", new Box(250, 30, 310, 130)));
+            new LabelledCell("style", new Rect(10, 10, left, 30)),
+            new LabelledCell("season", new Rect(left, 10, 150, 30)),
+            new LabelledCell("sheet", new Rect(150, 10, 310, 30)),
+            new LabelledCell("notes", new Rect(250, 30, 310, 130)));
     GridLines lines = new GridLines(List.of(10.0, left, 150.0, 250.0, 310.0), List.of(30.0, 130.0));
     return new Sheet(
         "ruled",
-        new Paper("ruled", Length.pt(320), Length.pt(140)),
+        new PaperSize("ruled", Length.pt(320), Length.pt(140)),
         Margins.all(Length.pt(10)),
         lines,
-        List.of(new Window("window", new GridArea(1, 0, 3, 1))),
+        List.of(new SheetWindow("window", new GridArea(1, 0, 3, 1))),
         cells,
         List.of());
   }

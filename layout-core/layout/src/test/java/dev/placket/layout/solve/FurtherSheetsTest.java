@@ -10,7 +10,7 @@ import dev.placket.layout.fit.Budget;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Flow;
+import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
 import dev.placket.layout.fit.Order;
 import dev.placket.layout.fit.Placement;
@@ -22,10 +22,10 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -34,13 +34,13 @@ import org.junit.jupiter.api.Test;
 
 /** Further sheets: by hand, and by every way to cut up to eight flats into runs. */
 class FurtherSheetsTest {
-  private static final Sheet SHEET = sheet(new Box(10, 10, 210, 30));
+  private static final Sheet SHEET = sheet(new Rect(10, 10, 210, 30));
 
   /** 200 by 120 inside the margins, less one labelled cell. */
-  private static Sheet sheet(Box cell) {
+  private static Sheet sheet(Rect cell) {
     return Sheet.open(
         "sheet",
-        new Paper("small", Length.pt(220), Length.pt(140)),
+        new PaperSize("small", Length.pt(220), Length.pt(140)),
         Margins.all(Length.pt(10)),
         List.of(new LabelledCell("header", cell)));
   }
@@ -61,11 +61,11 @@ class FurtherSheetsTest {
         .withMayFlow(role == Role.STEP);
   }
 
-  private static Flow checked(FitRequest request) {
+  private static FlowResult checked(FitRequest request) {
     return checked(request, FurtherSheets.fit(request));
   }
 
-  private static Flow checked(FitRequest request, Flow flow) {
+  private static FlowResult checked(FitRequest request, FlowResult flow) {
     List<String> order = new ArrayList<>();
     for (FlowSheet s : flow.sheets()) {
       assertEquals(List.of(), Referee.check(s.request(), s.fit()));
@@ -81,7 +81,7 @@ class FurtherSheetsTest {
   @Test
   void whatFitsOnOneSheetStaysThere() {
     FitRequest request = on(List.of(flat("a", Role.STEP, 100, 50, 20)));
-    Flow flow = checked(request);
+    FlowResult flow = checked(request);
     assertEquals(1, flow.sheets().size());
     assertEquals(Fitter.fit(request), flow.sheets().get(0).fit());
   }
@@ -93,7 +93,7 @@ class FurtherSheetsTest {
     for (int i = 0; i < 5; i++) {
       five.add(flat("s" + i, Role.STEP, 100, 100, 90));
     }
-    Flow flow = checked(on(five));
+    FlowResult flow = checked(on(five));
     assertTrue(flow.provenFewest());
     assertEquals(List.of(2, 2, 1), sizes(flow, 5));
     // Two squares with 10 between them in 200 are 95 each.
@@ -102,7 +102,7 @@ class FurtherSheetsTest {
   }
 
   /** How many each sheet holds, the larger first: any such order is as good. */
-  private static List<Integer> sizes(Flow flow, int all) {
+  private static List<Integer> sizes(FlowResult flow, int all) {
     List<Integer> sizes =
         flow.sheets().stream()
             .map(s -> s.request().flats().size())
@@ -116,7 +116,7 @@ class FurtherSheetsTest {
   void whatMayNotFlowStaysOnTheFirstSheet() {
     Flat front = flat("front", Role.FRONT, 100, 50, 180);
     List<Flat> flats = List.of(flat("s0", Role.STEP, 100, 50, 100), front);
-    Flow flow = checked(on(flats));
+    FlowResult flow = checked(on(flats));
     assertEquals(2, flow.sheets().size());
     assertEquals("front", flow.sheets().get(0).request().flats().get(0).id());
     assertEquals("s0", flow.sheets().get(1).request().flats().get(0).id());
@@ -124,7 +124,7 @@ class FurtherSheetsTest {
 
   @Test
   void aFlatThatNoSheetHoldsIsTheConflict() {
-    Flow flow =
+    FlowResult flow =
         checked(on(List.of(flat("a", Role.STEP, 100, 50, 20), flat("b", Role.STEP, 100, 50, 201))));
     assertEquals(List.of(), flow.sheets());
     assertNull(flow.scale());
@@ -132,7 +132,7 @@ class FurtherSheetsTest {
     assertEquals(List.of("b"), conflict.requirements().get(0).of());
   }
 
-  private static Conflict assertNotNullConflict(Flow flow) {
+  private static Conflict assertNotNullConflict(FlowResult flow) {
     assertNotNull(flow.conflict());
     return Objects.requireNonNull(flow.conflict());
   }
@@ -143,18 +143,18 @@ class FurtherSheetsTest {
     for (int i = 0; i < 3; i++) {
       flats.add(flat("s" + i, Role.STEP, 100, 60 + 10 * i, 95).withGroup("all", i == 1 ? 0.9 : 1));
     }
-    Flow flow = checked(on(flats));
+    FlowResult flow = checked(on(flats));
     assertTrue(flow.sheets().size() > 1);
     double first = scale(flow, "s0");
     assertEquals(0.9 * first, scale(flow, "s1"), 1e-9 * first);
     assertEquals(first, scale(flow, "s2"), 1e-9 * first);
   }
 
-  private static double scale(Flow flow, String id) {
+  private static double scale(FlowResult flow, String id) {
     return placement(flow, id).scale().doubleValue();
   }
 
-  private static Placement placement(Flow flow, String id) {
+  private static Placement placement(FlowResult flow, String id) {
     return flow.sheets().stream()
         .flatMap(s -> s.fit().placements().stream())
         .filter(p -> p.flat().equals(id))
@@ -173,7 +173,7 @@ class FurtherSheetsTest {
         double height = 30 + random.nextInt(70);
         flats.add(flat("s" + i, Role.STEP, width, height, Math.max(width, height) * 0.7));
       }
-      Flow flow = checked(on(flats));
+      FlowResult flow = checked(on(flats));
       double[] best = byEveryCut(flats);
       assertEquals(best[0], flow.sheets().size(), "seed " + seed);
       // Order may cost a tenth of the scale, so the bound tells what was found without it.
@@ -186,8 +186,9 @@ class FurtherSheetsTest {
   /** The first sheet loses a corner or a side, further ones nearly nothing. */
   @Test
   void noWayToCutThemIsBetterWhereSheetsAreRuledDifferently() {
-    List<Sheet> firsts = List.of(sheet(new Box(10, 10, 120, 90)), sheet(new Box(10, 10, 70, 130)));
-    Sheet further = sheet(new Box(10, 10, 210, 15));
+    List<Sheet> firsts =
+        List.of(sheet(new Rect(10, 10, 120, 90)), sheet(new Rect(10, 10, 70, 130)));
+    Sheet further = sheet(new Rect(10, 10, 210, 15));
     int[] taken = new int[2];
     for (int seed = 21; seed <= 32; seed++) {
       Random random = new Random(seed);
@@ -199,7 +200,7 @@ class FurtherSheetsTest {
         flats.add(flat("s" + i, Role.STEP, width, height, Math.max(width, height) * 0.6));
       }
       FitRequest request = on(firsts.get(0), flats).withBudget(new Budget(2_000_000));
-      Flow flow = checked(request, FurtherSheets.fit(request, firsts, further, () -> false));
+      FlowResult flow = checked(request, FurtherSheets.fit(request, firsts, further, () -> false));
       double[] best = byEveryCut(flats, firsts, further);
       assertEquals(best[0], flow.sheets().size(), "seed " + seed);
       assertEquals(best[1], flow.bound(), 2e-6 * best[1], "seed " + seed);
@@ -219,7 +220,7 @@ class FurtherSheetsTest {
     // top; the group follows the scale that is held.
     flats.set(0, flats.get(0).withHeld(new Held(Length.pt(115), null, 0.9)));
     flats.set(3, flats.get(3).withHeld(new Held(null, Length.pt(32), null)));
-    Flow flow = checked(on(flats));
+    FlowResult flow = checked(on(flats));
     assertEquals(2, flow.sheets().size());
     assertEquals(0.9, scale(flow, "s3"), 1e-12);
     assertEquals(0.81, scale(flow, "s2"), 1e-12);

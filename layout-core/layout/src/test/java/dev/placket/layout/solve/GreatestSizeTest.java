@@ -14,7 +14,7 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
 import java.util.List;
@@ -31,7 +31,7 @@ class GreatestSizeTest {
   private static final Sheet WALL =
       Sheet.open(
           "wall",
-          new Paper("wall", Length.mm(12000), Length.mm(6000)),
+          new PaperSize("wall", Length.mm(12000), Length.mm(6000)),
           Margins.all(Length.mm(10)),
           List.<LabelledCell>of());
 

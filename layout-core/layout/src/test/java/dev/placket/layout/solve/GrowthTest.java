@@ -18,7 +18,7 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
 import java.util.List;
@@ -32,7 +32,7 @@ class GrowthTest {
     Sheet sheet =
         Sheet.open(
             "strip",
-            new Paper("strip", Length.pt(width), Length.pt(height)),
+            new PaperSize("strip", Length.pt(width), Length.pt(height)),
             Margins.all(Length.ZERO),
             List.<LabelledCell>of());
     Spacing spacing = Spacing.NONE.withGap(Length.pt(gap));

@@ -14,10 +14,10 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -49,35 +49,37 @@ class MetamorphicTest {
   @ParameterizedTest
   @MethodSource("sheets")
   void mirrorsChangeNothing(ReferenceSheet sheet) {
-    Paper p = sheet.request().sheet().paper();
+    PaperSize p = sheet.request().sheet().paper();
     double w = p.width().pt();
     double h = p.height().pt();
     same(
         sheet.request(),
         1,
-        mapped(sheet.request(), 1, b -> new Box(w - b.right(), b.top(), w - b.left(), b.bottom())));
+        mapped(
+            sheet.request(), 1, b -> new Rect(w - b.right(), b.top(), w - b.left(), b.bottom())));
     same(
         sheet.request(),
         1,
-        mapped(sheet.request(), 1, b -> new Box(b.left(), h - b.bottom(), b.right(), h - b.top())));
+        mapped(
+            sheet.request(), 1, b -> new Rect(b.left(), h - b.bottom(), b.right(), h - b.top())));
   }
 
   @ParameterizedTest
   @MethodSource("sheets")
   void onItsSideItIsTheSame(ReferenceSheet sheet) {
     FitRequest r = sheet.request();
-    Paper p = r.sheet().paper();
+    PaperSize p = r.sheet().paper();
     List<LabelledCell> cells = new ArrayList<>();
     for (LabelledCell c : r.sheet().labelledCells()) {
-      Box b = c.box();
-      cells.add(new LabelledCell(c.name(), new Box(b.top(), b.left(), b.bottom(), b.right())));
+      Rect b = c.box();
+      cells.add(new LabelledCell(c.name(), new Rect(b.top(), b.left(), b.bottom(), b.right())));
     }
     List<Flat> flats = new ArrayList<>();
     for (Flat f : r.flats()) {
       InkedBox ink = InkedBox.ofSize(f.ink().height(), f.ink().width());
       flats.add(Flat.of(f.id(), f.role(), ink).withGroup("all", 1));
     }
-    Paper turned = new Paper(p.name(), p.height(), p.width());
+    PaperSize turned = new PaperSize(p.name(), p.height(), p.width());
     same(r, 1, request(turned, r.sheet().margins(), cells, flats, r.spacing()));
   }
 
@@ -92,18 +94,18 @@ class MetamorphicTest {
     same(r, 1, request(r.sheet().paper(), r.sheet().margins(), cells, flats, r.spacing()));
   }
 
-  private static Box grown(Box b, double factor) {
-    return new Box(b.left() * factor, b.top() * factor, b.right() * factor, b.bottom() * factor);
+  private static Rect grown(Rect b, double factor) {
+    return new Rect(b.left() * factor, b.top() * factor, b.right() * factor, b.bottom() * factor);
   }
 
-  private static FitRequest mapped(FitRequest r, double factor, UnaryOperator<Box> map) {
+  private static FitRequest mapped(FitRequest r, double factor, UnaryOperator<Rect> map) {
     List<LabelledCell> cells = new ArrayList<>();
     for (LabelledCell c : r.sheet().labelledCells()) {
       cells.add(new LabelledCell(c.name(), map.apply(c.box())));
     }
-    Paper p = r.sheet().paper();
-    Paper paper =
-        new Paper(
+    PaperSize p = r.sheet().paper();
+    PaperSize paper =
+        new PaperSize(
             p.name(), Length.pt(p.width().pt() * factor), Length.pt(p.height().pt() * factor));
     Margins margins = Margins.all(Length.pt(r.sheet().margins().top().pt() * factor));
     Length gap = Length.pt(r.spacing().gap().pt() * factor);
@@ -111,7 +113,11 @@ class MetamorphicTest {
   }
 
   private static FitRequest request(
-      Paper paper, Margins margins, List<LabelledCell> cells, List<Flat> flats, Spacing spacing) {
+      PaperSize paper,
+      Margins margins,
+      List<LabelledCell> cells,
+      List<Flat> flats,
+      Spacing spacing) {
     return FitRequest.of(Sheet.open("changed", paper, margins, cells), flats, spacing)
         .withRules(LeadRule.NONE)
         .withOrder(Order.NONE)

@@ -10,7 +10,7 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
 import java.io.IOException;
@@ -98,7 +98,7 @@ record RectangleOracle(String name, FitRequest request) {
   }
 
   private static FitRequest request(double width, double height, List<double[]> sides) {
-    Paper paper = new Paper("oracle", Length.pt(width), Length.pt(height));
+    PaperSize paper = new PaperSize("oracle", Length.pt(width), Length.pt(height));
     Sheet sheet = Sheet.open("oracle", paper, Margins.all(Length.ZERO), List.of());
     List<Flat> flats = new ArrayList<>();
     for (double[] s : sides) {

@@ -11,10 +11,10 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -50,7 +50,7 @@ record ReferenceSheet(
   private static ReferenceSheet of(JsonNode page) {
     List<LabelledCell> cells = new ArrayList<>();
     for (JsonNode c : page.get("labelled")) {
-      Box box = new Box(at(c, 0), at(c, 1), at(c, 2), at(c, 3));
+      Rect box = new Rect(at(c, 0), at(c, 1), at(c, 2), at(c, 3));
       cells.add(new LabelledCell("cell" + cells.size(), box));
     }
     List<Flat> flats = new ArrayList<>();
@@ -65,7 +65,7 @@ record ReferenceSheet(
     Sheet sheet =
         Sheet.open(
             page.get("id").asText(),
-            new Paper(page.get("page").asText(), width, height),
+            new PaperSize(page.get("page").asText(), width, height),
             Margins.all(margin),
             cells);
     FitRequest request =

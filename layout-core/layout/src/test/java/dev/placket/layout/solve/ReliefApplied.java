@@ -8,8 +8,8 @@ import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
@@ -78,12 +78,12 @@ final class ReliefApplied {
     return Sheet.open(sheet.name(), sheet.paper(), sheet.margins(), cells);
   }
 
-  private static Box less(Box b, Relief relief, double by) {
+  private static Rect less(Rect b, Relief relief, double by) {
     return switch (Objects.requireNonNull(relief.edge())) {
-      case LEFT -> new Box(b.left() + by, b.top(), b.right(), b.bottom());
-      case TOP -> new Box(b.left(), b.top() + by, b.right(), b.bottom());
-      case RIGHT -> new Box(b.left(), b.top(), b.right() - by, b.bottom());
-      case BOTTOM -> new Box(b.left(), b.top(), b.right(), b.bottom() - by);
+      case LEFT -> new Rect(b.left() + by, b.top(), b.right(), b.bottom());
+      case TOP -> new Rect(b.left(), b.top() + by, b.right(), b.bottom());
+      case RIGHT -> new Rect(b.left(), b.top(), b.right() - by, b.bottom());
+      case BOTTOM -> new Rect(b.left(), b.top(), b.right(), b.bottom() - by);
     };
   }
 

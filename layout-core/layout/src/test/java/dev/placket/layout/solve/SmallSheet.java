@@ -14,11 +14,11 @@ import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -102,7 +102,7 @@ record SmallSheet(
     SmallSheet make() {
       int flatCount = 1 + random.nextInt(4);
       int closed = random.nextInt(6 - flatCount);
-      Box inside = new Box(20, 30, 20 + between(150, 600), 30 + between(150, 600));
+      Rect inside = new Rect(20, 30, 20 + between(150, 600), 30 + between(150, 600));
       boolean corner = closed > 0 && random.nextBoolean();
       boolean rules = random.nextBoolean();
       boolean grouped = random.nextBoolean();
@@ -116,7 +116,7 @@ record SmallSheet(
       double cutX = between(inside.left() + 20, inside.right() - 20);
       double cutY = between(inside.top() + 20, inside.bottom() - 20);
       Sheet sheet = sheet(inside, cells, corner, cutX, cutY);
-      Box out = corner ? new Box(cutX, cutY, inside.right(), inside.bottom()) : null;
+      Rect out = corner ? new Rect(cutX, cutY, inside.right(), inside.bottom()) : null;
       List<List<double[]>> walls = new ArrayList<>();
       for (Flat f : flats) {
         walls.add(walls(f.role() == WIDE ? WIDE_CLEARANCE : CLEARANCE, cells, out));
@@ -137,9 +137,9 @@ record SmallSheet(
     }
 
     private Sheet sheet(
-        Box inside, List<LabelledCell> cells, boolean corner, double cutX, double cutY) {
-      Paper paper =
-          new Paper("any", Length.pt(inside.right() + 20), Length.pt(inside.bottom() + 30));
+        Rect inside, List<LabelledCell> cells, boolean corner, double cutX, double cutY) {
+      PaperSize paper =
+          new PaperSize("any", Length.pt(inside.right() + 20), Length.pt(inside.bottom() + 30));
       Margins margins = new Margins(Length.pt(30), Length.pt(20), Length.pt(30), Length.pt(20));
       if (!corner) {
         return Sheet.open("small", paper, margins, cells);
@@ -148,15 +148,15 @@ record SmallSheet(
           new GridLines(
               List.of(inside.left(), cutX, inside.right()),
               List.of(inside.top(), cutY, inside.bottom()));
-      List<Window> windows =
+      List<SheetWindow> windows =
           List.of(
-              new Window("near", new GridArea(0, 0, 1, 1)),
-              new Window("right", new GridArea(1, 0, 2, 1)),
-              new Window("below", new GridArea(0, 1, 1, 2)));
+              new SheetWindow("near", new GridArea(0, 0, 1, 1)),
+              new SheetWindow("right", new GridArea(1, 0, 2, 1)),
+              new SheetWindow("below", new GridArea(0, 1, 1, 2)));
       return new Sheet("small", paper, margins, lines, windows, cells, List.of());
     }
 
-    private void addFlat(int i, Box inside, boolean grouped, boolean rules) {
+    private void addFlat(int i, Rect inside, boolean grouped, boolean rules) {
       double width = between(20, 300);
       double height = between(20, 300);
       double longest = Math.max(width, height);
@@ -223,18 +223,18 @@ record SmallSheet(
       return Double.isNaN(at) ? null : Length.pt(at);
     }
 
-    private Box inside(Box inside) {
+    private Rect inside(Rect inside) {
       double left = between(inside.left() - 20, inside.right());
       double top = between(inside.top() - 20, inside.bottom());
-      return new Box(
+      return new Rect(
           Math.max(20, left), Math.max(30, top), left + between(40, 200), top + between(40, 200));
     }
 
     private static List<double[]> walls(
-        double clearance, List<LabelledCell> cells, @Nullable Box out) {
+        double clearance, List<LabelledCell> cells, @Nullable Rect out) {
       List<double[]> walls = new ArrayList<>();
       for (LabelledCell c : cells) {
-        Box b = c.box();
+        Rect b = c.box();
         walls.add(
             new double[] {
               b.left() - clearance,

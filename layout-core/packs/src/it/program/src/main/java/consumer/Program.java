@@ -1,6 +1,6 @@
 package consumer;
 
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.run.Packs;
 import dev.placket.packs.run.RunOptions;
@@ -12,6 +12,6 @@ public final class Program {
 
   /** {@code fit.json} of the pack. */
   public static byte[] make(Path flats, Path out) throws Refusal {
-    return Packs.ofFolder(flats, Paper.A4.landscape(), RunOptions.into(out)).json();
+    return Packs.ofFolder(flats, PaperSize.A4.landscape(), RunOptions.into(out)).json();
   }
 }

@@ -1,7 +1,7 @@
 package dev.placket.packs.compose;
 
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackCell;
 import dev.placket.packs.description.TextPosition;
@@ -37,7 +37,7 @@ final class CellSetter {
     this.shrunk = shrunk;
   }
 
-  Cell set(PackCell cell, String name, Box box, String path, Stand usual) {
+  Cell set(PackCell cell, String name, Rect box, String path, Stand usual) {
     String caption = text.beside(cell.caption(), path + "/caption");
     String value = text.lines(cell.text(), path + "/text");
     List<TextRun> runs = new ArrayList<>();
@@ -58,13 +58,13 @@ final class CellSetter {
     }
     if (!value.isBlank() && settable(value, path + "/text")) {
       Stand stand = cell.stand() == null ? usual : cell.stand();
-      Box below = new Box(box.left(), Math.min(top, box.bottom()), box.right(), box.bottom());
+      Rect below = new Rect(box.left(), Math.min(top, box.bottom()), box.right(), box.bottom());
       runs.addAll(block(cell, value, below, stand, path));
     }
     return new Cell(name, box, runs);
   }
 
-  private List<TextRun> block(PackCell cell, String value, Box box, Stand stand, String path) {
+  private List<TextRun> block(PackCell cell, String value, Rect box, Stand stand, String path) {
     List<Length> steps = Lettering.steps(value, cell.size(), cell.least());
     TextBlock block = TextBlock.fit(value, box, steps, cell.align(), stand, lettering);
     if (block == null) {

@@ -2,8 +2,8 @@ package dev.placket.packs.compose;
 
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.sheet.Rule;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.flats.FlatCaption;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextRun;
@@ -35,19 +35,19 @@ public final class CheckBar {
   }
 
   /** The bar's lines, in the middle under ink and caption. */
-  public static List<Rule> rules(Box ink, FlatCaption caption, Lettering lettering) {
+  public static List<Rule> rules(Rect ink, FlatCaption caption, Lettering lettering) {
     double y = base(ink, caption, lettering);
     double left = (ink.left() + ink.right()) / 2 - LENGTH.pt() / 2;
     double right = left + LENGTH.pt();
     double half = TICK.pt() / 2;
     return List.of(
-        new Rule(new Box(left, y, right, y), LINE),
-        new Rule(new Box(left, y - half, left, y + half), LINE),
-        new Rule(new Box(right, y - half, right, y + half), LINE));
+        new Rule(new Rect(left, y, right, y), LINE),
+        new Rule(new Rect(left, y - half, left, y + half), LINE),
+        new Rule(new Rect(right, y - half, right, y + half), LINE));
   }
 
   /** The bar's text. */
-  public static List<TextRun> text(Box ink, FlatCaption caption, Lettering lettering) {
+  public static List<TextRun> text(Rect ink, FlatCaption caption, Lettering lettering) {
     double y =
         base(ink, caption, lettering) + TICK.pt() / 2 + Length.mm(1).pt() + Lettering.CAPTION.pt();
     double width = lettering.width(TEXT, Lettering.CAPTION);
@@ -55,7 +55,7 @@ public final class CheckBar {
     return lettering.line(TEXT, left, y, Lettering.CAPTION, false);
   }
 
-  private static double base(Box ink, FlatCaption caption, Lettering lettering) {
+  private static double base(Rect ink, FlatCaption caption, Lettering lettering) {
     return ink.bottom() + caption.surround(lettering).bottom().pt() + Length.mm(3).pt();
   }
 }

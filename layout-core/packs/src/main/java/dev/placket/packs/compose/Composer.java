@@ -56,7 +56,7 @@ public final class Composer {
     Contents.check(described, files, text);
     this.flats = new FlatSetter(described, files, lettering, targets, allowSoft);
     for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
-      Frame frame = Frame.of(e.getKey(), e.getValue(), described);
+      SheetFrame frame = SheetFrame.of(e.getKey(), e.getValue(), described);
       if (frame != null) {
         SheetTables tables = new SheetTables(described, files, lettering, text, shrunk, mostRows);
         plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables));

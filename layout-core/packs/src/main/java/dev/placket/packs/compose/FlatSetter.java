@@ -7,7 +7,7 @@ import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackFlat;
 import dev.placket.packs.description.Words;
@@ -98,7 +98,7 @@ final class FlatSetter {
       PackText text) {
     PackFlat said = read.flat();
     PackFlat.Scaling scaling = said.scaling();
-    Map<String, Point> points = spots.points(read);
+    Map<String, PlanePoint> points = spots.points(read);
     String level = level(read, points);
     if (said.trueSize() && scaling.unit() == null) {
       add(read, "true-size", "true-size without unit", "unit, the real length of one drawing unit");
@@ -201,7 +201,7 @@ final class FlatSetter {
     return trueSize ? CheckBar.under(below) : below;
   }
 
-  private @Nullable String level(Read read, Map<String, Point> points) {
+  private @Nullable String level(Read read, Map<String, PlanePoint> points) {
     String level = read.flat().level();
     if (level == null || points.containsKey(level)) {
       return level;

@@ -2,10 +2,10 @@ package dev.placket.packs.compose;
 
 import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
+import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.sheet.TemplateAreas;
-import dev.placket.layout.sheet.Track;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackGrid;
 import java.util.LinkedHashMap;
@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param rows its level lines, in points
  * @param areas each named area's rectangle
  */
-record LaidGrid(List<Double> columns, List<Double> rows, Map<String, Box> areas) {
+record LaidGrid(List<Double> columns, List<Double> rows, Map<String, Rect> areas) {
   /** Nothing can be seen in a smaller area. */
   private static final Length LEAST = Length.mm(1);
 
@@ -37,7 +37,7 @@ record LaidGrid(List<Double> columns, List<Double> rows, Map<String, Box> areas)
 
   /** Lays a grid; null where it cannot be laid, with the slips noted. */
   static @Nullable LaidGrid of(
-      PackGrid grid, Box room, String path, Lines lines, Described described) {
+      PackGrid grid, Rect room, String path, Lines lines, Described described) {
     Map<String, GridArea> areas = areas(grid, path, described);
     if (areas == null) {
       return null;
@@ -58,12 +58,12 @@ record LaidGrid(List<Double> columns, List<Double> rows, Map<String, Box> areas)
     }
     List<Double> x = lines.across().lines(columns);
     List<Double> y = lines.down().lines(rows);
-    Map<String, Box> boxes = new LinkedHashMap<>();
+    Map<String, Rect> boxes = new LinkedHashMap<>();
     areas.forEach(
         (name, a) ->
             boxes.put(
                 name,
-                new Box(
+                new Rect(
                     x.get(a.columnStart()),
                     y.get(a.rowStart()),
                     x.get(a.columnEnd()),
@@ -104,7 +104,7 @@ record LaidGrid(List<Double> columns, List<Double> rows, Map<String, Box> areas)
   }
 
   private static boolean counted(
-      List<Track> tracks, int wanted, String what, String path, Described described) {
+      List<GridTrack> tracks, int wanted, String what, String path, Described described) {
     if (tracks.size() == wanted) {
       return true;
     }
@@ -118,7 +118,7 @@ record LaidGrid(List<Double> columns, List<Double> rows, Map<String, Box> areas)
   }
 
   private static @Nullable List<Double> lay(
-      List<Track> tracks, double start, double end, String path, Described described) {
+      List<GridTrack> tracks, double start, double end, String path, Described described) {
     try {
       List<Double> lines = new java.util.ArrayList<>(GridLines.lay(tracks, start, end - start));
       int last = lines.size() - 1;

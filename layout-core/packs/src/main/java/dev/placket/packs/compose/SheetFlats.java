@@ -2,7 +2,7 @@ package dev.placket.packs.compose;
 
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Grouping;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackFlat;
 import dev.placket.packs.description.PackSheet;
@@ -35,7 +35,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
       Described described,
       SheetPlan plan,
       int page,
-      Map<String, Box> windows,
+      Map<String, Rect> windows,
       Map<String, String> rowWindows,
       FlatSetter setter,
       PackText text) {

@@ -6,9 +6,9 @@ import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackBand;
 import dev.placket.packs.description.PackCell;
@@ -36,10 +36,10 @@ final class SheetMaker {
   private final FlatSetter flats;
   private final PackText text;
   private final List<Cell> cells = new ArrayList<>();
-  private final List<Box> edges = new ArrayList<>();
+  private final List<Rect> edges = new ArrayList<>();
   private final List<Rule> rules = new ArrayList<>();
-  private final List<Box> tints = new ArrayList<>();
-  private final Map<String, Box> windows = new LinkedHashMap<>();
+  private final List<Rect> tints = new ArrayList<>();
+  private final Map<String, Rect> windows = new LinkedHashMap<>();
   private final Map<String, String> rowWindows = new LinkedHashMap<>();
 
   SheetMaker(
@@ -58,7 +58,7 @@ final class SheetMaker {
   }
 
   ComposedSheet make() {
-    Frame frame = plan.frame();
+    SheetFrame frame = plan.frame();
     band(described.pack().header(), frame.header(), "header");
     if (plan.likeFirst(page)) {
       body();
@@ -89,7 +89,7 @@ final class SheetMaker {
     band.cells()
         .forEach(
             (name, cell) -> {
-              Box box = grid.areas().get(name);
+              Rect box = grid.areas().get(name);
               if (box != null) {
                 add(cell, path + " " + name, box, path + "/cells/" + name, Stand.FOOT);
               }
@@ -116,12 +116,12 @@ final class SheetMaker {
             });
   }
 
-  private void add(PackCell cell, String name, Box box, String path, Stand stand) {
+  private void add(PackCell cell, String name, Rect box, String path, Stand stand) {
     cells.add(setter.set(cell, name, box, path, stand));
     edges.add(box);
   }
 
-  private void window(String name, PackWindow window, Box box, String path) {
+  private void window(String name, PackWindow window, Rect box, String path) {
     windows.put(name, box);
     edges.add(box);
     for (int i = 0; i < window.corners().size(); i++) {
@@ -138,22 +138,22 @@ final class SheetMaker {
     }
   }
 
-  private Box in(PackWindow.Corner corner, Box b) {
+  private Rect in(PackWindow.Corner corner, Rect b) {
     Snap x = plan.frame().lines().across();
     Snap y = plan.frame().lines().down();
     double w = corner.width().pt();
     double h = corner.height().pt();
     return switch (corner.at()) {
-      case TOP_LEFT -> new Box(b.left(), b.top(), x.line(b.left() + w), y.line(b.top() + h));
-      case TOP_RIGHT -> new Box(x.line(b.right() - w), b.top(), b.right(), y.line(b.top() + h));
+      case TOP_LEFT -> new Rect(b.left(), b.top(), x.line(b.left() + w), y.line(b.top() + h));
+      case TOP_RIGHT -> new Rect(x.line(b.right() - w), b.top(), b.right(), y.line(b.top() + h));
       case BOTTOM_LEFT ->
-          new Box(b.left(), y.line(b.bottom() - h), x.line(b.left() + w), b.bottom());
+          new Rect(b.left(), y.line(b.bottom() - h), x.line(b.left() + w), b.bottom());
       case BOTTOM_RIGHT ->
-          new Box(x.line(b.right() - w), y.line(b.bottom() - h), b.right(), b.bottom());
+          new Rect(x.line(b.right() - w), y.line(b.bottom() - h), b.right(), b.bottom());
     };
   }
 
-  private void table(String name, TablePiece piece, Box area) {
+  private void table(String name, TablePiece piece, Rect area) {
     cells.addAll(piece.cells());
     edges.add(area);
     rules.addAll(piece.rules());
@@ -166,7 +166,7 @@ final class SheetMaker {
   }
 
   private Sheet sheet(String name) {
-    Frame frame = plan.frame();
+    SheetFrame frame = plan.frame();
     TreeSet<Double> x = new TreeSet<>(frame.body().columns());
     TreeSet<Double> y = new TreeSet<>(frame.body().rows());
     windows
@@ -178,11 +178,11 @@ final class SheetMaker {
             });
     List<Double> columns = List.copyOf(x);
     List<Double> rows = List.copyOf(y);
-    List<Window> named = new ArrayList<>();
+    List<SheetWindow> named = new ArrayList<>();
     windows.forEach(
         (window, b) ->
             named.add(
-                new Window(
+                new SheetWindow(
                     window,
                     new GridArea(
                         columns.indexOf(b.left()),

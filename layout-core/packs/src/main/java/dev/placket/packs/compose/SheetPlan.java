@@ -1,6 +1,6 @@
 package dev.placket.packs.compose;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.PackTable;
 import dev.placket.packs.table.TablePiece;
@@ -28,13 +28,13 @@ import java.util.stream.Stream;
 record SheetPlan(
     String id,
     PackSheet sheet,
-    Frame frame,
+    SheetFrame frame,
     Map<String, TablePiece> first,
     List<Map.Entry<String, TablePiece>> further,
     Set<String> rowFlats,
     int flowing) {
 
-  static SheetPlan of(String id, PackSheet sheet, Frame frame, SheetTables tables) {
+  static SheetPlan of(String id, PackSheet sheet, SheetFrame frame, SheetTables tables) {
     Map<String, TablePiece> first = new LinkedHashMap<>();
     List<Map.Entry<String, TablePiece>> further = new ArrayList<>();
     sheet
@@ -42,7 +42,7 @@ record SheetPlan(
         .forEach(
             (name, said) -> {
               String path = "sheets/" + id + "/tables/" + name;
-              Box area = frame.body().areas().get(name);
+              Rect area = frame.body().areas().get(name);
               PackTable filled = tables.filled(said, path);
               TableText text = filled == null ? null : tables.text(filled, path);
               if (area == null || filled == null || text == null) {

@@ -1,6 +1,6 @@
 package dev.placket.packs.compose;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackTable;
@@ -184,11 +184,11 @@ final class SheetTables {
    * @param between what header and foot leave of a sheet
    */
   List<TablePiece> pieces(
-      TableText table, PackTable said, String name, Box area, Box between, String path) {
+      TableText table, PackTable said, String name, Rect area, Rect between, String path) {
     List<TablePiece> pieces = new ArrayList<>();
     Map<Double, TableLayout> byWidth = new HashMap<>();
     try {
-      Box room = area;
+      Rect room = area;
       int from = 0;
       do {
         double width = room.width();

@@ -1,7 +1,7 @@
 package dev.placket.packs.compose;
 
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackPoint;
 import dev.placket.packs.flats.FlatSpots;
@@ -21,17 +21,17 @@ final class SpotSetter {
   }
 
   /** The elements of the drawing and, before them, the points that the description names. */
-  Map<String, Point> points(FlatSetter.Read read) {
-    Map<String, Point> drawn =
+  Map<String, PlanePoint> points(FlatSetter.Read read) {
+    Map<String, PlanePoint> drawn =
         read.picture() instanceof Drawing drawing ? drawing.points() : Map.of();
-    Map<String, Point> all = new TreeMap<>(drawn);
+    Map<String, PlanePoint> all = new TreeMap<>(drawn);
     read.flat()
         .spots()
         .points()
         .forEach(
             (id, point) -> {
               String path = read.path() + "/points/" + id;
-              Point at = at(point, drawn, path);
+              PlanePoint at = at(point, drawn, path);
               if (at != null && inside(at, read.picture().inkedBox(), path)) {
                 all.put(id, at);
               }
@@ -39,12 +39,12 @@ final class SpotSetter {
     return all;
   }
 
-  private @Nullable Point at(PackPoint point, Map<String, Point> drawn, String path) {
+  private @Nullable PlanePoint at(PackPoint point, Map<String, PlanePoint> drawn, String path) {
     String element = point.element();
     if (element == null) {
       return point.at();
     }
-    Point found = drawn.get(element);
+    PlanePoint found = drawn.get(element);
     if (found == null && drawn.isEmpty()) {
       add(path, "an element of a picture of pixels", "x and y in its pixels");
     } else if (found == null) {
@@ -59,7 +59,7 @@ final class SpotSetter {
     return found;
   }
 
-  private boolean inside(Point at, InkedBox ink, String path) {
+  private boolean inside(PlanePoint at, InkedBox ink, String path) {
     boolean inside =
         at.x() >= ink.left()
             && at.x() <= ink.right()
@@ -80,7 +80,7 @@ final class SpotSetter {
   }
 
   /** The spots as the sheet carries them. */
-  FlatSpots of(FlatSetter.Read read, Map<String, Point> points, PackText text) {
+  FlatSpots of(FlatSetter.Read read, Map<String, PlanePoint> points, PackText text) {
     List<FlatSpots.Callout> callouts = new ArrayList<>();
     read.flat()
         .spots()

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 final class Entries {
   private final TextPosition place;
   private final String what;
-  private final Map<String, Node> values;
+  private final Map<String, PackNode> values;
   private final Faults faults;
 
   /**
@@ -17,11 +17,11 @@ final class Entries {
    * @param what what messages call the whole
    * @param known the keys there may be
    */
-  Entries(Node node, String what, List<String> known, Faults faults) {
+  Entries(PackNode node, String what, List<String> known, Faults faults) {
     this.place = node.mark();
     this.what = what;
     this.faults = faults;
-    if (node instanceof Node.Keys keys) {
+    if (node instanceof PackNode.Keys keys) {
       values = keys.values();
       keys.places()
           .forEach(
@@ -32,19 +32,19 @@ final class Entries {
               });
     } else {
       values = Map.of();
-      if (!(node instanceof Node.Text t && t.value().isEmpty())) {
+      if (!(node instanceof PackNode.Text t && t.value().isEmpty())) {
         faults.add(place, node.what(), what + ": keys with values, such as " + known.get(0));
       }
     }
   }
 
-  @Nullable Node get(String key) {
+  @Nullable PackNode get(String key) {
     return values.get(key);
   }
 
   /** A value that has to be there. */
-  @Nullable Node need(String key) {
-    Node node = values.get(key);
+  @Nullable PackNode need(String key) {
+    PackNode node = values.get(key);
     if (node == null) {
       faults.add(place, what + " without " + key, "the key " + key);
     }

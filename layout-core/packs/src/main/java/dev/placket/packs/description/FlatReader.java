@@ -39,7 +39,7 @@ final class FlatReader {
     this.values = values;
   }
 
-  PackFlat flat(String id, Node node) {
+  PackFlat flat(String id, PackNode node) {
     Entries e = new Entries(node, "flat " + id, KEYS, values.faults());
     Role role = values.choice(e.need("role"), ROLES, "the role");
     String level = values.text(e.get("level"), "");
@@ -66,7 +66,7 @@ final class FlatReader {
         new SpotReader(values).spots(e.get("points"), e.get("callouts")));
   }
 
-  private Held held(@Nullable Node node) {
+  private Held held(@Nullable PackNode node) {
     if (node == null) {
       return Held.NOTHING;
     }

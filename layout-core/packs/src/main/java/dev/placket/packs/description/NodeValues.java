@@ -1,6 +1,6 @@
 package dev.placket.packs.description;
 
-import dev.placket.layout.sheet.Track;
+import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.units.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -36,18 +36,18 @@ final class NodeValues {
     languages = known;
   }
 
-  String text(@Nullable Node node, String otherwise) {
+  String text(@Nullable PackNode node, String otherwise) {
     if (node == null) {
       return otherwise;
     }
-    if (node instanceof Node.Text text) {
+    if (node instanceof PackNode.Text text) {
       return text.value();
     }
     faults.add(node.mark(), node.what(), "text");
     return otherwise;
   }
 
-  @Nullable Length length(@Nullable Node node, double leastMm) {
+  @Nullable Length length(@Nullable PackNode node, double leastMm) {
     if (node == null) {
       return null;
     }
@@ -65,16 +65,16 @@ final class NodeValues {
     return null;
   }
 
-  @Nullable Track track(@Nullable Node node) {
+  @Nullable GridTrack track(@Nullable PackNode node) {
     if (node == null) {
       return null;
     }
     try {
-      Track track = Track.parse(text(node, ""));
+      GridTrack track = GridTrack.parse(text(node, ""));
       boolean sane =
-          track instanceof Track.Share s
+          track instanceof GridTrack.Share s
               ? s.fr() <= 1e6
-              : ((Track.Fixed) track).length().mm() <= MOST_MM;
+              : ((GridTrack.Fixed) track).length().mm() <= MOST_MM;
       if (sane) {
         return track;
       }
@@ -86,7 +86,7 @@ final class NodeValues {
     return null;
   }
 
-  @Nullable Double number(@Nullable Node node) {
+  @Nullable Double number(@Nullable PackNode node) {
     if (node == null) {
       return null;
     }
@@ -100,7 +100,7 @@ final class NodeValues {
   }
 
   /** A place along an axis of a drawing: any decimal number. */
-  @Nullable Double coordinate(Node node) {
+  @Nullable Double coordinate(PackNode node) {
     String text = text(node, "");
     String digits = text.startsWith("-") ? text.substring(1) : text;
     if (NUMBER.matcher(digits).matches()) {
@@ -110,29 +110,29 @@ final class NodeValues {
     return null;
   }
 
-  boolean flag(@Nullable Node node, boolean otherwise) {
+  boolean flag(@Nullable PackNode node, boolean otherwise) {
     Boolean chosen = choice(node, Map.of("true", true, "false", false), "yes or no");
     return chosen == null ? otherwise : chosen;
   }
 
-  <T> @Nullable T choice(@Nullable Node node, Map<String, T> known, String what) {
+  <T> @Nullable T choice(@Nullable PackNode node, Map<String, T> known, String what) {
     if (node == null) {
       return null;
     }
     String text = text(node, "");
     T chosen = known.get(text);
-    if (chosen == null && node instanceof Node.Text) {
+    if (chosen == null && node instanceof PackNode.Text) {
       faults.unknown(node.mark(), what, text, known.keySet().stream().sorted().toList());
     }
     return chosen;
   }
 
   /** Text in one language or several. */
-  @Nullable Words words(@Nullable Node node) {
+  @Nullable Words words(@Nullable PackNode node) {
     if (node == null) {
       return null;
     }
-    if (node instanceof Node.Keys keys) {
+    if (node instanceof PackNode.Keys keys) {
       Map<String, String> texts = new LinkedHashMap<>();
       keys.values()
           .forEach(
@@ -148,21 +148,21 @@ final class NodeValues {
     return Words.of(text(node, ""));
   }
 
-  Words words(@Nullable Node node, Words otherwise) {
+  Words words(@Nullable PackNode node, Words otherwise) {
     Words words = words(node);
     return words == null ? otherwise : words;
   }
 
-  <T> List<T> list(@Nullable Node node, String what, Function<Node, @Nullable T> reader) {
+  <T> List<T> list(@Nullable PackNode node, String what, Function<PackNode, @Nullable T> reader) {
     List<T> read = new ArrayList<>();
     if (node == null) {
       return read;
     }
-    if (!(node instanceof Node.Items items)) {
+    if (!(node instanceof PackNode.Items items)) {
       faults.add(node.mark(), node.what(), "a list of " + what);
       return read;
     }
-    for (Node item : items.items()) {
+    for (PackNode item : items.items()) {
       T value = reader.apply(item);
       if (value != null) {
         read.add(value);
@@ -172,18 +172,20 @@ final class NodeValues {
   }
 
   /** A list, or one item without the list. */
-  List<String> oneOrMore(@Nullable Node node, String what) {
-    return node instanceof Node.Text t ? List.of(t.value()) : list(node, what, n -> text(n, ""));
+  List<String> oneOrMore(@Nullable PackNode node, String what) {
+    return node instanceof PackNode.Text t
+        ? List.of(t.value())
+        : list(node, what, n -> text(n, ""));
   }
 
   /** Values by names that the writer of the description chose. */
   <T> Map<String, T> named(
-      @Nullable Node node, String what, BiFunction<String, Node, @Nullable T> reader) {
+      @Nullable PackNode node, String what, BiFunction<String, PackNode, @Nullable T> reader) {
     Map<String, T> read = new LinkedHashMap<>();
-    if (node == null || (node instanceof Node.Text t && t.value().isEmpty())) {
+    if (node == null || (node instanceof PackNode.Text t && t.value().isEmpty())) {
       return read;
     }
-    if (!(node instanceof Node.Keys keys)) {
+    if (!(node instanceof PackNode.Keys keys)) {
       faults.add(node.mark(), node.what(), "names, each with " + what);
       return read;
     }
@@ -202,7 +204,7 @@ final class NodeValues {
     return read;
   }
 
-  String colour(Node node) {
+  String colour(PackNode node) {
     String text = text(node, "");
     if (!COLOUR.matcher(text).matches()) {
       faults.add(node.mark(), node.what(), "a colour as in \"#8A7F70\", in quotes");

@@ -1,7 +1,7 @@
 package dev.placket.packs.description;
 
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
 public record Pack(
     List<String> languages,
     Map<String, Words> fields,
-    Paper paper,
+    PaperSize paper,
     Margins margins,
     List<String> fonts,
     @Nullable PackBand header,
@@ -43,7 +43,7 @@ public record Pack(
   public static final String FORMAT = "placket-pack/1";
 
   /** The paper where none is stated. */
-  public static final Paper USUAL_PAPER = Paper.A4.landscape();
+  public static final PaperSize USUAL_PAPER = PaperSize.A4.landscape();
 
   /** The margins where none are stated. */
   public static final Margins USUAL_MARGINS = Margins.all(Length.mm(10));
@@ -79,18 +79,18 @@ public record Pack(
    *
    * @param asIs whether all are to be the way up that the paper is, not each the way up that it was
    */
-  public Pack on(Paper other, boolean asIs) {
+  public Pack on(PaperSize other, boolean asIs) {
     Map<String, PackSheet> moved = new LinkedHashMap<>();
     sheets.forEach(
         (id, s) ->
             moved.put(
                 id, s.on(s.paper() == null ? null : asIs ? other : turned(other, s.paper()))));
-    Paper all = asIs ? other : turned(other, paper);
+    PaperSize all = asIs ? other : turned(other, paper);
     return new Pack(
         languages, fields, all, margins, fonts, header, foot, moved, workbook, oneScale, retired);
   }
 
-  private static Paper turned(Paper other, Paper like) {
+  private static PaperSize turned(PaperSize other, PaperSize like) {
     return like.width().compareTo(like.height()) > 0 ? other.landscape() : other.portrait();
   }
 

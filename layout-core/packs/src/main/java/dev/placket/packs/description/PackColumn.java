@@ -1,6 +1,6 @@
 package dev.placket.packs.description;
 
-import dev.placket.layout.sheet.Track;
+import dev.placket.layout.sheet.GridTrack;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param windows whether its values name flats, each with a window in its row
  */
 public record PackColumn(
-    Words heading, @Nullable Track width, @Nullable Align align, boolean windows) {
+    Words heading, @Nullable GridTrack width, @Nullable Align align, boolean windows) {
   /** How the values of a column stand. */
   public enum Align {
     /** Lines begin at the left. */

@@ -1,6 +1,6 @@
 package dev.placket.packs.description;
 
-import dev.placket.layout.sheet.Track;
+import dev.placket.layout.sheet.GridTrack;
 import java.util.List;
 
 /**
@@ -10,7 +10,7 @@ import java.util.List;
  * @param rows sizes from top to bottom
  * @param areas one string a row, one name a cell, {@code .} for a blank cell
  */
-public record PackGrid(List<Track> columns, List<Track> rows, List<String> areas) {
+public record PackGrid(List<GridTrack> columns, List<GridTrack> rows, List<String> areas) {
   /** Copies the lists. */
   public PackGrid {
     columns = List.copyOf(columns);
@@ -24,7 +24,7 @@ public record PackGrid(List<Track> columns, List<Track> rows, List<String> areas
     return new PackGrid(shares(across), shares(areas.length), List.of(areas));
   }
 
-  static List<Track> shares(int count) {
-    return java.util.Collections.nCopies(count, new Track.Share(1));
+  static List<GridTrack> shares(int count) {
+    return java.util.Collections.nCopies(count, new GridTrack.Share(1));
   }
 }

@@ -1,6 +1,6 @@
 package dev.placket.packs.description;
 
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param at in the drawing's own units, or in pixels; null where an element is named
  * @param element the id of an element; null where a place is given
  */
-public record PackPoint(@Nullable Point at, @Nullable String element) {
+public record PackPoint(@Nullable PlanePoint at, @Nullable String element) {
   /**
    * Checks that it is given in one way.
    *

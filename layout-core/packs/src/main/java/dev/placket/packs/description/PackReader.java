@@ -1,7 +1,7 @@
 package dev.placket.packs.description;
 
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.fault.Fault;
@@ -77,7 +77,7 @@ public final class PackReader {
     }
     Faults faults = new Faults(file.toString());
     String text = text(file, bytes);
-    Node root = YamlTree.read(text, faults);
+    PackNode root = YamlTree.read(text, faults);
     if (root == null) {
       faults.refuse();
       throw new IllegalStateException("no description and no slip");
@@ -103,7 +103,7 @@ public final class PackReader {
     }
   }
 
-  private Pack pack(Node root) {
+  private Pack pack(PackNode root) {
     Entries e = new Entries(root, "the description", KEYS, faults);
     format(e.need("format"));
     List<String> languages = values.oneOrMore(e.get("languages"), "languages, as in en");
@@ -125,26 +125,26 @@ public final class PackReader {
         values.oneOrMore(e.get("retired"), "identifiers"));
   }
 
-  private void format(@Nullable Node node) {
+  private void format(@Nullable PackNode node) {
     String stated = values.text(node, Pack.FORMAT);
-    if (!stated.equals(Pack.FORMAT) && node instanceof Node.Text) {
+    if (!stated.equals(Pack.FORMAT) && node instanceof PackNode.Text) {
       faults.add(node.mark(), "the format '" + stated + "'", Pack.FORMAT);
     }
   }
 
   /** A paper as {@code A4}, {@code Letter portrait} or by its width and height. */
-  Paper paper(@Nullable Node node, Paper otherwise) {
+  PaperSize paper(@Nullable PackNode node, PaperSize otherwise) {
     if (node == null) {
       return otherwise;
     }
-    if (node instanceof Node.Keys) {
+    if (node instanceof PackNode.Keys) {
       Entries e = new Entries(node, "paper", SIZES, faults);
       Length width = values.length(e.need("width"), 10);
       Length height = values.length(e.need("height"), 10);
       if (width == null || height == null) {
         return otherwise;
       }
-      Paper custom = new Paper("custom", width, height);
+      PaperSize custom = new PaperSize("custom", width, height);
       String over = PaperChoice.over(custom);
       if (over != null) {
         faults.add(node.mark(), "paper of which " + over, "smaller paper");
@@ -152,9 +152,9 @@ public final class PackReader {
       return custom;
     }
     String[] words = values.text(node, "").strip().split("\\s+");
-    Paper named = Paper.named(words[0]).orElse(null);
+    PaperSize named = PaperSize.named(words[0]).orElse(null);
     List<String> known = new ArrayList<>();
-    Paper.NAMED.forEach(p -> known.add(p.name()));
+    PaperSize.NAMED.forEach(p -> known.add(p.name()));
     if (named == null) {
       faults.unknown(node.mark(), "the paper", words[0], known);
       return otherwise;
@@ -166,11 +166,11 @@ public final class PackReader {
     return way.equals("portrait") ? named.portrait() : named.landscape();
   }
 
-  Margins margins(@Nullable Node node, Margins otherwise) {
+  Margins margins(@Nullable PackNode node, Margins otherwise) {
     if (node == null) {
       return otherwise;
     }
-    if (node instanceof Node.Keys) {
+    if (node instanceof PackNode.Keys) {
       Entries e = new Entries(node, "margins", SIDES, faults);
       Map<String, Length> sides = new LinkedHashMap<>();
       for (String side : SIDES) {

@@ -2,7 +2,7 @@ package dev.placket.packs.description;
 
 import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
 import java.util.Map;
 import java.util.Set;
@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record PackSheet(
     Words name,
-    @Nullable Paper paper,
+    @Nullable PaperSize paper,
     @Nullable Margins margins,
     PackGrid grid,
     Map<String, PackCell> cells,
@@ -64,7 +64,7 @@ public record PackSheet(
         null);
   }
 
-  PackSheet on(@Nullable Paper other) {
+  PackSheet on(@Nullable PaperSize other) {
     return new PackSheet(
         name, other, margins, grid, cells, tables, windows, flats, further, rules, gap, clearance);
   }

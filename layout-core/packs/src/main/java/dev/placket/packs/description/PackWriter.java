@@ -3,7 +3,7 @@ package dev.placket.packs.description;
 import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextBlock;
 import java.util.ArrayList;
@@ -216,8 +216,8 @@ public final class PackWriter {
     return m;
   }
 
-  private static Object paper(Paper paper) {
-    Paper named = Paper.named(paper.name()).orElse(null);
+  private static Object paper(PaperSize paper) {
+    PaperSize named = PaperSize.named(paper.name()).orElse(null);
     if (named != null && paper.equals(named.landscape())) {
       return paper.name() + " landscape";
     }

@@ -1,6 +1,6 @@
 package dev.placket.packs.description;
 
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.refusal.PackSetting;
 import dev.placket.packs.refusal.Refusal;
@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param paper the paper, landscape where nothing else is stated
  * @param turned whether the way up is stated, so that it holds for a description, too
  */
-public record PaperChoice(Paper paper, boolean turned) {
+public record PaperChoice(PaperSize paper, boolean turned) {
   private static final Pattern SIDES =
       Pattern.compile("([0-9.]+)\\s*(mm|cm|in|pt)?\\s*[x×]\\s*([0-9.]+)\\s*(mm|cm|in|pt)");
 
@@ -36,10 +36,10 @@ public record PaperChoice(Paper paper, boolean turned) {
       return null;
     }
     String[] words = text.strip().split("\\s+");
-    Paper named = Paper.named(words[0]).orElse(null);
+    PaperSize named = PaperSize.named(words[0]).orElse(null);
     String way = words.length == 2 ? words[1].toLowerCase(Locale.ROOT) : "landscape";
     if (named != null && words.length <= 2 && List.of("landscape", "portrait").contains(way)) {
-      Paper paper = way.equals("portrait") ? named.portrait() : named.landscape();
+      PaperSize paper = way.equals("portrait") ? named.portrait() : named.landscape();
       return new PaperChoice(paper, words.length == 2);
     }
     Matcher sides = SIDES.matcher(text.strip());
@@ -50,7 +50,7 @@ public record PaperChoice(Paper paper, boolean turned) {
         Fault.setting(PackSetting.PAPER, text, "unknown")
             .remedy(
                 "known are "
-                    + String.join(", ", Paper.NAMED.stream().map(Paper::name).toList())
+                    + String.join(", ", PaperSize.NAMED.stream().map(PaperSize::name).toList())
                     + ", each also with portrait after it, or width and height as in 210x148mm"));
   }
 
@@ -60,7 +60,7 @@ public record PaperChoice(Paper paper, boolean turned) {
     try {
       Length width = Length.parse(sides.group(1) + first);
       Length height = Length.parse(sides.group(3) + unit);
-      Paper paper = new Paper(text.strip().replaceAll("\\s+", ""), width, height);
+      PaperSize paper = new PaperSize(text.strip().replaceAll("\\s+", ""), width, height);
       check(text, paper);
       return new PaperChoice(paper, true);
     } catch (IllegalArgumentException e) {
@@ -70,7 +70,7 @@ public record PaperChoice(Paper paper, boolean turned) {
     }
   }
 
-  private static void check(String text, Paper paper) throws Refusal {
+  private static void check(String text, PaperSize paper) throws Refusal {
     String over = over(paper);
     if (over != null) {
       throw Refusal.input(Fault.setting(PackSetting.PAPER, text, over).remedy("use smaller paper"));
@@ -78,7 +78,7 @@ public record PaperChoice(Paper paper, boolean turned) {
   }
 
   /** How paper is larger than a page of a PDF may be; null where it is not. */
-  public static @Nullable String over(Paper paper) {
+  public static @Nullable String over(PaperSize paper) {
     Length longest = paper.landscape().width();
     return longest.compareTo(MOST) <= 0
         ? null

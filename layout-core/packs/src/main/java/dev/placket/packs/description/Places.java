@@ -9,7 +9,7 @@ public final class Places {
 
   private Places() {}
 
-  static Places of(Node root) {
+  static Places of(PackNode root) {
     Places places = new Places();
     places.add("", root);
     return places;
@@ -33,18 +33,18 @@ public final class Places {
     return marks.getOrDefault(at, TextPosition.START);
   }
 
-  private void add(String path, Node node) {
+  private void add(String path, PackNode node) {
     marks.put(path, node.mark());
-    if (node instanceof Node.Items list) {
+    if (node instanceof PackNode.Items list) {
       for (int i = 0; i < list.items().size(); i++) {
         add(joined(path, "" + i), list.items().get(i));
       }
-    } else if (node instanceof Node.Keys keys) {
+    } else if (node instanceof PackNode.Keys keys) {
       keys.values()
           .forEach(
               (key, value) -> {
                 add(joined(path, key), value);
-                boolean block = value instanceof Node.Keys || value instanceof Node.Items;
+                boolean block = value instanceof PackNode.Keys || value instanceof PackNode.Items;
                 if (block) {
                   marks.put(joined(path, key), keys.places().getOrDefault(key, value.mark()));
                 }

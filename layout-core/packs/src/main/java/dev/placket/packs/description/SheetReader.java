@@ -1,7 +1,7 @@
 package dev.placket.packs.description;
 
 import dev.placket.layout.fit.LeadRule;
-import dev.placket.layout.sheet.Track;
+import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.description.PackWindow.At;
 import dev.placket.packs.description.PackWindow.Corner;
@@ -57,10 +57,10 @@ final class SheetReader {
     this.flats = new FlatReader(values);
   }
 
-  PackSheet sheet(String id, Node node) {
+  PackSheet sheet(String id, PackNode node) {
     Entries e = new Entries(node, "sheet " + id, SHEET, values.faults());
-    Node paper = e.get("paper");
-    Node margins = e.get("margins");
+    PackNode paper = e.get("paper");
+    PackNode margins = e.get("margins");
     return new PackSheet(
         values.words(e.need("name"), Words.of(id)),
         paper == null ? null : pack.paper(paper, Pack.USUAL_PAPER),
@@ -76,14 +76,14 @@ final class SheetReader {
         values.length(e.get("clearance"), 0));
   }
 
-  @Nullable PackBand band(@Nullable Node node, String what) {
+  @Nullable PackBand band(@Nullable PackNode node, String what) {
     if (node == null) {
       return null;
     }
     Entries e = new Entries(node, what, BAND, values.faults());
     PackGrid grid = grid(e);
-    Node rows = e.get("rows");
-    if (rows != null && grid.rows().stream().anyMatch(r -> r instanceof Track.Share)) {
+    PackNode rows = e.get("rows");
+    if (rows != null && grid.rows().stream().anyMatch(r -> r instanceof GridTrack.Share)) {
       values.faults().add(rows.mark(), "a share among the rows of " + what, "lengths, as in 10mm");
     } else if (rows == null && !grid.areas().isEmpty()) {
       e.need("rows");
@@ -96,16 +96,16 @@ final class SheetReader {
     List<String> areas =
         values.oneOrMore(e.need("areas"), "rows of area names, as in: - front back");
     int across = areas.isEmpty() ? 1 : areas.get(0).strip().split("\\s+").length;
-    List<Track> columns = values.list(e.get("columns"), "column widths", values::track);
-    List<Track> rows = values.list(e.get("rows"), "row heights", values::track);
+    List<GridTrack> columns = values.list(e.get("columns"), "column widths", values::track);
+    List<GridTrack> rows = values.list(e.get("rows"), "row heights", values::track);
     return new PackGrid(
         columns.isEmpty() ? PackGrid.shares(across) : columns,
         rows.isEmpty() ? PackGrid.shares(Math.max(1, areas.size())) : rows,
         areas);
   }
 
-  private PackCell cell(String name, Node node, List<String> keys) {
-    if (node instanceof Node.Text text) {
+  private PackCell cell(String name, PackNode node, List<String> keys) {
+    if (node instanceof PackNode.Text text) {
       return PackCell.of("", text.value());
     }
     Entries e = new Entries(node, "cell " + name, keys, values.faults());
@@ -121,12 +121,12 @@ final class SheetReader {
         values.choice(e.get("stand"), STANDS, "the place of text"));
   }
 
-  private PackWindow window(String name, Node node) {
+  private PackWindow window(String name, PackNode node) {
     Entries e = new Entries(node, "window " + name, List.of("corners"), values.faults());
     return new PackWindow(values.list(e.get("corners"), "corners", this::corner));
   }
 
-  private @Nullable Corner corner(Node node) {
+  private @Nullable Corner corner(PackNode node) {
     Entries e = new Entries(node, "the corner", CORNER, values.faults());
     At at = values.choice(e.need("at"), CORNERS, "the corner");
     Length width = values.length(e.need("width"), 0.001);
@@ -136,7 +136,7 @@ final class SheetReader {
         : new Corner(at, width, height, cell("in the corner", node, CORNER));
   }
 
-  private Set<LeadRule> rules(@Nullable Node node) {
+  private Set<LeadRule> rules(@Nullable PackNode node) {
     if (node == null) {
       return LeadRule.ALL;
     }

@@ -1,6 +1,6 @@
 package dev.placket.packs.description;
 
-import dev.placket.layout.sheet.Track;
+import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.units.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -25,10 +25,10 @@ final class Spelled {
     return new BigDecimal(Double.toString(length.pt())).toPlainString() + "pt";
   }
 
-  static String track(Track track) {
-    return track instanceof Track.Fixed f
+  static String track(GridTrack track) {
+    return track instanceof GridTrack.Fixed f
         ? length(f.length())
-        : number(((Track.Share) track).fr()) + "fr";
+        : number(((GridTrack.Share) track).fr()) + "fr";
   }
 
   static String number(double value) {

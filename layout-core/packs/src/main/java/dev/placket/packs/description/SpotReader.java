@@ -1,6 +1,6 @@
 package dev.placket.packs.description;
 
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -15,17 +15,17 @@ final class SpotReader {
     this.values = values;
   }
 
-  PackSpots spots(@Nullable Node points, @Nullable Node callouts) {
+  PackSpots spots(@Nullable PackNode points, @Nullable PackNode callouts) {
     return new PackSpots(
         values.named(points, "x and y, or element", this::point),
         values.named(callouts, "point and text", this::callout));
   }
 
-  private @Nullable PackPoint point(String id, Node node) {
+  private @Nullable PackPoint point(String id, PackNode node) {
     Entries e = new Entries(node, "point " + id, POINT, values.faults());
-    Node named = e.get("element");
-    Node across = e.get("x");
-    Node down = e.get("y");
+    PackNode named = e.get("element");
+    PackNode across = e.get("x");
+    PackNode down = e.get("y");
     if (named != null && across == null && down == null) {
       return new PackPoint(null, values.text(named, ""));
     }
@@ -35,10 +35,10 @@ final class SpotReader {
     }
     Double x = values.coordinate(across);
     Double y = values.coordinate(down);
-    return x == null || y == null ? null : new PackPoint(new Point(x, y), null);
+    return x == null || y == null ? null : new PackPoint(new PlanePoint(x, y), null);
   }
 
-  private PackCallout callout(String id, Node node) {
+  private PackCallout callout(String id, PackNode node) {
     Entries e = new Entries(node, "callout " + id, CALLOUT, values.faults());
     return new PackCallout(
         values.text(e.need("point"), ""), values.words(e.need("text"), Words.NONE));

@@ -20,10 +20,10 @@ final class TableReader {
     this.values = values;
   }
 
-  PackTable table(String name, Node node) {
+  PackTable table(String name, PackNode node) {
     Entries e = new Entries(node, "table " + name, KEYS, values.faults());
-    Node rows = e.get("rows");
-    Node csv = e.get("csv");
+    PackNode rows = e.get("rows");
+    PackNode csv = e.get("csv");
     if ((rows == null) == (csv == null)) {
       values
           .faults()
@@ -48,8 +48,8 @@ final class TableReader {
         windowRow == null ? PackTable.USUAL_WINDOW_ROW : windowRow);
   }
 
-  private PackColumn column(Node node) {
-    if (node instanceof Node.Text text) {
+  private PackColumn column(PackNode node) {
+    if (node instanceof PackNode.Text text) {
       return PackColumn.of(text.value());
     }
     Entries e = new Entries(node, "the column", COLUMN, values.faults());
@@ -60,9 +60,9 @@ final class TableReader {
         values.flag(e.get("windows"), false));
   }
 
-  private List<Words> row(Node node, List<PackColumn> columns) {
+  private List<Words> row(PackNode node, List<PackColumn> columns) {
     List<Words> row = values.list(node, "values, one for each column", n -> words(n));
-    if (node instanceof Node.Items items && items.items().size() != columns.size()) {
+    if (node instanceof PackNode.Items items && items.items().size() != columns.size()) {
       values
           .faults()
           .add(
@@ -73,7 +73,7 @@ final class TableReader {
     return row;
   }
 
-  private @Nullable Words words(Node node) {
+  private @Nullable Words words(PackNode node) {
     return values.words(node);
   }
 }

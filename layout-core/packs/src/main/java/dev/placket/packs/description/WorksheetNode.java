@@ -17,7 +17,7 @@ final class WorksheetNode {
     this.flats = new FlatReader(values);
   }
 
-  @Nullable PackWorkbook workbook(@Nullable Node node) {
+  @Nullable PackWorkbook workbook(@Nullable PackNode node) {
     if (node == null) {
       return null;
     }
@@ -28,7 +28,7 @@ final class WorksheetNode {
   }
 
   /** A worksheet is called by its identifier where it has no other name. */
-  private PackWorksheet worksheet(String id, Node node) {
+  private PackWorksheet worksheet(String id, PackNode node) {
     Entries e = new Entries(node, "worksheet " + id, WORKSHEET, values.faults());
     return new PackWorksheet(
         values.text(e.get("worksheet"), id),

@@ -37,7 +37,7 @@ final class YamlTree {
   }
 
   /** The one document of a text; null where it is broken, with the slip noted. */
-  static @Nullable Node read(String text, Faults faults) {
+  static @Nullable PackNode read(String text, Faults faults) {
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(Integer.MAX_VALUE);
     options.setNestingDepthLimit(DEPTH);
@@ -59,14 +59,14 @@ final class YamlTree {
     return null;
   }
 
-  private @Nullable Node document() {
+  private @Nullable PackNode document() {
     events.next();
     Event start = events.next();
     if (!(start instanceof DocumentStartEvent)) {
       faults.add(TextPosition.START, "an empty file", "a description that begins with format");
       return null;
     }
-    Node node = node(events.next(), 0);
+    PackNode node = node(events.next(), 0);
     events.next();
     Event end = events.next();
     if (end instanceof DocumentStartEvent) {
@@ -75,7 +75,7 @@ final class YamlTree {
     return node;
   }
 
-  private Node node(Event event, int depth) {
+  private PackNode node(Event event, int depth) {
     TextPosition place = mark(event.getStartMark());
     if (depth > DEPTH) {
       throw new TooDeep(place);
@@ -90,28 +90,28 @@ final class YamlTree {
     }
     if (event instanceof AliasEvent alias) {
       faults.add(place, "the alias '*" + alias.getAnchor() + "'", "the value itself, written out");
-      return new Node.Text(place, "");
+      return new PackNode.Text(place, "");
     }
     ScalarEvent scalar = (ScalarEvent) event;
     checkTag(place, scalar.getTag());
-    return new Node.Text(place, scalar.getValue());
+    return new PackNode.Text(place, scalar.getValue());
   }
 
-  private Node items(TextPosition place, int depth) {
-    List<Node> items = new ArrayList<>();
+  private PackNode items(TextPosition place, int depth) {
+    List<PackNode> items = new ArrayList<>();
     for (Event e = events.next(); !e.is(Event.ID.SequenceEnd); e = events.next()) {
       items.add(node(e, depth + 1));
     }
-    return new Node.Items(place, items);
+    return new PackNode.Items(place, items);
   }
 
-  private Node keys(TextPosition place, int depth) {
-    Map<String, Node> values = new LinkedHashMap<>();
+  private PackNode keys(TextPosition place, int depth) {
+    Map<String, PackNode> values = new LinkedHashMap<>();
     Map<String, TextPosition> places = new LinkedHashMap<>();
     for (Event e = events.next(); !e.is(Event.ID.MappingEnd); e = events.next()) {
-      Node key = node(e, depth + 1);
-      Node value = node(events.next(), depth + 1);
-      if (!(key instanceof Node.Text text)) {
+      PackNode key = node(e, depth + 1);
+      PackNode value = node(events.next(), depth + 1);
+      if (!(key instanceof PackNode.Text text)) {
         faults.add(key.mark(), key.what() + " as a key", "a word");
         continue;
       }
@@ -125,7 +125,7 @@ final class YamlTree {
       }
       values.put(text.value(), value);
     }
-    return new Node.Keys(place, values, places);
+    return new PackNode.Keys(place, values, places);
   }
 
   private void checkTag(TextPosition place, @Nullable String tag) {

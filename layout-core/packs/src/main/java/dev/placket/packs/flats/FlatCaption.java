@@ -1,8 +1,8 @@
 package dev.placket.packs.flats;
 
 import dev.placket.layout.flat.Surround;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextRun;
 import java.util.ArrayList;
@@ -87,7 +87,7 @@ public record FlatCaption(
    *
    * @param garmentScale printed length over real length; null where no real length is stated
    */
-  public List<TextRun> under(Box ink, @Nullable Double garmentScale, Lettering lettering) {
+  public List<TextRun> under(Rect ink, @Nullable Double garmentScale, Lettering lettering) {
     double middle = (ink.left() + ink.right()) / 2;
     double base = ink.bottom() + AIR.pt() + Lettering.VALUE.pt();
     List<TextRun> runs = new ArrayList<>();

@@ -9,7 +9,7 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
 import dev.placket.pictures.PdfDrawing;
 import dev.placket.pictures.Picture;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PlacedImage;
 import java.util.ArrayList;
 import java.util.List;
@@ -123,7 +123,7 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
 
   /** What is placed of a picture: its ink, or all of it where its ground is kept. */
   public static InkedBox ink(FlatFile file) {
-    if (file.picture() instanceof Raster raster && keepsGround(file.role())) {
+    if (file.picture() instanceof RasterPicture raster && keepsGround(file.role())) {
       return InkedBox.ofSize(raster.width(), raster.height());
     }
     return file.picture().inkedBox();
@@ -131,7 +131,7 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
 
   /** What names the unit of a picture, so that scales can be compared; null where it is unknown. */
   public static @Nullable String unit(Picture picture) {
-    if (picture instanceof Raster raster) {
+    if (picture instanceof RasterPicture raster) {
       PixelDensity stated = raster.density();
       return stated == null ? null : stated.toString();
     }
@@ -154,7 +154,7 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
    */
   public static @Nullable Length crispSide(Picture picture, DensityTargets targets) {
     double longest = picture.inkedBox().longestSide();
-    if (picture instanceof Raster) {
+    if (picture instanceof RasterPicture) {
       return targets.greatestSide(Math.round(longest));
     }
     PlacedImage image = picture instanceof PdfDrawing page ? page.coarsest() : null;

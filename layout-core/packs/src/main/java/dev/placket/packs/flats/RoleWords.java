@@ -49,7 +49,7 @@ public final class RoleWords {
   public static Reading read(String stem) {
     List<String> words = words(stem);
     List<@Nullable Role> roles = new ArrayList<>();
-    words.forEach(w -> roles.add(RoleList.role(w)));
+    words.forEach(w -> roles.add(RoleVocabulary.role(w)));
     for (Role role : PARTICULAR) {
       int at = roles.indexOf(role);
       if (at >= 0) {
@@ -57,7 +57,7 @@ public final class RoleWords {
         List<String> rest = new ArrayList<>();
         for (int i = 0; i < words.size(); i++) {
           boolean named = i == at || (both && roles.get(i) == Role.FRONT);
-          rest.add(named ? RoleList.without(words.get(i)) : words.get(i));
+          rest.add(named ? RoleVocabulary.without(words.get(i)) : words.get(i));
         }
         rest.removeIf(String::isEmpty);
         String word = both ? words.get(roles.indexOf(Role.FRONT)) : words.get(at);
@@ -69,7 +69,7 @@ public final class RoleWords {
 
   /** The role that a word names, in any of the languages. */
   public static Optional<Role> role(String word) {
-    return Optional.ofNullable(RoleList.role(word));
+    return Optional.ofNullable(RoleVocabulary.role(word));
   }
 
   /** The words of all roles, for messages. */
@@ -94,6 +94,6 @@ public final class RoleWords {
   }
 
   private static boolean isRole(String word) {
-    return RoleList.role(word) != null;
+    return RoleVocabulary.role(word) != null;
   }
 }

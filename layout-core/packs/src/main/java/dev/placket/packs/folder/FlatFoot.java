@@ -1,10 +1,10 @@
 package dev.placket.packs.folder;
 
 import dev.placket.layout.sheet.GridLines;
-import dev.placket.layout.sheet.Paper;
-import dev.placket.layout.sheet.Track;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.GridTrack;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextBlock;
 import java.util.List;
@@ -32,16 +32,16 @@ record FlatFoot(List<Part> parts, double top) {
    * @param text what it says
    * @param box where it lies
    */
-  record Part(String name, String text, Box box) {}
+  record Part(String name, String text, Rect box) {}
 
-  static FlatFoot of(Paper paper, Box inside, List<Double> columns, Lettering lettering) {
+  static FlatFoot of(PaperSize paper, Rect inside, List<Double> columns, Lettering lettering) {
     String print = "Print on " + paper.name() + " at full size (100 %).";
     if (columns.size() > PARTED) {
-      List<Track> rows = List.of(new Track.Share(1), new Track.Fixed(ROW));
+      List<GridTrack> rows = List.of(new GridTrack.Share(1), new GridTrack.Fixed(ROW));
       double top = GridLines.lay(rows, inside.top(), inside.height()).get(1);
       double parted = columns.get(PARTED);
-      Box left = new Box(inside.left(), top, parted, inside.bottom());
-      Box right = new Box(parted, top, inside.right(), inside.bottom());
+      Rect left = new Rect(inside.left(), top, parted, inside.bottom());
+      Rect right = new Rect(parted, top, inside.right(), inside.bottom());
       String cautions = MEASURE + "\n" + PATTERNS;
       return new FlatFoot(
           List.of(new Part("Cautions", cautions, left), new Part("Print", print, right)), top);
@@ -52,7 +52,7 @@ record FlatFoot(List<Part> parts, double top) {
     double leading = lettering.leading(Lettering.CAPTION).pt();
     double text = Lettering.CAPTION.pt() + (lines - 1) * leading;
     double top = inside.bottom() - (TextBlock.INSET.pt() + text + TextBlock.FOOT.pt());
-    Box box = new Box(inside.left(), top, inside.right(), inside.bottom());
+    Rect box = new Rect(inside.left(), top, inside.right(), inside.bottom());
     return new FlatFoot(List.of(new Part("Cautions", all, box)), top);
   }
 }

@@ -3,11 +3,11 @@ package dev.placket.packs.folder;
 import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.folder.PackNotes.Field;
 import dev.placket.packs.page.Page;
 import dev.placket.packs.refusal.PackSetting;
@@ -40,14 +40,14 @@ public final class FlatSheet {
   /** Header and foot leave at least this of the height. */
   private static final Length LEAST_WINDOWS = Length.mm(25);
 
-  private final Paper paper;
+  private final PaperSize paper;
   private final PackNotes notes;
   private final Lettering lettering;
   private final CellText text;
   private final HeaderLayout header;
   private final FlatFoot foot;
-  private final Box inside;
-  private final Box windows;
+  private final Rect inside;
+  private final Rect windows;
 
   /**
    * A flat sheet for a pack.
@@ -57,7 +57,7 @@ public final class FlatSheet {
    * @param lettering the typeface
    * @throws Refusal if the paper leaves no room between header and foot
    */
-  public FlatSheet(Paper paper, PackNotes notes, Lettering lettering) throws Refusal {
+  public FlatSheet(PaperSize paper, PackNotes notes, Lettering lettering) throws Refusal {
     this.paper = paper;
     this.notes = notes;
     this.lettering = lettering;
@@ -69,26 +69,26 @@ public final class FlatSheet {
     if (right - left < LEAST_SIDE.pt() || bottom - top < LEAST_SIDE.pt()) {
       throw tooSmall(paper);
     }
-    this.inside = new Box(left, top, right, bottom);
+    this.inside = new Rect(left, top, right, bottom);
     this.header = HeaderLayout.of(inside, notes, lettering);
     this.foot = FlatFoot.of(paper, inside, header.columns(), lettering);
     if (foot.top() - header.bottom() < LEAST_WINDOWS.pt()) {
       throw tooSmall(paper);
     }
-    this.windows = new Box(left, header.bottom(), right, foot.top());
+    this.windows = new Rect(left, header.bottom(), right, foot.top());
   }
 
   /** The same sheet on other paper. */
-  public FlatSheet on(Paper other) throws Refusal {
+  public FlatSheet on(PaperSize other) throws Refusal {
     return new FlatSheet(other, notes, lettering);
   }
 
   /** Its paper, the way up that it is used. */
-  public Paper paper() {
+  public PaperSize paper() {
     return paper;
   }
 
-  private static Refusal tooSmall(Paper paper) {
+  private static Refusal tooSmall(PaperSize paper) {
     return Refusal.input(
         Fault.setting(PackSetting.PAPER, paper.name(), "header and foot leave no room for drawings")
             .remedy("use larger paper")
@@ -139,24 +139,24 @@ public final class FlatSheet {
     }
     int right = columns.size() - 1;
     int bottom = rows.size() - 2;
-    List<Window> named = new ArrayList<>();
+    List<SheetWindow> named = new ArrayList<>();
     if (views) {
       named.add(
-          new Window(
+          new SheetWindow(
               VIEWS,
               new GridArea(
                   0, 1, both && !stacked() ? at : right, both && stacked() ? at : bottom)));
     }
     if (details) {
       named.add(
-          new Window(
+          new SheetWindow(
               DETAILS,
               new GridArea(
                   both && !stacked() ? at : 0, both && stacked() ? at : 1, right, bottom)));
     }
     GridLines lines = new GridLines(columns, rows);
     List<Cell> cells = cells(ofSheets);
-    List<Box> edges = new ArrayList<>();
+    List<Rect> edges = new ArrayList<>();
     cells.forEach(c -> edges.add(c.box()));
     named.forEach(w -> edges.add(lines.box(w.area())));
     Sheet sheet =
@@ -193,7 +193,7 @@ public final class FlatSheet {
     return cells;
   }
 
-  private Cell cell(HeaderSpot spot, Box box, String ofSheets) throws Refusal {
+  private Cell cell(HeaderSpot spot, Rect box, String ofSheets) throws Refusal {
     String value = spot.value(notes, ofSheets);
     if (spot != HeaderSpot.KIND) {
       return text.captioned(spot.caption(), value, box, spot.steps());
@@ -207,10 +207,10 @@ public final class FlatSheet {
   }
 
   /** The label's name above, what kind of sheet this is below. */
-  private Cell label(Box box) throws Refusal {
+  private Cell label(Rect box) throws Refusal {
     double half = (box.top() + box.bottom()) / 2;
-    Box upper = new Box(box.left(), box.top(), box.right(), half + Length.mm(1).pt());
-    Box lower = new Box(box.left(), half, box.right(), box.bottom());
+    Rect upper = new Rect(box.left(), box.top(), box.right(), half + Length.mm(1).pt());
+    Rect lower = new Rect(box.left(), half, box.right(), box.bottom());
     List<TextRun> runs = new ArrayList<>();
     runs.addAll(text.onFoot("Label", notes.value(Field.LABEL), upper, HeaderSpot.TITLE));
     runs.addAll(text.onFoot("Label", HeaderSpot.KIND.caption(), lower, HeaderSpot.USUAL));

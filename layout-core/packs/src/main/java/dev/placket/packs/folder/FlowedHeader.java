@@ -1,7 +1,7 @@
 package dev.placket.packs.folder;
 
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.Breaks;
 import dev.placket.packs.text.CellText;
 import dev.placket.packs.text.Lettering;
@@ -27,16 +27,16 @@ final class FlowedHeader {
   /** Set small, values need less than their usual width. */
   private static final double NARROWER = 0.6;
 
-  private final Box inside;
+  private final Rect inside;
   private final PackNotes notes;
   private final Lettering lettering;
   private final boolean small;
 
-  FlowedHeader(Box inside, PackNotes notes, Lettering lettering) {
+  FlowedHeader(Rect inside, PackNotes notes, Lettering lettering) {
     this(inside, notes, lettering, false);
   }
 
-  private FlowedHeader(Box inside, PackNotes notes, Lettering lettering, boolean small) {
+  private FlowedHeader(Rect inside, PackNotes notes, Lettering lettering, boolean small) {
     this.inside = inside;
     this.notes = notes;
     this.lettering = lettering;
@@ -59,13 +59,13 @@ final class FlowedHeader {
   }
 
   private HeaderLayout lay(List<HeaderSpot> spots) {
-    Map<HeaderSpot, Box> boxes = new LinkedHashMap<>();
+    Map<HeaderSpot, Rect> boxes = new LinkedHashMap<>();
     double top = inside.top();
     for (List<HeaderSpot> row : rows(spots)) {
       List<Double> edges = edges(row);
       double bottom = top + height(row, edges);
       for (int i = 0; i < row.size(); i++) {
-        boxes.put(row.get(i), new Box(edges.get(i), top, edges.get(i + 1), bottom));
+        boxes.put(row.get(i), new Rect(edges.get(i), top, edges.get(i + 1), bottom));
       }
       top = bottom;
     }

@@ -1,6 +1,6 @@
 package dev.placket.packs.folder;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextBlock;
 import java.util.LinkedHashMap;
@@ -14,7 +14,7 @@ import java.util.Map;
  * @param boxes the cell of each value, in reading order
  * @param bottom where it ends, in points from the top of the sheet
  */
-record HeaderLayout(List<Double> columns, Map<HeaderSpot, Box> boxes, double bottom) {
+record HeaderLayout(List<Double> columns, Map<HeaderSpot, Rect> boxes, double bottom) {
   /** Copies the collections. */
   HeaderLayout {
     columns = List.copyOf(columns);
@@ -22,7 +22,7 @@ record HeaderLayout(List<Double> columns, Map<HeaderSpot, Box> boxes, double bot
   }
 
   /** In two rows where the sheet is wide enough for all captions, else in as many as it takes. */
-  static HeaderLayout of(Box inside, PackNotes notes, Lettering lettering) {
+  static HeaderLayout of(Rect inside, PackNotes notes, Lettering lettering) {
     HeaderLayout wide = WideHeader.lay(inside);
     return wide.holdsCaptions(lettering) ? wide : new FlowedHeader(inside, notes, lettering).lay();
   }

@@ -1,8 +1,8 @@
 package dev.placket.packs.folder;
 
 import dev.placket.layout.sheet.Rule;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -19,10 +19,10 @@ public final class Ruling {
    * The frame and the edges of all boxes inside it; edges on the frame are the frame's. The frame's
    * sides run on by half their width, so that its corners are whole.
    */
-  public static List<Rule> of(Box frame, Collection<Box> boxes) {
+  public static List<Rule> of(Rect frame, Collection<Rect> boxes) {
     TreeMap<Double, List<double[]>> upright = new TreeMap<>();
     TreeMap<Double, List<double[]>> level = new TreeMap<>();
-    for (Box b : boxes) {
+    for (Rect b : boxes) {
       add(upright, b.left(), b.top(), b.bottom());
       add(upright, b.right(), b.top(), b.bottom());
       add(level, b.top(), b.left(), b.right());
@@ -35,19 +35,19 @@ public final class Ruling {
     List<Rule> rules = new ArrayList<>(frameRules(frame));
     upright.forEach(
         (x, runs) ->
-            joined(runs).forEach(r -> rules.add(new Rule(new Box(x, r[0], x, r[1]), CELLS))));
+            joined(runs).forEach(r -> rules.add(new Rule(new Rect(x, r[0], x, r[1]), CELLS))));
     level.forEach(
         (y, runs) ->
-            joined(runs).forEach(r -> rules.add(new Rule(new Box(r[0], y, r[1], y), CELLS))));
+            joined(runs).forEach(r -> rules.add(new Rule(new Rect(r[0], y, r[1], y), CELLS))));
     return List.copyOf(rules);
   }
 
-  private static List<Rule> frameRules(Box f) {
+  private static List<Rule> frameRules(Rect f) {
     return List.of(
-        new Rule(new Box(f.left(), f.top(), f.right(), f.top()), FRAME),
-        new Rule(new Box(f.right(), f.top(), f.right(), f.bottom()), FRAME),
-        new Rule(new Box(f.left(), f.bottom(), f.right(), f.bottom()), FRAME),
-        new Rule(new Box(f.left(), f.top(), f.left(), f.bottom()), FRAME));
+        new Rule(new Rect(f.left(), f.top(), f.right(), f.top()), FRAME),
+        new Rule(new Rect(f.right(), f.top(), f.right(), f.bottom()), FRAME),
+        new Rule(new Rect(f.left(), f.bottom(), f.right(), f.bottom()), FRAME),
+        new Rule(new Rect(f.left(), f.top(), f.left(), f.bottom()), FRAME));
   }
 
   private static void add(TreeMap<Double, List<double[]>> at, double line, double a, double b) {

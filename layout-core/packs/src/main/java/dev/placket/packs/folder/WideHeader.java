@@ -1,9 +1,9 @@
 package dev.placket.packs.folder;
 
 import dev.placket.layout.sheet.GridLines;
-import dev.placket.layout.sheet.Track;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -39,24 +39,25 @@ final class WideHeader {
 
   private WideHeader() {}
 
-  static HeaderLayout lay(Box inside) {
-    List<Track> tracks = new ArrayList<>();
+  static HeaderLayout lay(Rect inside) {
+    List<GridTrack> tracks = new ArrayList<>();
     for (double mm : COLUMNS) {
-      tracks.add(new Track.Share(mm));
+      tracks.add(new GridTrack.Share(mm));
     }
     List<Double> across =
         FlatSheet.exactEnd(GridLines.lay(tracks, inside.left(), inside.width()), inside.right());
     double top = inside.top();
     List<Double> down =
-        GridLines.lay(List.of(new Track.Fixed(ROW), new Track.Fixed(ROW)), top, inside.height());
-    Map<HeaderSpot, Box> boxes = new LinkedHashMap<>();
+        GridLines.lay(
+            List.of(new GridTrack.Fixed(ROW), new GridTrack.Fixed(ROW)), top, inside.height());
+    Map<HeaderSpot, Rect> boxes = new LinkedHashMap<>();
     HeaderSpot.ALL.stream()
         .sorted(Comparator.comparingInt(s -> COLUMNS.length * area(s)[1] + area(s)[0]))
         .forEach(
             s -> {
               int[] a = area(s);
               boxes.put(
-                  s, new Box(across.get(a[0]), down.get(a[1]), across.get(a[2]), down.get(a[3])));
+                  s, new Rect(across.get(a[0]), down.get(a[1]), across.get(a[2]), down.get(a[3])));
             });
     return new HeaderLayout(across, boxes, down.get(2));
   }

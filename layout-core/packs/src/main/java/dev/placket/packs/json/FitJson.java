@@ -10,8 +10,8 @@ import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.placed.PackWeight;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.report.Further;
@@ -153,7 +153,7 @@ public final class FitJson {
     }
     json.writeEndArray();
     json.writeArrayFieldStart("windows");
-    for (Window window : sheet.windows()) {
+    for (SheetWindow window : sheet.windows()) {
       namedBox(window.name(), sheet.box(window));
     }
     json.writeEndArray();
@@ -199,7 +199,7 @@ public final class FitJson {
     json.writeEndObject();
   }
 
-  private void namedBox(String name, Box box) throws IOException {
+  private void namedBox(String name, Rect box) throws IOException {
     json.writeStartObject();
     json.writeStringField("name", name);
     Numbers.write(json, "left", box.left());

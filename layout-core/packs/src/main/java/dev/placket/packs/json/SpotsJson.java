@@ -1,7 +1,7 @@
 package dev.placket.packs.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.flats.FlatSpots;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.report.Numbers;
@@ -40,7 +40,7 @@ final class SpotsJson {
   }
 
   private static void place(JsonGenerator json, PlacedFlat placed, String id) throws IOException {
-    Point at = Objects.requireNonNull(placed.flat().points().get(id), id);
+    PlanePoint at = Objects.requireNonNull(placed.flat().points().get(id), id);
     double scale = placed.placement().scale().doubleValue();
     double x = placed.ink().left().doubleValue() + (at.x() - placed.flat().ink().left()) * scale;
     double y = placed.ink().top().doubleValue() + (at.y() - placed.flat().ink().top()) * scale;

@@ -1,7 +1,7 @@
 package dev.placket.packs.page;
 
 import dev.placket.layout.sheet.Rule;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.TextRun;
 import java.util.List;
 
@@ -14,7 +14,8 @@ import java.util.List;
  * @param caption the lines under it
  * @param marks lines drawn beside it
  */
-public record Inked(Art art, Box ink, String alternative, List<TextRun> caption, List<Rule> marks) {
+public record Inked(
+    Art art, Rect ink, String alternative, List<TextRun> caption, List<Rule> marks) {
   /** Copies the lists. */
   public Inked {
     caption = List.copyOf(caption);

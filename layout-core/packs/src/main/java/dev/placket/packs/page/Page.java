@@ -2,7 +2,7 @@ package dev.placket.packs.page;
 
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.Cell;
 import java.util.List;
 
@@ -13,7 +13,7 @@ import java.util.List;
  * @param cells its labelled cells, in reading order
  * @param tints what is laid under the text, in points on the sheet
  */
-public record Page(Sheet sheet, List<Cell> cells, List<Box> tints) {
+public record Page(Sheet sheet, List<Cell> cells, List<Rect> tints) {
   /** The grey of a tint, 0 black to 1 white: lighter than a tenth of black. */
   public static final double TINT = 0.93;
 

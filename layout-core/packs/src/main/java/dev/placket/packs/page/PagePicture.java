@@ -1,9 +1,9 @@
 package dev.placket.packs.page;
 
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Rule;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.TextRun;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.prepare.AreaRows;
@@ -36,7 +36,7 @@ final class PagePicture {
 
   /** The PNG of a page; with fewer pixels to the inch where it would have too many of them. */
   static byte[] png(PdfPack.Filled page, double perInch, long most) {
-    Paper paper = page.page().sheet().paper();
+    PaperSize paper = page.page().sheet().paper();
     double scale = scale(paper, perInch, most);
     BufferedImage image =
         new BufferedImage(
@@ -62,13 +62,13 @@ final class PagePicture {
     }
   }
 
-  private static double scale(Paper paper, double perInch, long most) {
+  private static double scale(PaperSize paper, double perInch, long most) {
     double points = paper.width().pt() * paper.height().pt();
     return Math.min(perInch / POINTS_PER_INCH, Math.sqrt(most / points));
   }
 
   /** The pixels that the PNG of a sheet of this paper has, give or take those of one edge. */
-  static long pixels(Paper paper, double perInch, long most) {
+  static long pixels(PaperSize paper, double perInch, long most) {
     double scale = scale(paper, perInch, most);
     return Math.round(paper.width().pt() * scale) * Math.round(paper.height().pt() * scale);
   }
@@ -77,7 +77,7 @@ final class PagePicture {
     Page page = filled.page();
     float tint = (float) Page.TINT;
     g.setColor(new Color(tint, tint, tint));
-    for (Box b : page.tints()) {
+    for (Rect b : page.tints()) {
       g.fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()));
     }
     g.setColor(Color.BLACK);
@@ -93,7 +93,7 @@ final class PagePicture {
   }
 
   private void line(Rule rule) {
-    Box b = rule.ink();
+    Rect b = rule.ink();
     g.fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()));
   }
 
@@ -110,7 +110,7 @@ final class PagePicture {
   }
 
   private void draw(Inked flat) throws PictureException {
-    Box at = flat.ink();
+    Rect at = flat.ink();
     Graphics2D own = (Graphics2D) g.create();
     try {
       if (flat.art() instanceof Art.Paths paths) {
@@ -130,13 +130,13 @@ final class PagePicture {
     }
   }
 
-  private static void into(Graphics2D g, Box at, InkedBox ink, double scale) {
+  private static void into(Graphics2D g, Rect at, InkedBox ink, double scale) {
     g.translate(at.left() - ink.left() * scale, at.top() - ink.top() * scale);
     g.scale(scale, scale);
   }
 
   /** With no more pixels than the screen shows: a thin line between two of them would be lost. */
-  private BufferedImage forScreen(BufferedImage image, Box at) throws PictureException {
+  private BufferedImage forScreen(BufferedImage image, Rect at) throws PictureException {
     int width = (int) Math.max(1, Math.ceil(at.width() * scale));
     int height = (int) Math.max(1, Math.ceil(at.height() * scale));
     if (width >= image.getWidth() || height >= image.getHeight()) {

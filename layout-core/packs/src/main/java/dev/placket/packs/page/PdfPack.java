@@ -1,6 +1,6 @@
 package dev.placket.packs.page;
 
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.text.Xml;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -74,7 +74,7 @@ public final class PdfPack {
   }
 
   /** The pixels that the preview of a sheet of this paper has, where it has at most so many. */
-  public static long previewPixels(Paper paper, long most) {
+  public static long previewPixels(PaperSize paper, long most) {
     return PagePicture.pixels(paper, PREVIEW_PER_INCH, most);
   }
 

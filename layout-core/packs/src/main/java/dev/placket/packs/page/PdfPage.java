@@ -2,7 +2,7 @@ package dev.placket.packs.page;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import dev.placket.layout.sheet.Rule;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.Cell;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextRun;
@@ -72,9 +72,9 @@ final class PdfPage {
   }
 
   private void line(PDPageContentStream out, Rule rule) {
-    Box a = rule.axis();
+    Rect a = rule.axis();
     // A rule's ink is its axis grown on all sides, so that corners and crossings are whole.
-    Box ink = rule.ink();
+    Rect ink = rule.ink();
     try {
       out.setLineWidth((float) rule.width().pt());
       if (a.width() == 0) {
@@ -90,12 +90,12 @@ final class PdfPage {
     }
   }
 
-  private void tint(PDPageContentStream out, List<Box> tints) throws IOException {
+  private void tint(PDPageContentStream out, List<Rect> tints) throws IOException {
     if (tints.isEmpty()) {
       return;
     }
     out.setNonStrokingColor((float) Page.TINT);
-    for (Box b : tints) {
+    for (Rect b : tints) {
       out.addRect((float) b.left(), up(b.bottom()), (float) b.width(), (float) b.height());
       out.fill();
     }
@@ -139,7 +139,7 @@ final class PdfPage {
 
   private void draw(PDPageContentStream out, Inked flat) throws IOException {
     if (flat.art() instanceof Art.Pixels pixels) {
-      Box at = flat.ink();
+      Rect at = flat.ink();
       out.drawImage(
           Embedded.image(document, pixels),
           (float) at.left(),
@@ -158,7 +158,7 @@ final class PdfPage {
    * transformed, since a matrix of five decimals would not hold a scale. Hundredths, because
    * readers exist that take the phase of a dash as a whole number.
    */
-  private PDFormXObject form(Art.Paths paths, Box ink) throws IOException {
+  private PDFormXObject form(Art.Paths paths, Rect ink) throws IOException {
     PdfBoxGraphics2D g = new PdfLayers(document, width * FINE, height * FINE).graphics();
     g.scale(FINE, FINE);
     double s = paths.scale();

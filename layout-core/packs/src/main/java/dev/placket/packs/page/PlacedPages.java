@@ -1,7 +1,7 @@
 package dev.placket.packs.page;
 
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import dev.placket.pictures.PdfDrawing;
 import java.awt.geom.AffineTransform;
 import java.io.IOException;
@@ -43,7 +43,7 @@ final class PlacedPages {
    * @param at where its ink lies, in points on the sheet
    * @param pageHeight the height of the sheet, in points
    */
-  PDFormXObject form(Art.PdfPart part, Box at, double pageHeight) throws IOException {
+  PDFormXObject form(Art.PdfPart part, Rect at, double pageHeight) throws IOException {
     PDFormXObject page = page(part.drawing());
     PDFormXObject placed = new PDFormXObject(document);
     PDResources resources = new PDResources();

@@ -1,6 +1,6 @@
 package dev.placket.packs.page;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSFloat;
@@ -54,7 +54,7 @@ final class Tags {
   }
 
   /** A figure with what it shows and where, in points from the page's lower left. */
-  int figure(String alternative, Box ink, double pageHeight) {
+  int figure(String alternative, Rect ink, double pageHeight) {
     Marked m = next("Figure");
     m.element.setAlternateDescription(alternative);
     COSArray box = new COSArray();

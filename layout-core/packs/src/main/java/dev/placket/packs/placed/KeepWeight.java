@@ -4,7 +4,7 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.page.Art;
 import dev.placket.packs.page.Embedded;
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.prepare.ReadyPicture;
 import dev.placket.pictures.prepare.ToPrint;
@@ -147,7 +147,7 @@ public final class KeepWeight {
 
   private static ToPrint toPrint(PlacedFlat flat) {
     return RasterPrint.toPrint(
-        flat.item(), (Raster) flat.item().file().picture(), flat.placement());
+        flat.item(), (RasterPicture) flat.item().file().picture(), flat.placement());
   }
 
   private static long packed(ReadyPicture ready) throws PictureException {

@@ -6,7 +6,7 @@ import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Targets;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,7 +24,7 @@ public final class Placing {
       Placement at = fit.placement(item.flat().id());
       Length target = Length.pt(atOne[i] * common * item.flat().ink().longestSide());
       RasterPrint raster =
-          item.file().picture() instanceof Raster r
+          item.file().picture() instanceof RasterPicture r
               ? RasterPrint.of(item, r, at, target, targets)
               : null;
       flats.add(new PlacedFlat(item, at, target, raster));

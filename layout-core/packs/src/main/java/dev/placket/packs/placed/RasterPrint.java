@@ -9,7 +9,7 @@ import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.prepare.Clearing;
@@ -47,7 +47,11 @@ public record RasterPrint(
    * @param targets what is embedded at most, and what to ask for
    */
   public static RasterPrint of(
-      FlatSet.Item item, Raster raster, Placement at, Length target, DensityTargets targets) {
+      FlatSet.Item item,
+      RasterPicture raster,
+      Placement at,
+      Length target,
+      DensityTargets targets) {
     Flat flat = item.flat();
     InkedBox ink = flat.ink();
     double scale = at.scale().doubleValue();
@@ -75,7 +79,7 @@ public record RasterPrint(
         share);
   }
 
-  private static FineDetail fine(Raster raster) {
+  private static FineDetail fine(RasterPicture raster) {
     try {
       return FineLines.of(raster);
     } catch (PictureException e) {
@@ -83,7 +87,7 @@ public record RasterPrint(
     }
   }
 
-  private static double share(Raster raster) {
+  private static double share(RasterPicture raster) {
     try {
       return ResolvedShare.of(raster);
     } catch (PictureException e) {
@@ -92,7 +96,7 @@ public record RasterPrint(
   }
 
   /** What is printed of a raster: its ink, cleared, or all of it where its ground stays. */
-  static ToPrint toPrint(FlatSet.Item item, Raster raster, Placement at) {
+  static ToPrint toPrint(FlatSet.Item item, RasterPicture raster, Placement at) {
     Flat flat = item.flat();
     Length side = Length.pt(flat.ink().longestSide() * at.scale().doubleValue());
     return FlatSet.keepsGround(flat.role())

@@ -2,8 +2,8 @@ package dev.placket.packs.placed;
 
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.sheet.Rule;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.awt.image.BufferedImage;
 import java.util.List;
 
@@ -17,7 +17,7 @@ public final class SwatchFrame {
   private SwatchFrame() {}
 
   /** The four lines, just inside its edge; none for another flat, or where the edge shows. */
-  public static List<Rule> of(PlacedFlat flat, Box ink) {
+  public static List<Rule> of(PlacedFlat flat, Rect ink) {
     RasterPrint raster = flat.raster();
     if (raster == null || flat.flat().role() != Role.SWATCH || !vanishes(raster.image())) {
       return List.of();
@@ -28,10 +28,10 @@ public final class SwatchFrame {
     double right = ink.right() - in;
     double bottom = ink.bottom() - in;
     return List.of(
-        new Rule(new Box(left, top, right, top), LINE),
-        new Rule(new Box(left, bottom, right, bottom), LINE),
-        new Rule(new Box(left, top, left, bottom), LINE),
-        new Rule(new Box(right, top, right, bottom), LINE));
+        new Rule(new Rect(left, top, right, top), LINE),
+        new Rule(new Rect(left, bottom, right, bottom), LINE),
+        new Rule(new Rect(left, top, left, bottom), LINE),
+        new Rule(new Rect(right, top, right, bottom), LINE));
   }
 
   /** Whether most of some side is pale. */

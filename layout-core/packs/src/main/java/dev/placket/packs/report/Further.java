@@ -1,6 +1,6 @@
 package dev.placket.packs.report;
 
-import dev.placket.layout.fit.Flow;
+import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
 import java.math.BigDecimal;
 
@@ -16,7 +16,7 @@ import java.math.BigDecimal;
 public record Further(int number, int count, BigDecimal scale, double bound, boolean provenFewest) {
 
   /** A sheet of a flow. */
-  public static Further of(FlowSheet sheet, Flow flow) {
+  public static Further of(FlowSheet sheet, FlowResult flow) {
     return new Further(
         sheet.number(), sheet.count(), sheet.scale(), flow.bound(), flow.provenFewest());
   }

@@ -4,7 +4,7 @@ import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.ConflictText;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.Relief;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.refusal.PackSetting;
 import dev.placket.pictures.fault.Fault;
@@ -44,7 +44,7 @@ public final class NoRoomText {
       FitRequest request,
       Conflict conflict,
       FlatSet flats,
-      @Nullable Paper largerPaper,
+      @Nullable PaperSize largerPaper,
       Units units) {
     List<Fault> faults = new ArrayList<>();
     Conflict said = conflict.only(Relief.Kind.LEAVE_OUT);
@@ -66,7 +66,7 @@ public final class NoRoomText {
             + ConflictText.of(conflict, names, units::enough));
   }
 
-  private static String quoted(Paper paper) {
+  private static String quoted(PaperSize paper) {
     boolean upright = paper.height().compareTo(paper.width()) > 0;
     return upright ? "\"" + paper.name() + " portrait\"" : paper.name();
   }

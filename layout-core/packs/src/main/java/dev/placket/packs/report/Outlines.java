@@ -2,7 +2,7 @@ package dev.placket.packs.report;
 
 import dev.placket.layout.density.PrintState;
 import dev.placket.layout.fit.ExactBox;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,7 +30,7 @@ final class Outlines {
   }
 
   static void add(Html svg, int number, ReportContent.OfSheet sheet) {
-    Paper paper = sheet.result().sheet().paper();
+    PaperSize paper = sheet.result().sheet().paper();
     String room = "0 0 " + plain(paper.width().pt()) + " " + plain(paper.height().pt());
     svg.open("svg", "viewBox", room, "role", "group", "aria-label", "Flats on this sheet").line();
     List<FlatRow> rows = sheet.rows();

@@ -4,7 +4,7 @@ import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Proof;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.placed.PlacedFlat;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +18,7 @@ final class SheetWords {
 
   /** Its number, name and paper. */
   static String heading(SheetResult sheet, int number, int of, Units units) {
-    Paper paper = sheet.sheet().paper();
+    PaperSize paper = sheet.sheet().paper();
     String counted = of == 1 ? "" : "Sheet " + number + " of " + of + ": ";
     return counted + sheet.sheet().name() + ", " + paper.name() + " " + units.paper(paper);
   }

@@ -12,7 +12,7 @@ import dev.placket.layout.plan.Planner;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.refusal.PackSetting;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.fault.Fault;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -36,7 +36,7 @@ final class TooFewPixels {
         Length greatest = flat.limits().greatest();
         if (greatest != null
             && item.flat().id().equals(flat.id())
-            && item.file().picture() instanceof Raster raster
+            && item.file().picture() instanceof RasterPicture raster
             && byPixels(flat, raster)) {
           limited.add(flat.id());
           faults.add(fault(item.file().name(), raster, units.length(greatest)));
@@ -46,7 +46,7 @@ final class TooFewPixels {
     return limited.isEmpty() || !haveRoom(request, inConflict, limited) ? List.of() : faults;
   }
 
-  private static Fault fault(String file, Raster raster, String greatest) {
+  private static Fault fault(String file, RasterPicture raster, String greatest) {
     String found =
         "its " + raster.width() + " × " + raster.height() + " pixels limit it to " + greatest;
     return Fault.of(Fault.Kind.NO_ROOM, file, found)
@@ -67,7 +67,7 @@ final class TooFewPixels {
   }
 
   /** Whether its greatest size comes from its pixels, not from a description. */
-  private static boolean byPixels(Flat flat, Raster raster) {
+  private static boolean byPixels(Flat flat, RasterPicture raster) {
     Limits usual = FlatSet.limits(flat.role(), raster, DensityTargets.DEFAULT, false);
     Length crisp = DensityTargets.DEFAULT.greatestSide(Math.round(raster.inkedBox().longestSide()));
     Limits its = flat.limits();

@@ -1,6 +1,6 @@
 package dev.placket.packs.report;
 
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -44,7 +44,7 @@ public enum Units {
    * Both sides of a paper with the unit, as in {@code 297 × 210 mm} or {@code 8.5 × 11 in}: no
    * digits that say nothing.
    */
-  public String paper(Paper paper) {
+  public String paper(PaperSize paper) {
     return plain(paper.width()) + " × " + plain(paper.height()) + " " + sign;
   }
 

@@ -1,6 +1,6 @@
 package dev.placket.packs.run;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.compose.CheckBar;
 import dev.placket.packs.page.Art;
 import dev.placket.packs.page.Inked;
@@ -20,7 +20,7 @@ final class Drawn {
   private Drawn() {}
 
   static Inked inked(PlacedFlat flat, Lettering lettering) {
-    Box ink = flat.ink().toBox();
+    Rect ink = flat.ink().toBox();
     List<TextRun> caption = flat.item().caption().under(ink, flat.garmentScale(), lettering);
     return new Inked(art(flat), ink, alternative(flat), caption, SwatchFrame.of(flat, ink));
   }

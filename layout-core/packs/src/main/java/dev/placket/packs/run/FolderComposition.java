@@ -1,7 +1,7 @@
 package dev.placket.packs.run;
 
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.CaptionRoom;
 import dev.placket.packs.flats.FlatSet;
@@ -25,7 +25,7 @@ import java.util.Set;
 record FolderComposition(
     FlatFolder folder, FlatSheet sheet, FlatSet set, Lettering lettering, Units units)
     implements Composition {
-  static FolderComposition of(Path folder, Paper paper, RunOptions how) throws Refusal {
+  static FolderComposition of(Path folder, PaperSize paper, RunOptions how) throws Refusal {
     Lettering lettering = Lettering.load();
     FlatFolder read = FlatFolder.read(folder, how.reading());
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);

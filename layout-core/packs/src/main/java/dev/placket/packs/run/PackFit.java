@@ -4,7 +4,7 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Flow;
+import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.plan.Planner;
@@ -94,7 +94,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     if (outcome instanceof Fit || !sheet.further()) {
       return List.of(new One(sheet.id(), sheet, request, outcome, null));
     }
-    Flow flow = Planner.planSheets(request);
+    FlowResult flow = Planner.planSheets(request);
     Conflict conflict = flow.conflict();
     if (conflict != null) {
       return List.of(new One(sheet.id(), sheet, request, conflict, null));

@@ -1,6 +1,6 @@
 package dev.placket.packs.run;
 
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.compose.Composer;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PaperChoice;
@@ -25,7 +25,7 @@ public final class Packs {
    * @param how what is written where
    * @throws Refusal if an input is at fault or the flats have no room
    */
-  public static RunResult ofFolder(Path folder, Paper paper, RunOptions how) throws Refusal {
+  public static RunResult ofFolder(Path folder, PaperSize paper, RunOptions how) throws Refusal {
     FolderComposition composition = FolderComposition.of(folder, paper, how);
     return new Run(composition, how, composition.lettering()).run();
   }

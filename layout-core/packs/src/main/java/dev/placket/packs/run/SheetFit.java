@@ -3,14 +3,14 @@ package dev.placket.packs.run;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.Flow;
+import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
 import dev.placket.layout.fit.Order;
 import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.plan.Planner;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
@@ -101,7 +101,7 @@ final class SheetFit {
   /** Over as many sheets as it takes, the first ruled in one of these ways. */
   private List<Placed> flow(List<Sheet> firsts) throws Refusal {
     FitRequest all = request(flats.hasViews() ? sheet.windowsLength() * 2 / 3 : 0);
-    Flow flow = Planner.planSheets(all, firsts, page(0));
+    FlowResult flow = Planner.planSheets(all, firsts, page(0));
     Conflict conflict = flow.conflict();
     if (conflict != null) {
       throw noRoom(all, conflict);
@@ -198,12 +198,12 @@ final class SheetFit {
   }
 
   /** The least of the named papers, the same way up, on which they have room; null if none has. */
-  private @Nullable Paper roomy() {
-    Paper paper = sheet.paper();
+  private @Nullable PaperSize roomy() {
+    PaperSize paper = sheet.paper();
     boolean upright = paper.height().compareTo(paper.width()) > 0;
     double area = area(paper);
-    return Paper.NAMED.stream()
-        .filter(p -> area(p) > area * ANY_LARGER && area(p) <= area(Paper.A2) * ANY_LARGER)
+    return PaperSize.NAMED.stream()
+        .filter(p -> area(p) > area * ANY_LARGER && area(p) <= area(PaperSize.A2) * ANY_LARGER)
         .sorted(Comparator.comparingDouble(SheetFit::area))
         .map(p -> upright ? p.portrait() : p.landscape())
         .filter(this::hasRoomOn)
@@ -211,12 +211,12 @@ final class SheetFit {
         .orElse(null);
   }
 
-  private static double area(Paper paper) {
+  private static double area(PaperSize paper) {
     return paper.width().pt() * paper.height().pt();
   }
 
   /** Whether there is room for them in any of a few ways; which is best does not matter here. */
-  private boolean hasRoomOn(Paper paper) {
+  private boolean hasRoomOn(PaperSize paper) {
     try {
       SheetFit larger = new SheetFit(sheet.on(paper), flats, units);
       double length = larger.sheet.windowsLength();

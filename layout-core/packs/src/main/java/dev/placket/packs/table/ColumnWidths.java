@@ -1,7 +1,7 @@
 package dev.placket.packs.table;
 
 import dev.placket.layout.sheet.GridLines;
-import dev.placket.layout.sheet.Track;
+import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.description.PackColumn.Align;
 import dev.placket.packs.text.Lettering;
@@ -33,20 +33,20 @@ final class ColumnWidths {
    * @throws IllegalArgumentException if the stated widths are longer than the table's
    */
   List<Double> edges(double width) {
-    List<Track> tracks = new ArrayList<>();
+    List<GridTrack> tracks = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
-      Track stated = table.columns().get(i).width();
+      GridTrack stated = table.columns().get(i).width();
       tracks.add(stated == null ? own(i) : stated);
     }
-    if (tracks.stream().noneMatch(t -> t instanceof Track.Share)) {
+    if (tracks.stream().noneMatch(t -> t instanceof GridTrack.Share)) {
       widen(tracks);
     }
     return GridLines.lay(tracks, 0, width);
   }
 
-  private Track own(int column) {
+  private GridTrack own(int column) {
     if (table.columns().get(column).windows()) {
-      return new Track.Fixed(WINDOW);
+      return new GridTrack.Fixed(WINDOW);
     }
     double needed = needed(column);
     if (align(table, column) == Align.DECIMAL) {
@@ -58,15 +58,17 @@ final class ColumnWidths {
         }
       }
     }
-    return needed > LONG.pt() ? new Track.Share(1) : new Track.Fixed(Length.pt(needed));
+    return needed > LONG.pt() ? new GridTrack.Share(1) : new GridTrack.Fixed(Length.pt(needed));
   }
 
   /** Columns that state no width share what would be left blank, in proportion. */
-  private void widen(List<Track> tracks) {
+  private void widen(List<GridTrack> tracks) {
     for (int i = 0; i < tracks.size(); i++) {
       TableText.Column column = table.columns().get(i);
-      if (column.width() == null && !column.windows() && tracks.get(i) instanceof Track.Fixed f) {
-        tracks.set(i, new Track.Share(Math.max(1, f.length().pt())));
+      if (column.width() == null
+          && !column.windows()
+          && tracks.get(i) instanceof GridTrack.Fixed f) {
+        tracks.set(i, new GridTrack.Share(Math.max(1, f.length().pt())));
       }
     }
   }

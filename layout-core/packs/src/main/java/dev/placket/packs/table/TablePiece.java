@@ -1,8 +1,8 @@
 package dev.placket.packs.table;
 
 import dev.placket.layout.sheet.Rule;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.Cell;
 import dev.placket.packs.text.TextRun;
 import java.util.ArrayList;
@@ -17,7 +17,7 @@ import java.util.List;
  * @param windows the windows of its rows
  */
 public record TablePiece(
-    List<Cell> cells, List<Rule> rules, List<Box> tints, List<RowWindow> windows) {
+    List<Cell> cells, List<Rule> rules, List<Rect> tints, List<RowWindow> windows) {
   /** The width of lines between rows and columns. */
   public static final Length LINE = Length.mm(0.18);
 
@@ -27,7 +27,7 @@ public record TablePiece(
    * @param flat the flat that it is for
    * @param box where it lies, in points on the sheet
    */
-  public record RowWindow(String flat, Box box) {}
+  public record RowWindow(String flat, Rect box) {}
 
   /** Copies the lists. */
   public TablePiece {
@@ -43,7 +43,7 @@ public record TablePiece(
    * @param name what the labelled cells are called
    * @param area where the table lies; it begins at the top left
    */
-  public static TablePiece of(TableLayout laid, int from, int to, String name, Box area) {
+  public static TablePiece of(TableLayout laid, int from, int to, String name, Rect area) {
     return new Builder(laid, from, to, name, area).build();
   }
 
@@ -51,12 +51,12 @@ public record TablePiece(
     private final TableLayout laid;
     private final int from;
     private final String name;
-    private final Box area;
+    private final Rect area;
     private final List<Double> tops = new ArrayList<>();
     private final List<Double> edges = new ArrayList<>();
     private final List<Cell> cells = new ArrayList<>();
 
-    Builder(TableLayout laid, int from, int to, String name, Box area) {
+    Builder(TableLayout laid, int from, int to, String name, Rect area) {
       this.laid = laid;
       this.from = from;
       this.name = name;
@@ -75,12 +75,12 @@ public record TablePiece(
     }
 
     TablePiece build() {
-      List<Box> tints = new ArrayList<>();
+      List<Rect> tints = new ArrayList<>();
       int columns = edges.size() - 1;
       int begin = 0;
       for (int c = 0; c < columns; c++) {
         if (laid.table().columns().get(c).strong()) {
-          tints.add(new Box(edges.get(c), tops.get(0), edges.get(c + 1), bottom()));
+          tints.add(new Rect(edges.get(c), tops.get(0), edges.get(c + 1), bottom()));
         }
         if (laid.table().columns().get(c).windows()) {
           text(begin, c);
@@ -97,7 +97,7 @@ public record TablePiece(
     }
 
     private void heading(int c) {
-      Box box = new Box(edges.get(c), tops.get(0), edges.get(c + 1), tops.get(1));
+      Rect box = new Rect(edges.get(c), tops.get(0), edges.get(c + 1), tops.get(1));
       cells.add(new Cell(named(), box, laid.headingRuns(c, area.left(), tops.get(0))));
     }
 
@@ -116,7 +116,7 @@ public record TablePiece(
       }
       cells.add(
           new Cell(
-              named(), new Box(edges.get(begin), tops.get(0), edges.get(end), bottom()), runs));
+              named(), new Rect(edges.get(begin), tops.get(0), edges.get(end), bottom()), runs));
     }
 
     private String named() {
@@ -128,12 +128,12 @@ public record TablePiece(
       double right = edges.get(edges.size() - 1);
       for (double x : edges.subList(1, edges.size())) {
         if (x < area.right()) {
-          rules.add(new Rule(new Box(x, area.top(), x, bottom()), LINE));
+          rules.add(new Rule(new Rect(x, area.top(), x, bottom()), LINE));
         }
       }
       for (double y : tops.subList(1, tops.size())) {
         if (y < area.bottom()) {
-          rules.add(new Rule(new Box(area.left(), y, right, y), LINE));
+          rules.add(new Rule(new Rect(area.left(), y, right, y), LINE));
         }
       }
       return rules;
@@ -145,7 +145,7 @@ public record TablePiece(
         List<String> row = laid.table().rows().get(from + i - 1);
         for (int c = 0; c < row.size(); c++) {
           if (laid.table().columns().get(c).windows() && !row.get(c).isBlank()) {
-            Box box = new Box(edges.get(c), tops.get(i), edges.get(c + 1), tops.get(i + 1));
+            Rect box = new Rect(edges.get(c), tops.get(i), edges.get(c + 1), tops.get(i + 1));
             windows.add(new RowWindow(row.get(c).strip(), box));
           }
         }

@@ -1,6 +1,6 @@
 package dev.placket.packs.table;
 
-import dev.placket.layout.sheet.Track;
+import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.description.PackColumn.Align;
 import java.util.List;
@@ -27,7 +27,7 @@ public record TableText(
    */
   public record Column(
       String heading,
-      @Nullable Track width,
+      @Nullable GridTrack width,
       @Nullable Align align,
       boolean windows,
       boolean strong) {}

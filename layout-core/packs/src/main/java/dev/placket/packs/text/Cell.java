@@ -1,6 +1,6 @@
 package dev.placket.packs.text;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.List;
 
 /**
@@ -10,7 +10,7 @@ import java.util.List;
  * @param box where it lies, in points on the sheet
  * @param runs its lines of text, caption first
  */
-public record Cell(String name, Box box, List<TextRun> runs) {
+public record Cell(String name, Rect box, List<TextRun> runs) {
   /** Copies the list. */
   public Cell {
     runs = List.copyOf(runs);

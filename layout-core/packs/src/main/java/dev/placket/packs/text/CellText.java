@@ -1,7 +1,7 @@
 package dev.placket.packs.text;
 
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.fault.Fault;
 import java.util.ArrayList;
@@ -27,12 +27,12 @@ public final class CellText {
    * @param steps the capital heights to try for the value, the preferred first
    * @throws Refusal naming the cell, if the value does not go in at the smallest
    */
-  public Cell captioned(String name, String value, Box box, List<Length> steps) throws Refusal {
+  public Cell captioned(String name, String value, Rect box, List<Length> steps) throws Refusal {
     return captioned(name, name, value, box, steps);
   }
 
   /** The same where messages call the cell otherwise than its caption. */
-  public Cell captioned(String name, String caption, String value, Box box, List<Length> steps)
+  public Cell captioned(String name, String caption, String value, Rect box, List<Length> steps)
       throws Refusal {
     List<TextRun> runs = new ArrayList<>();
     double captionBase = box.top() + INSET.pt() + Lettering.CAPTION.pt();
@@ -44,12 +44,12 @@ public final class CellText {
             Lettering.CAPTION,
             false));
     double top = captionBase + UNDER.pt();
-    runs.addAll(onFoot(name, value, new Box(box.left(), top, box.right(), box.bottom()), steps));
+    runs.addAll(onFoot(name, value, new Rect(box.left(), top, box.right(), box.bottom()), steps));
     return new Cell(name, box, runs);
   }
 
   /** A cell that holds nothing but lines of text, the last of them at its foot. */
-  public Cell plain(String name, String value, Box box, List<Length> steps) throws Refusal {
+  public Cell plain(String name, String value, Rect box, List<Length> steps) throws Refusal {
     return new Cell(name, box, onFoot(name, value, box, steps));
   }
 
@@ -74,7 +74,7 @@ public final class CellText {
     return captionBase + UNDER.pt() + lines + TextBlock.FOOT.pt() + 0.001;
   }
 
-  private String fitted(String caption, Box box, Length height) throws Refusal {
+  private String fitted(String caption, Rect box, Length height) throws Refusal {
     if (lettering.width(caption, height) > box.width() - 2 * INSET.pt()) {
       throw tooLong(caption, caption);
     }
@@ -82,7 +82,7 @@ public final class CellText {
   }
 
   /** A line of text at the foot of a box, at the largest of the sizes at which it goes in. */
-  public List<TextRun> onFoot(String name, String value, Box box, List<Length> steps)
+  public List<TextRun> onFoot(String name, String value, Rect box, List<Length> steps)
       throws Refusal {
     if (value.isBlank()) {
       return List.of();

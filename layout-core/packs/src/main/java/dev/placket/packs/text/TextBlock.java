@@ -1,7 +1,7 @@
 package dev.placket.packs.text;
 
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -50,7 +50,7 @@ public record TextBlock(List<TextRun> runs, Length step) {
    * @return null if it does not go in at the last step
    */
   public static @Nullable TextBlock fit(
-      String text, Box box, List<Length> steps, Align align, Stand stand, Lettering lettering) {
+      String text, Rect box, List<Length> steps, Align align, Stand stand, Lettering lettering) {
     if (text.isBlank()) {
       return new TextBlock(List.of(), steps.get(0));
     }

@@ -17,7 +17,7 @@ final class Cascade {
   private final Map<String, List<Declaration>> inline = new HashMap<>();
   private final Map<String, Integer> layers;
   private final Declarations declarations;
-  private final Matcher matcher;
+  private final SelectorMatcher matcher;
 
   Cascade(
       List<StyleRule> rules,
@@ -26,7 +26,7 @@ final class Cascade {
       WorkBudget steps) {
     this.layers = layers;
     this.declarations = declarations;
-    this.matcher = new Matcher(steps);
+    this.matcher = new SelectorMatcher(steps);
     for (StyleRule rule : rules) {
       // What a sheet adds, such as ::before, is no element; it is noted where the sheet is read.
       if (!Selectors.isGenerated(rule.selector())) {

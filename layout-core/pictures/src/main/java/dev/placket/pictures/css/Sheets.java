@@ -18,13 +18,13 @@ final class Sheets {
   private final List<StyleRule> rules = new ArrayList<>();
   private final CascadeLayers layers = new CascadeLayers();
   private final Selectors selectors = new Selectors();
-  private final Media media;
+  private final PrintMedia media;
   private final Declarations declarations;
   private final Notes notes;
   private final WorkBudget steps;
   private int order;
 
-  Sheets(Media media, Declarations declarations, Notes notes, WorkBudget steps) {
+  Sheets(PrintMedia media, Declarations declarations, Notes notes, WorkBudget steps) {
     this.media = media;
     this.declarations = declarations;
     this.notes = notes;

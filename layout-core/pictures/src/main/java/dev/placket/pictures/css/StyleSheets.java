@@ -31,7 +31,7 @@ public final class StyleSheets {
     Element root = document.getDocumentElement();
     Notes notes = new Notes();
     WorkBudget budget = new WorkBudget(steps);
-    Media media = new Media(page, notes);
+    PrintMedia media = new PrintMedia(page, notes);
     PropertyValues values = new PropertyValues(page);
     Declarations declarations = new Declarations(values, notes);
     Sheets sheets = new Sheets(media, declarations, notes, budget);

@@ -1,6 +1,6 @@
 package dev.placket.pictures.prepare;
 
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.PictureException;
 import org.jspecify.annotations.Nullable;
@@ -39,7 +39,7 @@ public final class FineLines {
    *
    * @throws PictureException if its pixels cannot be read
    */
-  public static FineDetail of(Raster raster) throws PictureException {
+  public static FineDetail of(RasterPicture raster) throws PictureException {
     PixelRows rows = new RasterRows(raster);
     GroundColour ground = GroundColour.of(rows, Preparing.lossy(raster));
     return of(rows, ground);

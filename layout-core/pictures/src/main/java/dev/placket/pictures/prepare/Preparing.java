@@ -5,7 +5,7 @@ import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Length;
 import dev.placket.pictures.Drawing;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.ReadLimits;
@@ -28,12 +28,13 @@ public final class Preparing {
    * @throws PictureException if its pixels cannot be read
    */
   public static ReadyPicture raster(
-      Raster raster, Length longest, double perInch, Clearing clearing) throws PictureException {
+      RasterPicture raster, Length longest, double perInch, Clearing clearing)
+      throws PictureException {
     return raster(raster, raster.inkedBox(), longest, perInch, clearing);
   }
 
   static ReadyPicture raster(
-      Raster raster, InkedBox part, Length longest, double perInch, Clearing clearing)
+      RasterPicture raster, InkedBox part, Length longest, double perInch, Clearing clearing)
       throws PictureException {
     InkedBox ink = whole(raster, part);
     Length width = Length.pt(longest.pt() * ink.width() / ink.longestSide());
@@ -53,7 +54,7 @@ public final class Preparing {
   }
 
   /** What counts as ink all over, pale as it may be, has no ground to clear unasked. */
-  private static Clearing clears(Raster raster, Clearing asked) {
+  private static Clearing clears(RasterPicture raster, Clearing asked) {
     return raster.ground() == Ground.OPAQUE_OTHER && asked != Clearing.ANY_COLOUR
         ? Clearing.NONE
         : asked;
@@ -63,7 +64,7 @@ public final class Preparing {
    * The inked box in whole pixels. Averaging leaves a last pixel too faint to count as ink: where
    * only that is missing, the box reaches to the edge, so that what is ready stays as it is.
    */
-  private static InkedBox whole(Raster raster, InkedBox ink) {
+  private static InkedBox whole(RasterPicture raster, InkedBox ink) {
     return new InkedBox(
         ink.left() <= 1 ? 0 : Math.floor(ink.left()),
         ink.top() <= 1 ? 0 : Math.floor(ink.top()),
@@ -76,7 +77,7 @@ public final class Preparing {
   }
 
   /** Whether compression leaves noise beside lines; WebP is read only where it is lossless. */
-  static boolean lossy(Raster raster) {
+  static boolean lossy(RasterPicture raster) {
     return raster.format().equals("JPEG");
   }
 

@@ -1,14 +1,14 @@
 package dev.placket.pictures.prepare;
 
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.RowReader;
 
 /** The pixels of a raster that was read. */
 final class RasterRows implements PixelRows {
-  private final Raster raster;
+  private final RasterPicture raster;
 
-  RasterRows(Raster raster) {
+  RasterRows(RasterPicture raster) {
     this.raster = raster;
   }
 

@@ -1,7 +1,7 @@
 package dev.placket.pictures.prepare;
 
 import dev.placket.layout.density.EffectiveDensity;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
 
 /**
@@ -44,7 +44,7 @@ public final class ResolvedShare {
    *
    * @throws PictureException if its pixels cannot be read
    */
-  public static double of(Raster raster) throws PictureException {
+  public static double of(RasterPicture raster) throws PictureException {
     return of(new RasterRows(raster));
   }
 

@@ -4,7 +4,7 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Length;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.Picture;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.PictureException;
 
@@ -28,7 +28,7 @@ public record ToPrint(Picture picture, InkedBox part, Length longest, Clearing c
    *
    * @throws PictureException if its pixels cannot be read
    */
-  public static ToPrint offColour(Raster raster, Length longest) throws PictureException {
+  public static ToPrint offColour(RasterPicture raster, Length longest) throws PictureException {
     InkedBox part = raster.inkedBox();
     if (raster.ground() == Ground.OPAQUE_OTHER) {
       PixelRows all = new RasterRows(raster);
@@ -39,7 +39,7 @@ public record ToPrint(Picture picture, InkedBox part, Length longest, Clearing c
   }
 
   /** All of a raster, with its ground: as a photograph is shown. */
-  public static ToPrint whole(Raster raster, Length longest) {
+  public static ToPrint whole(RasterPicture raster, Length longest) {
     InkedBox all = InkedBox.ofSize(raster.width(), raster.height());
     return new ToPrint(raster, all, longest, Clearing.NONE);
   }
@@ -52,13 +52,15 @@ public record ToPrint(Picture picture, InkedBox part, Length longest, Clearing c
    * @throws PictureException if its pixels cannot be read
    */
   public ReadyPicture ready(double perInch) throws PictureException {
-    return picture instanceof Raster raster
+    return picture instanceof RasterPicture raster
         ? Preparing.raster(raster, part, longest, perInch, clearing)
         : Preparing.drawing((Drawing) picture, longest, perInch);
   }
 
   /** Pixels per printed inch that there are to give; infinite for a drawing. */
   public double most() {
-    return picture instanceof Raster ? part.longestSide() / longest.in() : Double.POSITIVE_INFINITY;
+    return picture instanceof RasterPicture
+        ? part.longestSide() / longest.in()
+        : Double.POSITIVE_INFINITY;
   }
 }

@@ -12,7 +12,7 @@ final class Decoders {
   private Decoders() {}
 
   /** A decoder for the format, set on the bytes; its metadata are never asked for. */
-  static ImageReader open(Format format, byte[] bytes) throws IOException {
+  static ImageReader open(RasterFormat format, byte[] bytes) throws IOException {
     ImageReader reader = format.decoder();
     reader.setInput(new HeldStream(bytes), true, true);
     return reader;

@@ -35,7 +35,7 @@ public final class RasterFile {
   private static final long LEAST_BAND = 4L << 20;
 
   private final String name;
-  private final Format format;
+  private final RasterFormat format;
   private final PictureSource source;
   private final ReadLimits limits;
   private final RasterHead head;
@@ -44,7 +44,7 @@ public final class RasterFile {
   private byte @Nullable [] held;
 
   private RasterFile(
-      Format format,
+      RasterFormat format,
       PictureSource source,
       ReadLimits limits,
       RasterHead head,
@@ -65,15 +65,19 @@ public final class RasterFile {
    * @param whole whether to walk over the pixels to what stands behind them
    */
   public static RasterFile open(
-      Format format, PictureSource source, SourceBytes bytes, ReadLimits limits, boolean whole)
+      RasterFormat format,
+      PictureSource source,
+      SourceBytes bytes,
+      ReadLimits limits,
+      boolean whole)
       throws PictureException, IOException {
     String name = source.name();
     try {
-      if (format == Format.PNG) {
+      if (format == RasterFormat.PNG) {
         Png png = Png.read(name, bytes, limits, whole);
         return new RasterFile(format, source, limits, png.head(), png, null);
       }
-      if (format == Format.GIF) {
+      if (format == RasterFormat.GIF) {
         Gif gif = Gif.read(name, bytes, limits, whole);
         return new RasterFile(format, source, limits, gif.head(), null, gif);
       }
@@ -119,7 +123,7 @@ public final class RasterFile {
 
   /** How far from the colour of the ground a pixel of this format may be by noise alone. */
   int tolerance() {
-    return format == Format.JPEG ? NOISY : CLEAN;
+    return format == RasterFormat.JPEG ? NOISY : CLEAN;
   }
 
   /** The rows as the file holds them. */
@@ -172,7 +176,7 @@ public final class RasterFile {
     long left = Math.min(BAND, limits.memory() - bytes - turned);
     long row = (long) decoded.width() * decoded.cost();
     // WebP is decoded as a whole, whatever part is asked for.
-    long rows = format == Format.WEBP ? decoded.height() : Math.max(1, left / row);
+    long rows = format == RasterFormat.WEBP ? decoded.height() : Math.max(1, left / row);
     limits.checkMemory(
         name, bytes + turned + Math.max(LEAST_BAND, Math.min(rows, decoded.height()) * row));
     return (int) Math.min(rows, decoded.height());
@@ -182,10 +186,10 @@ public final class RasterFile {
     byte[] bytes = held;
     if (bytes == null) {
       bytes = bytes(source, limits);
-      if (format == Format.JPEG) {
+      if (format == RasterFormat.JPEG) {
         Jpeg.checkEnd(name, bytes);
       }
-      if (format == Format.BMP) {
+      if (format == RasterFormat.BMP) {
         BmpKind.checkSpare(name, bytes);
       }
       if (gif != null) {

@@ -11,7 +11,7 @@
  *       for TIFF tags, keeps fractions but throws unchecked exceptions for some 400 of 1.3 million
  *       damaged files. It is the second reader in tests. Only tags for size, density and
  *       orientation are read, so places, authors and software names of a file reach no output.
- *   <li><b>A format is one constant of {@code Format}</b> with its first bytes, name endings,
+ *   <li><b>A format is one constant of {@code RasterFormat}</b> with its first bytes, name endings,
  *       header class and decoder.
  *   <li><b>TIFF is read by a list of the kinds that the decoder gets right</b> ({@code TiffKind}:
  *       meaning of samples × bits × format × compression × planes × extra samples), measured

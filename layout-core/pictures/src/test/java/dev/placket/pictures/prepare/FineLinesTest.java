@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The estimate against lines that were drawn at a known width. */
 class FineLinesTest {
   /** A broad outline and one finer curve, so that all slants occur. */
-  private static Raster drawn(double fine, boolean onWhite) throws Exception {
+  private static RasterPicture drawn(double fine, boolean onWhite) throws Exception {
     String svg =
         "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 600 600'>"
             + (onWhite ? "<rect x='-9' y='-9' width='700' height='700' fill='#fff'/>" : "")
@@ -30,7 +30,7 @@ class FineLinesTest {
     Drawing drawing = (Drawing) read(svg.getBytes(StandardCharsets.UTF_8));
     PixelGrid grid =
         PixelGrid.of(drawing.render(600, new dev.placket.layout.flat.InkedBox(0, 0, 600, 600)));
-    return (Raster) read(PngWriter.encode(grid, null));
+    return (RasterPicture) read(PngWriter.encode(grid, null));
   }
 
   private static Object read(byte[] bytes) throws Exception {
@@ -46,8 +46,8 @@ class FineLinesTest {
 
   @Test
   void aFilledFrameHasNoLines() throws Exception {
-    Raster photo =
-        (Raster) read(PngWriter.encode(Grids.of(90, 90, (x, y) -> Grids.grey(x + y)), null));
+    RasterPicture photo =
+        (RasterPicture) read(PngWriter.encode(Grids.of(90, 90, (x, y) -> Grids.grey(x + y)), null));
     assertNull(FineLines.of(photo).line());
   }
 }

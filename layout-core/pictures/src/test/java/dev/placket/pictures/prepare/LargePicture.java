@@ -2,7 +2,7 @@ package dev.placket.pictures.prepare;
 
 import dev.placket.layout.units.Length;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
 import java.io.BufferedOutputStream;
@@ -22,8 +22,8 @@ final class LargePicture {
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(Path.of(args[0])))) {
       PngWriter.write(new Rings(), null, out);
     }
-    Raster raster =
-        (Raster) PictureReader.read(PictureSource.of(Path.of(args[0])), ReadLimits.DEFAULT);
+    RasterPicture raster =
+        (RasterPicture) PictureReader.read(PictureSource.of(Path.of(args[0])), ReadLimits.DEFAULT);
     ReadyPicture ready = Preparing.raster(raster, Length.mm(180), 200, Clearing.FROM_BORDER);
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(Path.of(args[1])))) {
       PngWriter.write(ready.rows(), ready.stated(), out);

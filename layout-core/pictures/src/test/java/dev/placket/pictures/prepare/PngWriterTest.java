@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.Rate;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
 import java.awt.image.BufferedImage;
@@ -69,8 +69,9 @@ class PngWriterTest {
   @EnumSource
   void ourReaderGetsItBack(Kind kind) throws Exception {
     byte[] png = PngWriter.encode(kind.grid(), null);
-    Raster raster =
-        (Raster) PictureReader.read(PictureSource.of("a.png", framed(kind)), ReadLimits.DEFAULT);
+    RasterPicture raster =
+        (RasterPicture)
+            PictureReader.read(PictureSource.of("a.png", framed(kind)), ReadLimits.DEFAULT);
     BufferedImage image = raster.image();
     PixelGrid grid = kind.grid();
     for (int y = 0; y < grid.height(); y++) {
@@ -154,7 +155,8 @@ class PngWriterTest {
     byte[] png =
         PngWriter.encode(
             Kind.FOUR_GREYS.grid(), new PixelDensity(Rate.perMetre(4000), Rate.perMetre(8001)));
-    Raster read = (Raster) PictureReader.read(PictureSource.of("a.png", png), ReadLimits.DEFAULT);
+    RasterPicture read =
+        (RasterPicture) PictureReader.read(PictureSource.of("a.png", png), ReadLimits.DEFAULT);
     assertEquals(new PixelDensity(Rate.perMetre(4000), Rate.perMetre(8001)), read.density());
     assertEquals(0, png[find(png, "sRGB") + 4]);
   }

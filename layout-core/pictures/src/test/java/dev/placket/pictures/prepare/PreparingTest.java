@@ -13,7 +13,7 @@ import dev.placket.layout.units.Length;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
 import java.nio.charset.StandardCharsets;
@@ -35,9 +35,9 @@ class PreparingTest {
   }
 
   /** The drawing at 306 mm of ink, laid on white with a white border of 20 pixels. */
-  private static Raster onWhite(double perInch) throws Exception {
+  private static RasterPicture onWhite(double perInch) throws Exception {
     PixelGrid grid = Preparing.drawing(drawing(), Length.mm(306), perInch).grid();
-    return (Raster)
+    return (RasterPicture)
         read(
             PngWriter.encode(
                 Grids.of(
@@ -67,7 +67,7 @@ class PreparingTest {
 
   @Test
   void twiceTheDensityHasFourTimesThePixels() throws Exception {
-    Raster raster = onWhite(400);
+    RasterPicture raster = onWhite(400);
     PixelSize one = Preparing.raster(raster, Length.mm(180), 100, Clearing.NONE).size();
     PixelSize two = Preparing.raster(raster, Length.mm(180), 200, Clearing.NONE).size();
     assertEquals(4, (double) two.width() * two.height() / one.width() / one.height(), 0.01);
@@ -77,7 +77,8 @@ class PreparingTest {
   void preparingTwiceIsPreparingOnce() throws Exception {
     byte[] once = Preparing.raster(onWhite(300), Length.mm(180), 150, Clearing.FROM_BORDER).png();
     byte[] twice =
-        Preparing.raster((Raster) read(once), Length.mm(180), 150, Clearing.FROM_BORDER).png();
+        Preparing.raster((RasterPicture) read(once), Length.mm(180), 150, Clearing.FROM_BORDER)
+            .png();
     assertArrayEquals(once, twice);
   }
 
@@ -85,17 +86,18 @@ class PreparingTest {
   void aDrawingMadeReadyStaysAsItIs() throws Exception {
     byte[] once = Preparing.drawing(drawing(), Length.mm(180), 200).png();
     byte[] twice =
-        Preparing.raster((Raster) read(once), Length.mm(180), 200, Clearing.FROM_BORDER).png();
+        Preparing.raster((RasterPicture) read(once), Length.mm(180), 200, Clearing.FROM_BORDER)
+            .png();
     assertArrayEquals(once, twice);
   }
 
   @Test
   void nothingIsEnlargedAndTheSizeOnPaperIsStated() throws Exception {
-    Raster raster = onWhite(100);
+    RasterPicture raster = onWhite(100);
     ReadyPicture ready = Preparing.raster(raster, Length.mm(306), 200, Clearing.FROM_BORDER);
     assertEquals(raster.inkedBox().width(), ready.size().width());
     assertTrue(ready.cleared());
-    Raster again = (Raster) read(ready.png());
+    RasterPicture again = (RasterPicture) read(ready.png());
     PixelDensity stated = requireNonNull(again.density());
     // 100 pixels to the inch are 3937 to the metre; the ink is cut to whole pixels.
     assertEquals(3937, stated.x().perMetre(), 15);
@@ -104,7 +106,7 @@ class PreparingTest {
 
   @Test
   void clearedAndLaidOnWhiteItIsThePicture() throws Exception {
-    Raster raster = onWhite(200);
+    RasterPicture raster = onWhite(200);
     PixelGrid kept = Preparing.raster(raster, Length.mm(180), 130, Clearing.NONE).grid();
     PixelGrid clear = Preparing.raster(raster, Length.mm(180), 130, Clearing.FROM_BORDER).grid();
     assertEquals(0, clear.at(0, 0));
@@ -120,7 +122,7 @@ class PreparingTest {
 
   @Test
   void aPictureThatKeepsItsGroundIsPrintedWhole() throws Exception {
-    Raster raster = onWhite(100);
+    RasterPicture raster = onWhite(100);
     // The longer side of all of it at 100 mm and 90 to the inch: 354.3 pixels, rounded up.
     ReadyPicture ready = ToPrint.whole(raster, Length.mm(100)).ready(90);
     assertEquals(355, ready.size().width());

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
@@ -38,7 +38,7 @@ class ColourProfileTest {
     for (int i = 0; i < samples.length; i++) {
       samples[i] = i % channels == 3 ? 128 : i / channels;
     }
-    Raster read = read(png.write(samples));
+    RasterPicture read = read(png.write(samples));
     int[] row = new int[STEPS];
     try (RowReader rows = read.rows()) {
       rows.next(row);
@@ -73,7 +73,7 @@ class ColourProfileTest {
     byte[] whole = ICC_Profile.getInstance(ColorSpace.CS_LINEAR_RGB).getData();
     PngWriter png = new PngWriter(2, 1, 8, 2);
     png.before.add(part(Arrays.copyOf(whole, kept)));
-    Raster read = read(png.write(new int[] {10, 20, 30, 200, 210, 220}));
+    RasterPicture read = read(png.write(new int[] {10, 20, 30, 200, 210, 220}));
     assertTrue(read.notes().toString().contains("profile cannot be read"), read.notes()::toString);
     int[] row = new int[2];
     try (RowReader rows = read.rows()) {
@@ -86,12 +86,13 @@ class ColourProfileTest {
   void aProfileForOtherChannelsIsPassedOver() throws Exception {
     PngWriter png = new PngWriter(2, 1, 8, 0);
     png.before.add(part(ICC_Profile.getInstance(ColorSpace.CS_LINEAR_RGB).getData()));
-    Raster read = read(png.write(new int[] {10, 200}));
+    RasterPicture read = read(png.write(new int[] {10, 200}));
     assertTrue(read.notes().toString().contains("profile cannot be read"), read.notes()::toString);
   }
 
-  private static Raster read(byte[] png) throws PictureException {
-    return (Raster) PictureReader.read(PictureSource.of("part.png", png), ReadLimits.DEFAULT);
+  private static RasterPicture read(byte[] png) throws PictureException {
+    return (RasterPicture)
+        PictureReader.read(PictureSource.of("part.png", png), ReadLimits.DEFAULT);
   }
 
   private static byte[] part(byte[] profile) throws IOException {

@@ -11,7 +11,7 @@ import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.Rate;
 import dev.placket.pictures.PictureProbe;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
@@ -113,7 +113,8 @@ class JpegTest {
       throws Exception {
     byte[] exif = ExifBlock.of(true).orientation(way).density(300, 1, 150, 1, 2).bytes();
     byte[] jpeg = JpegWriter.of(corners()).exif(exif).bytes();
-    Raster r = (Raster) PictureReader.read(PictureSource.of("try.jpg", jpeg), ReadLimits.DEFAULT);
+    RasterPicture r =
+        (RasterPicture) PictureReader.read(PictureSource.of("try.jpg", jpeg), ReadLimits.DEFAULT);
     PictureProbe p = probe(jpeg);
     boolean swapped = way >= 5;
     assertEquals(swapped ? new PixelSize(32, 64) : new PixelSize(64, 32), p.pixels());
@@ -141,8 +142,8 @@ class JpegTest {
     // A grey colour space of Java is linear: read through it, 128 comes out as 188.
     BufferedImage grey = new BufferedImage(32, 32, BufferedImage.TYPE_BYTE_GRAY);
     grey.getRaster().setSamples(0, 0, 32, 32, 0, filled(32 * 32, 128));
-    Raster r =
-        (Raster)
+    RasterPicture r =
+        (RasterPicture)
             PictureReader.read(
                 PictureSource.of("a.jpg", JpegWriter.of(grey).bytes()), ReadLimits.DEFAULT);
     near(0x808080, r.image().getRGB(16, 16));
@@ -160,7 +161,8 @@ class JpegTest {
   void printingColoursAreReadWithAndWithoutTheTransform(int transform) throws Exception {
     int[][] inks = {{0, 0, 0, 0}, {0, 0, 0, 255}, {255, 0, 0, 0}, {0, 255, 255, 0}};
     byte[] jpeg = JpegWriter.cmyk(inks, transform);
-    Raster r = (Raster) PictureReader.read(PictureSource.of("a.jpg", jpeg), ReadLimits.DEFAULT);
+    RasterPicture r =
+        (RasterPicture) PictureReader.read(PictureSource.of("a.jpg", jpeg), ReadLimits.DEFAULT);
     assertTrue(r.notes().toString().contains("CMYK"), r.notes()::toString);
     BufferedImage seen = r.image();
     int white = seen.getRGB(8, 8);
@@ -209,7 +211,7 @@ class JpegTest {
   private static int[] pixels(byte[] jpeg, ReadLimits limits) throws Exception {
     PictureSource source = new MemorySource("a.jpg", jpeg);
     try (SourceBytes bytes = new SourceBytes(source);
-        RowReader rows = RasterFile.open(Format.JPEG, source, bytes, limits, true).stored()) {
+        RowReader rows = RasterFile.open(RasterFormat.JPEG, source, bytes, limits, true).stored()) {
       return Pixels.of(rows).argb();
     }
   }

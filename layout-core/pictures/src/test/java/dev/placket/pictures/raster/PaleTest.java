@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureSource;
@@ -34,14 +34,15 @@ class PaleTest {
   @ParameterizedTest
   @ValueSource(ints = {214, 216, 220, 230, 240, 250, 253, 254})
   void paleGreyIsPlacedWhole(int level) throws Exception {
-    Raster read = (Raster) PictureReader.read(grey(level), ReadLimits.DEFAULT);
+    RasterPicture read = (RasterPicture) PictureReader.read(grey(level), ReadLimits.DEFAULT);
     assertEquals(ALL, read.inkedBox());
     assertEquals(Ground.OPAQUE_OTHER, read.ground());
   }
 
   @Test
   void soIsWhiteClothWithItsWeave() throws Exception {
-    Raster read = (Raster) PictureReader.read(grey(236, 240, 244, 255), ReadLimits.DEFAULT);
+    RasterPicture read =
+        (RasterPicture) PictureReader.read(grey(236, 240, 244, 255), ReadLimits.DEFAULT);
     assertEquals(ALL, read.inkedBox());
     assertEquals(ALL, PictureReader.probe(grey(250, 255), ReadLimits.DEFAULT).inkedBox());
   }

@@ -11,7 +11,7 @@ import dev.placket.layout.density.PixelDensity;
 import dev.placket.layout.density.Rate;
 import dev.placket.pictures.PictureProbe;
 import dev.placket.pictures.PictureReader;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
@@ -111,7 +111,7 @@ class PngTest {
   private static Pixels stored(byte[] png) throws PictureException, IOException {
     PictureSource source = PictureSource.of("try.png", png);
     try (SourceBytes bytes = new SourceBytes(source)) {
-      RasterFile file = RasterFile.open(Format.PNG, source, bytes, ReadLimits.DEFAULT, true);
+      RasterFile file = RasterFile.open(RasterFormat.PNG, source, bytes, ReadLimits.DEFAULT, true);
       try (RowReader rows = file.stored()) {
         return Pixels.of(rows);
       }
@@ -192,8 +192,8 @@ class PngTest {
     assertNull(probe.density());
     assertEquals(0.5, probe.pixelAspect());
     assertTrue(probe.notes().toString().contains("not square"), probe.notes()::toString);
-    Raster raster =
-        (Raster) PictureReader.read(PictureSource.of("a.png", bytes), ReadLimits.DEFAULT);
+    RasterPicture raster =
+        (RasterPicture) PictureReader.read(PictureSource.of("a.png", bytes), ReadLimits.DEFAULT);
     // Pixels half as wide as high: the picture is seen twice as high as it has rows for.
     assertEquals(4, raster.width());
     assertEquals(8, raster.height());

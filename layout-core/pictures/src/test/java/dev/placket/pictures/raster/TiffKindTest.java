@@ -132,7 +132,8 @@ class TiffKindTest {
   static Pixels stored(byte[] bytes) throws Exception {
     PictureSource source = PictureSource.of("try", bytes);
     try (SourceBytes in = new SourceBytes(source)) {
-      Format format = java.util.Objects.requireNonNull(Format.of(in.first(Format.ENOUGH)));
+      RasterFormat format =
+          java.util.Objects.requireNonNull(RasterFormat.of(in.first(RasterFormat.ENOUGH)));
       try (RowReader rows =
           RasterFile.open(format, source, in, ReadLimits.DEFAULT, true).stored()) {
         return Pixels.of(rows);

@@ -1,6 +1,6 @@
 package dev.placket.workbooks.geometry;
 
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
@@ -35,7 +35,7 @@ public final class PrintPages {
     this.narrow = grid.changed(-tolerance);
     this.wide = grid.changed(tolerance);
     this.setup = setup;
-    Paper paper = setup.paper();
+    PaperSize paper = setup.paper();
     double across = paper.width().pt() - setup.margins().left().pt() - setup.margins().right().pt();
     double down = paper.height().pt() - setup.margins().top().pt() - setup.margins().bottom().pt();
     this.roomAcross = Math.max(1, Emu.ofPoints(across));

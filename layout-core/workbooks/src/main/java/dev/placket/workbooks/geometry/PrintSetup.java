@@ -1,7 +1,7 @@
 package dev.placket.workbooks.geometry;
 
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param rowBreaks rows before which a page ends
  */
 public record PrintSetup(
-    Paper paper,
+    PaperSize paper,
     Margins margins,
     int percent,
     @Nullable FitPages fit,

@@ -50,7 +50,7 @@ public record Relations(String part, List<Relation> list) {
     return new Relations(part, list);
   }
 
-  private static Relation relation(String part, Element e) {
+  private static Relation relation(String part, XmlElement e) {
     String type = e.get("Type", "");
     String target = e.get("Target", "");
     boolean external = e.get("TargetMode", "").equals("External");

@@ -5,7 +5,7 @@ import dev.placket.packs.refusal.Refusal;
 /** Takes the elements and texts of a part in document order. */
 public interface Visitor {
   /** An element begins. */
-  void start(Element element) throws Refusal;
+  void start(XmlElement element) throws Refusal;
 
   /** The element of that name ends. */
   default void end(String name) throws Refusal {}

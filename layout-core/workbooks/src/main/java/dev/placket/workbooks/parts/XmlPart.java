@@ -86,7 +86,7 @@ public final class XmlPart {
           if (depth >= limits.depth()) {
             throw damaged(what, reader, "elements lie more than " + limits.depth() + " deep");
           }
-          visitor.start(new Element(reader, depth++));
+          visitor.start(new XmlElement(reader, depth++));
         }
         case XMLStreamConstants.END_ELEMENT -> {
           depth--;

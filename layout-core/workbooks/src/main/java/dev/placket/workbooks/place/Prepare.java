@@ -17,7 +17,7 @@ import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.placed.RasterPrint;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.Drawing;
-import dev.placket.pictures.Raster;
+import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.Place;
@@ -74,7 +74,7 @@ final class Prepare {
     FlatSet.Item item = new FlatSet.Item(of.file(), flat, of.caption(), of.spots());
     Placement at = fit.placement(flat.id());
     Length target = Length.pt(aimedScale * flat.ink().longestSide());
-    return item.file().picture() instanceof Raster raster
+    return item.file().picture() instanceof RasterPicture raster
         ? raster(item, raster, at, target)
         : drawing(item, (Drawing) item.file().picture(), at, target);
   }
@@ -133,7 +133,7 @@ final class Prepare {
     return (int) Math.max(1, Math.ceil(exact - 1e-9));
   }
 
-  private Anchored raster(FlatSet.Item item, Raster raster, Placement at, Length target) {
+  private Anchored raster(FlatSet.Item item, RasterPicture raster, Placement at, Length target) {
     InkedBox ink = item.flat().ink();
     double scale = at.scale().doubleValue();
     Length width = Length.pt(ink.width() * scale);

@@ -9,7 +9,7 @@ import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.plan.Planner;
-import dev.placket.layout.sheet.Window;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.SheetSpacing;
@@ -155,7 +155,7 @@ public final class WorksheetFit {
 
   /** A window that a flat names may have come out as several. */
   private static List<Flat> in(PageRoom room, List<Flat> flats) {
-    List<String> all = room.sheet().windows().stream().map(Window::name).toList();
+    List<String> all = room.sheet().windows().stream().map(SheetWindow::name).toList();
     return flats.stream().map(f -> f.withWindows(own(f.windows(), all))).toList();
   }
 
@@ -167,7 +167,7 @@ public final class WorksheetFit {
 
   /** What to say where a page has nothing blank of a window that a flat names; else null. */
   private @Nullable Fault lacking(PageRoom room, List<Flat> flats) {
-    List<String> all = room.sheet().windows().stream().map(Window::name).toList();
+    List<String> all = room.sheet().windows().stream().map(SheetWindow::name).toList();
     for (Flat flat : flats) {
       if (!all.containsAll(flat.windows())) {
         return noRoom(

@@ -5,7 +5,7 @@ import dev.placket.workbooks.geometry.CellRange;
 import dev.placket.workbooks.geometry.Emu;
 import dev.placket.workbooks.geometry.Grid;
 import dev.placket.workbooks.geometry.Tracks;
-import dev.placket.workbooks.parts.Element;
+import dev.placket.workbooks.parts.XmlElement;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -75,7 +75,7 @@ final class Cells {
     return Emu.ofPoints(Math.max(0, Math.min(MOST_POINTS, points)));
   }
 
-  void start(Element e) throws Refusal {
+  void start(XmlElement e) throws Refusal {
     switch (e.name()) {
       case "row" -> row(e);
       case "c" -> cell(e);
@@ -102,7 +102,7 @@ final class Cells {
     }
   }
 
-  private void row(Element e) throws Refusal {
+  private void row(XmlElement e) throws Refusal {
     tally.one();
     row = e.whole("r", row + 2) - 1;
     column = -1;
@@ -116,7 +116,7 @@ final class Cells {
     }
   }
 
-  private void cell(Element e) throws Refusal {
+  private void cell(XmlElement e) throws Refusal {
     tally.one();
     String at = e.get("r");
     if (at == null) {

@@ -1,7 +1,7 @@
 package dev.placket.workbooks.read;
 
-import dev.placket.workbooks.parts.Element;
 import dev.placket.workbooks.parts.Visitor;
+import dev.placket.workbooks.parts.XmlElement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -29,7 +29,7 @@ final class DrawnReader implements Visitor {
   }
 
   @Override
-  public void start(Element e) {
+  public void start(XmlElement e) {
     depth = e.depth() + 1;
     text.setLength(0);
     if (anchorDepth < 0 && ANCHORS.contains(e.name())) {
@@ -49,7 +49,7 @@ final class DrawnReader implements Visitor {
     extent = new long[2];
   }
 
-  private void inside(Element e) {
+  private void inside(XmlElement e) {
     boolean direct = e.depth() == anchorDepth + 1;
     switch (e.name()) {
       case "from", "to" -> {

@@ -1,13 +1,13 @@
 package dev.placket.workbooks.read;
 
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
 import dev.placket.workbooks.geometry.CellRange;
 import dev.placket.workbooks.geometry.Grid;
 import dev.placket.workbooks.geometry.PaperCode;
 import dev.placket.workbooks.geometry.PrintSetup;
-import dev.placket.workbooks.parts.Element;
+import dev.placket.workbooks.parts.XmlElement;
 import java.util.Collection;
 import java.util.List;
 import java.util.SortedSet;
@@ -29,7 +29,7 @@ final class PrintReader {
   private int across = 1;
   private int down = 1;
   private int percent = WHOLE;
-  private Paper paper = PaperCode.paper(PaperCode.UNSTATED).orElseThrow();
+  private PaperSize paper = PaperCode.paper(PaperCode.UNSTATED).orElseThrow();
   private boolean landscape;
   private boolean stated;
   private boolean centredAcross;
@@ -49,7 +49,7 @@ final class PrintReader {
     this.notes = notes;
   }
 
-  void start(Element e) {
+  void start(XmlElement e) {
     switch (e.name()) {
       case "pageSetUpPr" -> fits = e.flag("fitToPage", false);
       case "printOptions" -> {
@@ -67,7 +67,7 @@ final class PrintReader {
     }
   }
 
-  private void margins(Element e) {
+  private void margins(XmlElement e) {
     margins =
         new Margins(
             margin(e, "top", 0.75),
@@ -76,7 +76,7 @@ final class PrintReader {
             margin(e, "left", 0.7));
   }
 
-  private Length margin(Element e, String side, double usual) {
+  private Length margin(XmlElement e, String side, double usual) {
     double inches = e.number(side, usual);
     if (inches >= 0 && inches < MOST_MARGIN) {
       return Length.in(inches);
@@ -85,7 +85,7 @@ final class PrintReader {
     return Length.in(usual);
   }
 
-  private void page(Element e) {
+  private void page(XmlElement e) {
     stated = true;
     String width = e.get("paperWidth");
     String height = e.get("paperHeight");
@@ -101,7 +101,7 @@ final class PrintReader {
   }
 
   /** A whole number of the page; one out of range costs a note, a very large one counts as most. */
-  private int setting(Element e, String name, int usual, int least, int most) {
+  private int setting(XmlElement e, String name, int usual, int least, int most) {
     String value = e.get(name, String.valueOf(usual)).strip();
     if (value.matches("[0-9]{1,18}")) {
       long number = Long.parseLong(value);
@@ -114,17 +114,17 @@ final class PrintReader {
   }
 
   /** The paper of a number; 0 stands for none, which is what many writers state. */
-  private Paper paper(@Nullable String number) {
+  private PaperSize paper(@Nullable String number) {
     String code = number == null ? "" : number.strip();
     stated = !code.isEmpty() && !code.equals("0");
-    Paper known =
+    PaperSize known =
         code.matches("[0-9]{1,3}") ? PaperCode.paper(Integer.parseInt(code)).orElse(null) : null;
     return known != null || !stated ? orUsual(known) : unknown("paper number " + code);
   }
 
-  private Paper paper(String width, String height) {
+  private PaperSize paper(String width, String height) {
     try {
-      Paper own = new Paper("paper", Length.parse(width), Length.parse(height));
+      PaperSize own = new PaperSize("paper", Length.parse(width), Length.parse(height));
       if (Math.max(own.width().mm(), own.height().mm()) <= MOST_MM) {
         return own;
       }
@@ -134,7 +134,7 @@ final class PrintReader {
     return unknown("paper of " + width + " × " + height);
   }
 
-  private Paper unknown(String what) {
+  private PaperSize unknown(String what) {
     notes.add(
         "is printed on "
             + what
@@ -143,7 +143,7 @@ final class PrintReader {
     return orUsual(null);
   }
 
-  private static Paper orUsual(@Nullable Paper paper) {
+  private static PaperSize orUsual(@Nullable PaperSize paper) {
     return paper == null ? PaperCode.paper(PaperCode.UNSTATED).orElseThrow() : paper;
   }
 

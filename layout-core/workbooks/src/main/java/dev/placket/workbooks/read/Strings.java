@@ -1,9 +1,9 @@
 package dev.placket.workbooks.read;
 
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.workbooks.parts.Element;
 import dev.placket.workbooks.parts.Parts;
 import dev.placket.workbooks.parts.Visitor;
+import dev.placket.workbooks.parts.XmlElement;
 import dev.placket.workbooks.parts.XmlPart;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +25,7 @@ final class Strings implements Visitor {
   private boolean aside;
 
   @Override
-  public void start(Element e) {
+  public void start(XmlElement e) {
     switch (e.name()) {
       case "si" -> text.setLength(0);
       case "rPh" -> aside = true;

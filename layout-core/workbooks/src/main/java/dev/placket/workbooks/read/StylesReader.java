@@ -1,9 +1,9 @@
 package dev.placket.workbooks.read;
 
 import dev.placket.packs.refusal.Refusal;
-import dev.placket.workbooks.parts.Element;
 import dev.placket.workbooks.parts.Parts;
 import dev.placket.workbooks.parts.Visitor;
+import dev.placket.workbooks.parts.XmlElement;
 import dev.placket.workbooks.parts.XmlPart;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -34,7 +34,7 @@ final class StylesReader implements Visitor {
   }
 
   @Override
-  public void start(Element e) {
+  public void start(XmlElement e) {
     String in = open.isEmpty() ? "" : open.peek();
     switch (in) {
       case "fonts" -> fonts.add(new Font("", CellStyles.Look.PLAIN.points(), false));
@@ -62,7 +62,7 @@ final class StylesReader implements Visitor {
     return open.contains(outer);
   }
 
-  private void font(Element e) {
+  private void font(XmlElement e) {
     if (!within("fonts")) {
       return;
     }
@@ -81,7 +81,7 @@ final class StylesReader implements Visitor {
     return points >= 1 && points <= 409 ? points : other;
   }
 
-  private void fill(Element e) {
+  private void fill(XmlElement e) {
     if (within("fills")) {
       boolean pattern = e.name().equals("patternFill");
       boolean drawn = !pattern || !e.get("patternType", "none").equals("none");
@@ -90,13 +90,13 @@ final class StylesReader implements Visitor {
   }
 
   /** A solid ground of white is no fill to the eye. */
-  private void colour(Element e) {
+  private void colour(XmlElement e) {
     if (within("fills") && e.name().equals("fgColor") && white(e)) {
       fills.set(fills.size() - 1, false);
     }
   }
 
-  private static boolean white(Element e) {
+  private static boolean white(XmlElement e) {
     String rgb = e.get("rgb", "");
     return rgb.equalsIgnoreCase("FFFFFFFF")
         || rgb.equalsIgnoreCase("00FFFFFF")
@@ -105,7 +105,7 @@ final class StylesReader implements Visitor {
         || e.get("indexed", "").equals("65");
   }
 
-  private void border(Element e) {
+  private void border(XmlElement e) {
     if (within("borders")) {
       String style = e.get("style", "none");
       double usual = style.startsWith("medium") ? 2 : style.equals("slantDashDot") ? 2 : 1;
@@ -113,12 +113,12 @@ final class StylesReader implements Visitor {
     }
   }
 
-  private void format(Element e) {
+  private void format(XmlElement e) {
     formats.add(new int[] {e.whole("fontId", 0), e.whole("fillId", 0), e.whole("borderId", 0)});
     aligns.add(CellStyles.Align.LEFT);
   }
 
-  private void align(Element e) {
+  private void align(XmlElement e) {
     if (!within("cellXfs") || !e.name().equals("alignment")) {
       return;
     }

@@ -2,11 +2,11 @@ package dev.placket.workbooks.read;
 
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.fault.Fault;
-import dev.placket.workbooks.parts.Element;
 import dev.placket.workbooks.parts.Parts;
 import dev.placket.workbooks.parts.Relation;
 import dev.placket.workbooks.parts.Relations;
 import dev.placket.workbooks.parts.Visitor;
+import dev.placket.workbooks.parts.XmlElement;
 import dev.placket.workbooks.parts.XmlPart;
 import dev.placket.workbooks.refusal.WorkbookSetting;
 import java.util.ArrayList;
@@ -61,7 +61,7 @@ public final class WorkbookReader implements Visitor {
   }
 
   @Override
-  public void start(Element e) throws Refusal {
+  public void start(XmlElement e) throws Refusal {
     if (e.depth() == 0) {
       strict = e.namespace().equals(STRICT);
       if (!e.name().equals("workbook") || !(strict || e.namespace().equals(TRANSITIONAL))) {
@@ -91,7 +91,7 @@ public final class WorkbookReader implements Visitor {
     }
   }
 
-  private void worksheet(Element e) throws Refusal {
+  private void worksheet(XmlElement e) throws Refusal {
     Relation relation = relations.get(e.relation("id"));
     int index = sheets++;
     if (relation == null || !relation.type().equals("worksheet")) {

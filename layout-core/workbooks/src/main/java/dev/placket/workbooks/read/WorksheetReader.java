@@ -9,11 +9,11 @@ import dev.placket.workbooks.geometry.DigitWidth;
 import dev.placket.workbooks.geometry.Emu;
 import dev.placket.workbooks.geometry.Grid;
 import dev.placket.workbooks.geometry.Tracks;
-import dev.placket.workbooks.parts.Element;
 import dev.placket.workbooks.parts.Parts;
 import dev.placket.workbooks.parts.Relation;
 import dev.placket.workbooks.parts.Relations;
 import dev.placket.workbooks.parts.Visitor;
+import dev.placket.workbooks.parts.XmlElement;
 import dev.placket.workbooks.parts.XmlPart;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -166,7 +166,7 @@ public final class WorksheetReader {
     }
 
     @Override
-    public void start(Element e) throws Refusal {
+    public void start(XmlElement e) throws Refusal {
       if (inData) {
         cells.start(e);
         return;
@@ -235,13 +235,13 @@ public final class WorksheetReader {
       }
     }
 
-    private void format(Element e) {
+    private void format(XmlElement e) {
       int characters = e.whole("baseColWidth", USUAL_CHARACTERS);
       usualWidth = e.number("defaultColWidth", ColumnWidth.ofCharacters(characters, digit));
       cells.usualHeight(e.number("defaultRowHeight", 15), e.flag("zeroHeight", false));
     }
 
-    private void column(Element e) {
+    private void column(XmlElement e) {
       int first = Math.max(0, e.whole("min", 1) - 1);
       int end = Math.min(Grid.COLUMNS, e.whole("max", first + 1));
       if (end <= first) {

@@ -5,9 +5,9 @@ import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.workbooks.geometry.CellRange;
 import dev.placket.workbooks.geometry.Emu;
 import dev.placket.workbooks.geometry.Grid;
@@ -179,9 +179,9 @@ public final class FindRoom {
     }
   }
 
-  private static List<Window> named(
+  private static List<SheetWindow> named(
       List<GridArea> windows, Map<String, CellRange> names, GridCuts columns, GridCuts rows) {
-    List<Window> list = new ArrayList<>();
+    List<SheetWindow> list = new ArrayList<>();
     for (GridArea a : windows) {
       CellRange cells = cells(a, columns, rows);
       String name =
@@ -190,7 +190,7 @@ public final class FindRoom {
               .map(Map.Entry::getKey)
               .findFirst()
               .orElse("");
-      list.add(new Window(name.isEmpty() ? cells.toString() : name + " " + cells, a));
+      list.add(new SheetWindow(name.isEmpty() ? cells.toString() : name + " " + cells, a));
     }
     return list;
   }
@@ -199,8 +199,8 @@ public final class FindRoom {
       List<GridArea> covered, GridCuts columns, GridCuts rows) {
     List<LabelledCell> list = new ArrayList<>();
     for (GridArea a : covered) {
-      Box box =
-          new Box(
+      Rect box =
+          new Rect(
               columns.place(a.columnStart()),
               rows.place(a.rowStart()),
               columns.place(a.columnEnd()),
@@ -223,7 +223,7 @@ public final class FindRoom {
       double to = along.place(along.line(r.end()));
       if (across.track(line) == r.line() && to > from) {
         double at = across.place(line);
-        Box axis = r.level() ? new Box(from, at, to, at) : new Box(at, from, at, to);
+        Rect axis = r.level() ? new Rect(from, at, to, at) : new Rect(at, from, at, to);
         list.add(new Rule(axis, Length.pt(r.pixels() * points)));
       }
     }

@@ -1,10 +1,10 @@
 package dev.placket.workbooks.show;
 
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Rule;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.Lettering;
 import dev.placket.workbooks.geometry.CellRange;
 import dev.placket.workbooks.geometry.Grid;
@@ -56,7 +56,7 @@ public final class Preview {
    *     to the inch
    */
   public static BufferedImage of(Fitted fitted, Lettering lettering, long most) {
-    Paper paper = fitted.room().sheet().paper();
+    PaperSize paper = fitted.room().sheet().paper();
     double scale = scale(paper, most);
     BufferedImage image =
         new BufferedImage(
@@ -78,12 +78,12 @@ public final class Preview {
 
   /** The pixels that the picture has, where it has at most so many. */
   public static long pixels(Fitted fitted, long most) {
-    Paper paper = fitted.room().sheet().paper();
+    PaperSize paper = fitted.room().sheet().paper();
     double scale = scale(paper, most);
     return (long) side(paper.width(), scale) * side(paper.height(), scale);
   }
 
-  private static double scale(Paper paper, long most) {
+  private static double scale(PaperSize paper, long most) {
     return Math.min(1, Math.sqrt(most / (paper.width().pt() * paper.height().pt())));
   }
 
@@ -99,7 +99,7 @@ public final class Preview {
     g.setColor(INK);
     g.fill(letters);
     for (Rule rule : fitted.room().sheet().rules()) {
-      Box a = rule.axis();
+      Rect a = rule.axis();
       g.setColor(INK);
       g.setStroke(new BasicStroke((float) Math.max(0.3, rule.width().pt())));
       g.draw(new Line2D.Double(a.left(), a.top(), a.right(), a.bottom()));
@@ -109,8 +109,8 @@ public final class Preview {
         new BasicStroke(
             0.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {5, 3}, 0));
     Path2D names = new Path2D.Double();
-    for (Window window : fitted.room().sheet().windows()) {
-      Box b = fitted.room().sheet().box(window);
+    for (SheetWindow window : fitted.room().sheet().windows()) {
+      Rect b = fitted.room().sheet().box(window);
       g.draw(new Rectangle2D.Double(b.left() + 1, b.top() + 1, b.width() - 2, b.height() - 2));
       text("window " + window.name(), b.left() + 3, b.top() + 8, b, 6, names);
     }
@@ -120,7 +120,7 @@ public final class Preview {
   }
 
   private void hatch(Mark mark) {
-    Box b = box(mark.range().common(fitted.room().page().cells()));
+    Rect b = box(mark.range().common(fitted.room().page().cells()));
     Shape before = g.getClip();
     Rectangle2D r = new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height());
     g.clip(r);
@@ -158,7 +158,7 @@ public final class Preview {
       CellRange range = mark.range().common(page);
       CellRange run = running.get(spot(range.right(), range.top()));
       range = run == null ? range : range.around(run.common(page));
-      Box b = box(range);
+      Rect b = box(range);
       double size = Math.min(9, b.height() * 0.7);
       g.setColor(INK);
       text(said, b.left() + 1.5, (b.top() + b.bottom()) / 2 + size * 0.35, b, size, letters);
@@ -166,7 +166,7 @@ public final class Preview {
   }
 
   /** What stays in its room is filled with all else, since one shape is filled sooner than many. */
-  private void text(String words, double x, double y, Box within, double size, Path2D letters) {
+  private void text(String words, double x, double y, Rect within, double size, Path2D letters) {
     if (within.height() < LEAST_FOR_TEXT || within.width() <= 0) {
       return;
     }
@@ -186,7 +186,7 @@ public final class Preview {
   private void picture(Anchored picture) {
     var spot = picture.at();
     PrintedScale scale = scale();
-    Box corner = box(CellRange.cell(spot.column(), spot.row()));
+    Rect corner = box(CellRange.cell(spot.column(), spot.row()));
     double left = corner.left() + scale.printedPoints(spot.across());
     double top = corner.top() + scale.printedPoints(spot.down());
     double width = scale.printedPoints(picture.width());
@@ -206,7 +206,7 @@ public final class Preview {
   }
 
   private void legend() {
-    Paper paper = fitted.room().sheet().paper();
+    PaperSize paper = fitted.room().sheet().paper();
     String words =
         "Worksheet "
             + fitted.worksheet().name()
@@ -230,13 +230,13 @@ public final class Preview {
   }
 
   /** Where cells lie on the paper, in points. */
-  private Box box(CellRange cells) {
+  private Rect box(CellRange cells) {
     var room = fitted.room();
     CellRange page = room.page().cells();
     var columns = room.narrow().columns();
     var rows = room.narrow().rows();
     PrintedScale scale = scale();
-    return new Box(
+    return new Rect(
         room.page().left() + scale.printedPoints(columns.between(page.left(), cells.left())),
         room.page().top() + scale.printedPoints(rows.between(page.top(), cells.top())),
         room.page().left() + scale.printedPoints(columns.between(page.left(), cells.right())),

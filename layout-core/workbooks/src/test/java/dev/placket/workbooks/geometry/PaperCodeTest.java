@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,10 +45,10 @@ class PaperCodeTest {
     "66, 420, 594"
   })
   void everySheetOfTheStandardIsKnown(int code, double width, double height) {
-    Paper paper = PaperCode.paper(code).orElseThrow();
+    PaperSize paper = PaperCode.paper(code).orElseThrow();
     assertEquals(width, paper.width().mm(), 1e-9);
     assertEquals(height, paper.height().mm(), 1e-9);
-    for (Paper named : Paper.NAMED) {
+    for (PaperSize named : PaperSize.NAMED) {
       boolean same =
           Math.abs(named.width().mm() - width) < 0.01
               && Math.abs(named.height().mm() - height) < 0.01;
@@ -60,21 +60,21 @@ class PaperCodeTest {
 
   static Stream<Object[]> numbersOfPoi() {
     return Stream.of(
-        new Object[] {PrintSetup.A3_PAPERSIZE, Paper.A3},
-        new Object[] {PrintSetup.A4_PAPERSIZE, Paper.A4},
-        new Object[] {PrintSetup.A4_TRANSVERSE_PAPERSIZE, Paper.A4},
-        new Object[] {PrintSetup.A5_PAPERSIZE, Paper.A5},
-        new Object[] {PrintSetup.LETTER_PAPERSIZE, Paper.LETTER},
-        new Object[] {PrintSetup.NOTE8_PAPERSIZE, Paper.LETTER},
-        new Object[] {PrintSetup.LEGAL_PAPERSIZE, Paper.LEGAL},
-        new Object[] {PrintSetup.TABLOID_PAPERSIZE, Paper.ELEVEN_BY_SEVENTEEN},
-        new Object[] {PrintSetup.ELEVEN_BY_SEVENTEEN_PAPERSIZE, Paper.ELEVEN_BY_SEVENTEEN});
+        new Object[] {PrintSetup.A3_PAPERSIZE, PaperSize.A3},
+        new Object[] {PrintSetup.A4_PAPERSIZE, PaperSize.A4},
+        new Object[] {PrintSetup.A4_TRANSVERSE_PAPERSIZE, PaperSize.A4},
+        new Object[] {PrintSetup.A5_PAPERSIZE, PaperSize.A5},
+        new Object[] {PrintSetup.LETTER_PAPERSIZE, PaperSize.LETTER},
+        new Object[] {PrintSetup.NOTE8_PAPERSIZE, PaperSize.LETTER},
+        new Object[] {PrintSetup.LEGAL_PAPERSIZE, PaperSize.LEGAL},
+        new Object[] {PrintSetup.TABLOID_PAPERSIZE, PaperSize.ELEVEN_BY_SEVENTEEN},
+        new Object[] {PrintSetup.ELEVEN_BY_SEVENTEEN_PAPERSIZE, PaperSize.ELEVEN_BY_SEVENTEEN});
   }
 
   /** Numbers as a second library has them. */
   @ParameterizedTest
   @MethodSource("numbersOfPoi")
-  void namedPapersHaveTheNumbersOfASecondLibrary(short code, Paper paper) {
+  void namedPapersHaveTheNumbersOfASecondLibrary(short code, PaperSize paper) {
     assertSame(paper, PaperCode.paper(code).orElseThrow());
   }
 

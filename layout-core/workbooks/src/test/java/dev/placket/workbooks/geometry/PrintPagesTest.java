@@ -3,7 +3,7 @@ package dev.placket.workbooks.geometry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
 import java.util.List;
 import java.util.TreeSet;
@@ -22,7 +22,7 @@ class PrintPagesTest {
       int percent, PrintSetup.@Nullable FitPages fit, Integer... breaks) {
     // Letter with margins of 0.75 in leaves 504 by 684 points.
     return new PrintSetup(
-        Paper.LETTER,
+        PaperSize.LETTER,
         Margins.all(Length.in(0.75)),
         percent,
         fit,

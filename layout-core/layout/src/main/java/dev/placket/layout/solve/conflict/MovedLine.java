@@ -6,8 +6,8 @@ import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -66,10 +66,10 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
   private double stop() {
     double stop = towardsStart ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
     for (LabelledCell c : behind()) {
-      Box b = c.box();
+      Rect b = c.box();
       stop = nearer(stop, column ? (towardsStart ? b.left() : b.right()) : far(b));
     }
-    for (Window w : sheet.windows()) {
+    for (SheetWindow w : sheet.windows()) {
       for (int edge : new int[] {start(w), end(w)}) {
         boolean ahead = towardsStart ? edge < index : edge > index;
         stop = ahead ? nearer(stop, at(edge)) : stop;
@@ -78,7 +78,7 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
     return stop;
   }
 
-  private double far(Box b) {
+  private double far(Rect b) {
     return towardsStart ? b.top() : b.bottom();
   }
 
@@ -124,17 +124,17 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
     return at(index);
   }
 
-  private int start(Window w) {
+  private int start(SheetWindow w) {
     return column ? w.area().columnStart() : w.area().rowStart();
   }
 
-  private int end(Window w) {
+  private int end(SheetWindow w) {
     return column ? w.area().columnEnd() : w.area().rowEnd();
   }
 
   /** Whether a window begins here, with a labelled cell right behind the line. */
   private boolean freesRoom() {
-    for (Window w : sheet.windows()) {
+    for (SheetWindow w : sheet.windows()) {
       boolean borders = index == (towardsStart ? start(w) : end(w));
       if (borders && behind().stream().anyMatch(c -> beside(c.box(), sheet.box(w)))) {
         return true;
@@ -143,7 +143,7 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
     return false;
   }
 
-  private boolean beside(Box cell, Box window) {
+  private boolean beside(Rect cell, Rect window) {
     return column
         ? cell.top() < window.bottom() - SAME && cell.bottom() > window.top() + SAME
         : cell.left() < window.right() - SAME && cell.right() > window.left() + SAME;
@@ -153,13 +153,13 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
     return sheet.labelledCells().stream().filter(c -> touches(c.box())).toList();
   }
 
-  private boolean touches(Box b) {
+  private boolean touches(Rect b) {
     double edge =
         column ? (towardsStart ? b.right() : b.left()) : (towardsStart ? b.bottom() : b.top());
     return Math.abs(edge - at()) < SAME;
   }
 
-  private Box shifted(Box b, double from, double to) {
+  private Rect shifted(Rect b, double from, double to) {
     double[] x = {b.left(), b.right()};
     double[] y = {b.top(), b.bottom()};
     double[] along = column ? x : y;
@@ -167,7 +167,7 @@ record MovedLine(Sheet sheet, boolean column, int index, boolean towardsStart) {
       along[0] = swept(along[0], from, to);
       along[1] = swept(along[1], from, to);
     }
-    return new Box(x[0], y[0], x[1], y[1]);
+    return new Rect(x[0], y[0], x[1], y[1]);
   }
 
   /** An edge that the line runs over on its way moves along with it, or a box would turn over. */

@@ -6,9 +6,9 @@ import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -56,8 +56,8 @@ final class SheetCures {
     }
   }
 
-  private boolean isInWindow(Box box) {
-    for (Window w : sheet.windows()) {
+  private boolean isInWindow(Rect box) {
+    for (SheetWindow w : sheet.windows()) {
       if (sheet.box(w).overlaps(box)) {
         return true;
       }
@@ -66,8 +66,8 @@ final class SheetCures {
   }
 
   private void addCell(LabelledCell cell) {
-    Box b = cell.box();
-    Box in = sheet.inside();
+    Rect b = cell.box();
+    Rect in = sheet.inside();
     for (Relief.Edge edge : Relief.Edge.values()) {
       boolean free =
           switch (edge) {
@@ -89,13 +89,13 @@ final class SheetCures {
   }
 
   private FitRequest shortened(LabelledCell cell, Relief.Edge edge, double by) {
-    Box b = cell.box();
-    Box less =
+    Rect b = cell.box();
+    Rect less =
         switch (edge) {
-          case LEFT -> new Box(Math.min(b.right(), b.left() + by), b.top(), b.right(), b.bottom());
-          case TOP -> new Box(b.left(), Math.min(b.bottom(), b.top() + by), b.right(), b.bottom());
-          case RIGHT -> new Box(b.left(), b.top(), Math.max(b.left(), b.right() - by), b.bottom());
-          case BOTTOM -> new Box(b.left(), b.top(), b.right(), Math.max(b.top(), b.bottom() - by));
+          case LEFT -> new Rect(Math.min(b.right(), b.left() + by), b.top(), b.right(), b.bottom());
+          case TOP -> new Rect(b.left(), Math.min(b.bottom(), b.top() + by), b.right(), b.bottom());
+          case RIGHT -> new Rect(b.left(), b.top(), Math.max(b.left(), b.right() - by), b.bottom());
+          case BOTTOM -> new Rect(b.left(), b.top(), b.right(), Math.max(b.top(), b.bottom() - by));
         };
     List<LabelledCell> cells =
         sheet.labelledCells().stream()
@@ -144,7 +144,7 @@ final class SheetCures {
         };
     List<Double> columns = new ArrayList<>(sheet.lines().columns());
     List<Double> rows = new ArrayList<>(sheet.lines().rows());
-    Box in = sheet.inside();
+    Rect in = sheet.inside();
     switch (edge) {
       case LEFT -> move(columns, 0, in.left(), -by);
       case TOP -> move(rows, 0, in.top(), -by);

@@ -9,10 +9,10 @@ import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.solve.model.Model;
 import dev.placket.layout.solve.model.Plan;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -101,7 +101,7 @@ final class CheckExactly {
   }
 
   private boolean isOpen(Flat flat, int column, int row) {
-    for (Window w : sheet.windows()) {
+    for (SheetWindow w : sheet.windows()) {
       GridArea a = w.area();
       if ((flat.windows().isEmpty() || flat.windows().contains(w.name()))
           && a.columnStart() <= column
@@ -129,7 +129,7 @@ final class CheckExactly {
     return true;
   }
 
-  private static boolean clear(Footprint b, Box box, double width, double clearance) {
+  private static boolean clear(Footprint b, Rect box, double width, double clearance) {
     double wanted = clearance + width / 2;
     double[] e = b.near();
     double onX = Math.max(box.left() - e[2], e[0] - box.right());

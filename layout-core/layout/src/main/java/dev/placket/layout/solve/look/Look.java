@@ -4,8 +4,8 @@ import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.PlacedBoxes;
 import dev.placket.layout.flat.Flat;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -51,14 +51,14 @@ public record Look(
    * @param fit the answer
    */
   public static Look of(FitRequest request, Fit fit) {
-    List<Box> inks = new ArrayList<>();
+    List<Rect> inks = new ArrayList<>();
     for (int i = 0; i < request.flats().size(); i++) {
       Flat f = request.flats().get(i);
       inks.add(PlacedBoxes.ink(f, fit.placement(f.id())).toBox());
     }
-    Box frame = null;
-    for (Window w : request.sheet().windows()) {
-      Box b = request.sheet().box(w);
+    Rect frame = null;
+    for (SheetWindow w : request.sheet().windows()) {
+      Rect b = request.sheet().box(w);
       frame = frame == null ? b : span(frame, b);
     }
     return of(frame == null ? request.sheet().inside() : frame, inks);
@@ -70,7 +70,7 @@ public record Look(
    * @param frame what they lie in
    * @param boxes one or more, with an area
    */
-  public static Look of(Box frame, List<Box> boxes) {
+  public static Look of(Rect frame, List<Rect> boxes) {
     LookQuarters quarters = new LookQuarters(frame, boxes);
     LookLines lines = new LookLines(boxes);
     LookShapes shapes = new LookShapes(frame, boxes);
@@ -97,8 +97,8 @@ public record Look(
     return (sum + simplicity + density + regularity + economy + homogeneity + rhythm) / 13;
   }
 
-  static Box span(Box a, Box b) {
-    return new Box(
+  static Rect span(Rect a, Rect b) {
+    return new Rect(
         Math.min(a.left(), b.left()),
         Math.min(a.top(), b.top()),
         Math.max(a.right(), b.right()),

@@ -1,6 +1,6 @@
 package dev.placket.layout.solve.look;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -12,37 +12,37 @@ import java.util.function.ToDoubleFunction;
 final class LookLines {
   private static final double SAME = 0.5;
 
-  private final List<Box> boxes;
+  private final List<Rect> boxes;
 
-  LookLines(List<Box> boxes) {
+  LookLines(List<Rect> boxes) {
     this.boxes = boxes;
   }
 
   /** Upright lines: by left edges, middles or right edges, whichever are fewest. */
   int upright() {
-    int left = different(Box::left);
+    int left = different(Rect::left);
     int middle = different(b -> (b.left() + b.right()) / 2);
-    return Math.min(left, Math.min(middle, different(Box::right)));
+    return Math.min(left, Math.min(middle, different(Rect::right)));
   }
 
   /** Level lines: by upper edges, middles or lower edges, whichever are fewest. */
   int level() {
-    int top = different(Box::top);
+    int top = different(Rect::top);
     int middle = different(b -> (b.top() + b.bottom()) / 2);
-    return Math.min(top, Math.min(middle, different(Box::bottom)));
+    return Math.min(top, Math.min(middle, different(Rect::bottom)));
   }
 
   /** How many sizes there are. */
   int sizes() {
     int sizes = 0;
     for (int i = 0; i < boxes.size(); i++) {
-      Box b = boxes.get(i);
+      Rect b = boxes.get(i);
       sizes += boxes.subList(0, i).stream().noneMatch(o -> sameSize(o, b)) ? 1 : 0;
     }
     return sizes;
   }
 
-  private static boolean sameSize(Box a, Box b) {
+  private static boolean sameSize(Rect a, Rect b) {
     return Math.abs(a.width() - b.width()) < SAME && Math.abs(a.height() - b.height()) < SAME;
   }
 
@@ -61,10 +61,10 @@ final class LookLines {
   private double[] spaces() {
     double[] spaces = new double[2 * boxes.size()];
     int count = 0;
-    for (Box b : boxes) {
+    for (Rect b : boxes) {
       double right = Double.POSITIVE_INFINITY;
       double below = Double.POSITIVE_INFINITY;
-      for (Box o : boxes) {
+      for (Rect o : boxes) {
         boolean beside = o.top() < b.bottom() && o.bottom() > b.top() && o.left() >= b.right();
         boolean under = o.left() < b.right() && o.right() > b.left() && o.top() >= b.bottom();
         right = beside ? Math.min(right, o.left() - b.right()) : right;
@@ -80,7 +80,7 @@ final class LookLines {
     return Arrays.copyOf(spaces, count);
   }
 
-  private int different(ToDoubleFunction<Box> edge) {
+  private int different(ToDoubleFunction<Rect> edge) {
     return different(boxes.stream().mapToDouble(edge).toArray());
   }
 

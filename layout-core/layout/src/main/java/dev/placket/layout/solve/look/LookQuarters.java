@@ -1,6 +1,6 @@
 package dev.placket.layout.solve.look;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.Arrays;
 import java.util.List;
 
@@ -22,10 +22,10 @@ final class LookQuarters {
   private final double[] momentY = new double[4];
   private final int[] count = new int[4];
 
-  LookQuarters(Box frame, List<Box> boxes) {
+  LookQuarters(Rect frame, List<Rect> boxes) {
     double middleX = (frame.left() + frame.right()) / 2;
     double middleY = (frame.top() + frame.bottom()) / 2;
-    for (Box b : boxes) {
+    for (Rect b : boxes) {
       for (int q = 0; q < 4; q++) {
         boolean left = q % 2 == 0;
         boolean upper = q < 2;

@@ -1,6 +1,6 @@
 package dev.placket.layout.solve.look;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.List;
 
 /** Measures of {@link Look} from shapes and areas. */
@@ -8,26 +8,26 @@ final class LookShapes {
   /** Sides that please: square, root of two, golden, root of three, double square. */
   private static final double[] PLEASING = {1, 1 / 1.414, 1 / 1.618, 1 / 1.732, 0.5};
 
-  private final Box frame;
-  private final Box layout;
-  private final List<Box> boxes;
+  private final Rect frame;
+  private final Rect layout;
+  private final List<Rect> boxes;
   private final double ink;
 
-  LookShapes(Box frame, List<Box> boxes) {
+  LookShapes(Rect frame, List<Rect> boxes) {
     this.frame = frame;
     this.boxes = boxes;
     this.layout = boxes.stream().reduce(boxes.get(0), Look::span);
     this.ink = boxes.stream().mapToDouble(LookShapes::area).sum();
   }
 
-  private static double area(Box b) {
+  private static double area(Rect b) {
     return b.width() * b.height();
   }
 
   double equilibrium() {
     double x = 0;
     double y = 0;
-    for (Box b : boxes) {
+    for (Rect b : boxes) {
       x += area(b) * (b.left() + b.right() - frame.left() - frame.right()) / 2;
       y += area(b) * (b.top() + b.bottom() - frame.top() - frame.bottom()) / 2;
     }
@@ -39,13 +39,13 @@ final class LookShapes {
 
   double cohesion() {
     double like = 0;
-    for (Box b : boxes) {
+    for (Rect b : boxes) {
       like += alike(b, layout);
     }
     return (alike(layout, frame) + like / boxes.size()) / 2;
   }
 
-  private static double alike(Box a, Box b) {
+  private static double alike(Rect a, Rect b) {
     double ratio = (a.height() / a.width()) / (b.height() / b.width());
     return Math.min(ratio, 1 / ratio);
   }
@@ -58,13 +58,13 @@ final class LookShapes {
 
   double proportion() {
     double sum = 0;
-    for (Box b : boxes) {
+    for (Rect b : boxes) {
       sum += pleasing(b);
     }
     return (sum / boxes.size() + pleasing(layout)) / 2;
   }
 
-  private static double pleasing(Box b) {
+  private static double pleasing(Rect b) {
     double ratio = Math.min(b.height() / b.width(), b.width() / b.height());
     double off = 0.5;
     for (double p : PLEASING) {

@@ -6,8 +6,8 @@ import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -69,7 +69,7 @@ final class FindSpace {
     this.sheet = sheet;
     boolean[] usedColumns = new boolean[sheet.lines().columns().size()];
     boolean[] usedRows = new boolean[sheet.lines().rows().size()];
-    for (Window w : sheet.windows()) {
+    for (SheetWindow w : sheet.windows()) {
       if (flat.windows().isEmpty() || flat.windows().contains(w.name())) {
         GridArea a = w.area();
         windows.add(a);
@@ -95,10 +95,10 @@ final class FindSpace {
     return new FindSpace(sheet, flat, spacing).find();
   }
 
-  private void addObstacle(Box box, double clearance) {
-    Box b = box.grown(clearance);
+  private void addObstacle(Rect box, double clearance) {
+    Rect b = box.grown(clearance);
     for (GridArea a : windows) {
-      Box w = sheet.lines().box(a);
+      Rect w = sheet.lines().box(a);
       boolean meets =
           b.left() < w.right()
               && b.right() > w.left()

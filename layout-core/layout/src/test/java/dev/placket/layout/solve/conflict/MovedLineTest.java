@@ -7,12 +7,12 @@ import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 /** A line that is moved as far as it can stops at the next one, however sums round. */
 class MovedLineTest {
   private static final double LEFT = Length.mm(10).pt();
-  private static final double RIGHT = Paper.A4.landscape().width().pt() - Length.mm(10).pt();
+  private static final double RIGHT = PaperSize.A4.landscape().width().pt() - Length.mm(10).pt();
 
   @Test
   void noLineIsMovedPastTheNext() {
@@ -73,7 +73,7 @@ class MovedLineTest {
     return (line.column() ? lines.columns() : lines.rows()).get(line.index());
   }
 
-  private static double[] along(Box b, MovedLine line) {
+  private static double[] along(Rect b, MovedLine line) {
     return line.column() ? new double[] {b.left(), b.right()} : new double[] {b.top(), b.bottom()};
   }
 
@@ -101,16 +101,16 @@ class MovedLineTest {
           {0, 0, c, down}, {c + 1, 0, across, down}, {c, 0, c + 1, r}, {c, r + 1, c + 1, down}
         }) {
       if (a[0] < a[2] && a[1] < a[3]) {
-        Box box = grid.box(new GridArea(a[0], a[1], a[2], a[3]));
+        Rect box = grid.box(new GridArea(a[0], a[1], a[2], a[3]));
         cells.add(new LabelledCell("cell " + cells.size(), box));
       }
     }
     return new Sheet(
         "ruled",
-        Paper.A4.landscape(),
+        PaperSize.A4.landscape(),
         Margins.all(Length.mm(10)),
         grid,
-        List.of(new Window("shown", new GridArea(c, r, c + 1, r + 1))),
+        List.of(new SheetWindow("shown", new GridArea(c, r, c + 1, r + 1))),
         cells,
         rules(columns, rows));
   }
@@ -127,18 +127,18 @@ class MovedLineTest {
   }
 
   private static Rule rule(double left, double top, double right, double bottom) {
-    return new Rule(new Box(left, top, right, bottom), Length.ZERO);
+    return new Rule(new Rect(left, top, right, bottom), Length.ZERO);
   }
 
   /** A window, and to its right a labelled cell. */
   private static Sheet beside(double line) {
     return new Sheet(
         "beside",
-        Paper.A4.landscape(),
+        PaperSize.A4.landscape(),
         Margins.all(Length.mm(10)),
         new GridLines(List.of(LEFT, line, RIGHT), List.of(100.0, 140.0)),
-        List.of(new Window("shown", new GridArea(0, 0, 1, 1))),
-        List.of(new LabelledCell("text", new Box(line, 100, RIGHT, 140))),
+        List.of(new SheetWindow("shown", new GridArea(0, 0, 1, 1))),
+        List.of(new LabelledCell("text", new Rect(line, 100, RIGHT, 140))),
         List.of());
   }
 }

@@ -14,7 +14,7 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.solve.model.Model;
 import dev.placket.layout.solve.model.Plan;
@@ -23,8 +23,8 @@ import dev.placket.layout.solve.search.Best;
 import dev.placket.layout.solve.search.ProveScale;
 import dev.placket.layout.solve.search.StepCounter;
 import dev.placket.layout.solve.stretch.PairRelations;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -124,7 +124,7 @@ class GrowOnTest {
     for (int c = 0; c < random.nextInt(4); c++) {
       double left = random.nextInt(400);
       double top = random.nextInt(300);
-      Box box = new Box(left, top, left + 30 + random.nextInt(90), top + 20 + random.nextInt(60));
+      Rect box = new Rect(left, top, left + 30 + random.nextInt(90), top + 20 + random.nextInt(60));
       cells.add(new LabelledCell("cell" + c, box));
     }
     List<Flat> flats = new ArrayList<>();
@@ -135,7 +135,7 @@ class GrowOnTest {
     Sheet sheet =
         Sheet.open(
             "random",
-            new Paper("random", Length.pt(500), Length.pt(380)),
+            new PaperSize("random", Length.pt(500), Length.pt(380)),
             Margins.all(Length.pt(10)),
             cells);
     FitRequest request =

@@ -2,18 +2,18 @@ package dev.placket.layout.solve.look;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import dev.placket.layout.units.Box;
+import dev.placket.layout.units.Rect;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Worked by hand from the formulas of Ngo, Teo and Byrne (2003), which come from memory. */
 class LookTest {
   private static final double CLOSE = 1e-9;
-  private static final Box FRAME = new Box(0, 0, 100, 100);
+  private static final Rect FRAME = new Rect(0, 0, 100, 100);
 
   @Test
   void aSquareInTheUpperLeftQuarter() {
-    Look look = Look.of(FRAME, List.of(new Box(0, 0, 50, 50)));
+    Look look = Look.of(FRAME, List.of(new Rect(0, 0, 50, 50)));
     // All weight on one side of both axes.
     assertEquals(0, look.balance(), CLOSE);
     // 2 × 2500 × 25 / (100 × 2500) = 0.5 off on both axes.
@@ -37,7 +37,7 @@ class LookTest {
 
   @Test
   void theSameSquareInTheLowerRightQuarterIsReadLast() {
-    Look look = Look.of(FRAME, List.of(new Box(50, 50, 100, 100)));
+    Look look = Look.of(FRAME, List.of(new Rect(50, 50, 100, 100)));
     // It ranks 4 where 1 is wanted, the others one too low each: 6 of 8.
     assertEquals(0.25, look.sequence(), CLOSE);
   }
@@ -48,10 +48,10 @@ class LookTest {
         Look.of(
             FRAME,
             List.of(
-                new Box(10, 10, 40, 40),
-                new Box(60, 10, 90, 40),
-                new Box(10, 60, 40, 90),
-                new Box(60, 60, 90, 90)));
+                new Rect(10, 10, 40, 40),
+                new Rect(60, 10, 90, 40),
+                new Rect(10, 60, 40, 90),
+                new Rect(60, 60, 90, 90)));
     assertEquals(1, look.balance(), CLOSE);
     assertEquals(1, look.equilibrium(), CLOSE);
     assertEquals(1, look.symmetry(), CLOSE);
@@ -70,7 +70,7 @@ class LookTest {
 
   @Test
   void twoOfUnequalShape() {
-    Look look = Look.of(FRAME, List.of(new Box(0, 0, 40, 20), new Box(60, 0, 80, 40)));
+    Look look = Look.of(FRAME, List.of(new Rect(0, 0, 40, 20), new Rect(60, 0, 80, 40)));
     // Left 800 × 30, right 800 × 20; all above.
     assertEquals(1 - (1 / 3.0 + 1) / 2, look.balance(), CLOSE);
     // x: 2 × (800 × -30 + 800 × 20) / (2 × 100 × 1600); y: 800 × -40 + 800 × -30.

@@ -19,7 +19,7 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.solve.Fitter;
 import dev.placket.layout.units.Length;
@@ -38,7 +38,7 @@ class HeldUnderCaptionTest {
     Sheet sheet =
         Sheet.open(
             "by hand",
-            new Paper("any", Length.pt(200), Length.pt(60)),
+            new PaperSize("any", Length.pt(200), Length.pt(60)),
             Margins.all(Length.ZERO),
             List.of());
     Flat flat =

@@ -22,13 +22,13 @@ import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.sheet.Window;
+import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.solve.Fitter;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.Point;
+import dev.placket.layout.units.PlanePoint;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -43,7 +43,7 @@ class OrderTest {
     Sheet sheet =
         Sheet.open(
             "small",
-            new Paper("small", Length.pt(width), Length.pt(height)),
+            new PaperSize("small", Length.pt(width), Length.pt(height)),
             Margins.all(Length.ZERO),
             List.of());
     return FitRequest.of(sheet, flats, Spacing.NONE.withGap(Length.pt(gap))).withGrowth(false);
@@ -97,11 +97,11 @@ class OrderTest {
     Flat front =
         Flat.of("front", Role.FRONT, InkedBox.ofSize(100, 100))
             .withGroup("v", 1)
-            .withPoints(Map.of("waist", new Point(50, 40)), "waist");
+            .withPoints(Map.of("waist", new PlanePoint(50, 40)), "waist");
     Flat back =
         Flat.of("back", Role.BACK, new InkedBox(3, 7, 103, 107))
             .withGroup("v", 1)
-            .withPoints(Map.of("waist", new Point(50, 67)), "waist");
+            .withPoints(Map.of("waist", new PlanePoint(50, 67)), "waist");
     // 60 t above the waist and 60 t below fill 120; across 780 are free beside 200 and a gap of 20.
     Order order = new Order(0.2, Order.DEFAULT.wishes());
     Fit fit = fit(sheet(1000, 120, 20, List.of(front, back)).withOrder(order));
@@ -116,11 +116,11 @@ class OrderTest {
     Flat front =
         Flat.of("front", Role.FRONT, InkedBox.ofSize(100, 100))
             .withGroup("v", 1)
-            .withPoints(Map.of("waist", new Point(50, 40)), "waist");
+            .withPoints(Map.of("waist", new PlanePoint(50, 40)), "waist");
     Flat back =
         Flat.of("back", Role.BACK, InkedBox.ofSize(100, 100))
             .withGroup("v", 1)
-            .withPoints(Map.of("waist", new Point(50, 60)), "waist");
+            .withPoints(Map.of("waist", new PlanePoint(50, 60)), "waist");
     FitRequest request = sheet(1000, 120, 20, List.of(front, back));
     // The price is 1 - 1 / 1.2 = 0.1667.
     Fit poor = fit(request.withOrder(new Order(0.16, Order.DEFAULT.wishes())));
@@ -162,9 +162,9 @@ class OrderTest {
     Sheet sheet =
         Sheet.open(
             "small",
-            new Paper("small", Length.pt(100), Length.pt(100)),
+            new PaperSize("small", Length.pt(100), Length.pt(100)),
             Margins.all(Length.ZERO),
-            List.of(new LabelledCell("stamp", new Box(92, 60, 100, 100))));
+            List.of(new LabelledCell("stamp", new Rect(92, 60, 100, 100))));
     FitRequest request = FitRequest.of(sheet, three, Spacing.NONE).withGrowth(false);
     // At t = 1 the first fills the height and the others stand right of it, which no row or column
     // does. Spread alone evens out the spaces: three of 2 / 3 below, and what is then left of
@@ -189,12 +189,12 @@ class OrderTest {
     Sheet sheet =
         new Sheet(
             "small",
-            new Paper("small", Length.pt(200), Length.pt(100)),
+            new PaperSize("small", Length.pt(200), Length.pt(100)),
             Margins.all(Length.ZERO),
             new GridLines(List.of(0.0, 100.0, 200.0), List.of(0.0, 40.0, 100.0)),
             List.of(
-                new Window("left", new GridArea(0, 0, 1, 2)),
-                new Window("right", new GridArea(1, 1, 2, 2))),
+                new SheetWindow("left", new GridArea(0, 0, 1, 2)),
+                new SheetWindow("right", new GridArea(1, 1, 2, 2))),
             List.of(),
             List.of());
     List<Flat> placed =

@@ -45,6 +45,6 @@ final class MaskBridge extends SVGMaskElementBridge {
   }
 
   private static boolean byAlpha(Element mask) {
-    return Properties.own(mask, "mask-type").equals("alpha");
+    return OwnProperties.own(mask, "mask-type").equals("alpha");
   }
 }

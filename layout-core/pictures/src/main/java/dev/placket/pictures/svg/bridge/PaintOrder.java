@@ -82,7 +82,7 @@ public final class PaintOrder {
   private static List<String> order(Element e) {
     CSSStylableElement at = (CSSStylableElement) e;
     while (at != null) {
-      String own = Properties.own(at, "paint-order");
+      String own = OwnProperties.own(at, "paint-order");
       if (!own.isEmpty() && !own.equals("inherit")) {
         return parsed(own);
       }

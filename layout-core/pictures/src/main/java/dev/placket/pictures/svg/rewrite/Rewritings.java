@@ -17,7 +17,7 @@ public final class Rewritings {
           new Markers(),
           new PathForms(),
           new TextPlaces(),
-          new TextLayout(),
+          new TextRules(),
           new TextPaintOrder(),
           new EngineStyles());
 

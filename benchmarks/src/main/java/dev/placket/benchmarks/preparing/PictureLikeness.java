@@ -9,11 +9,11 @@ import java.nio.file.Path;
 import javax.imageio.ImageIO;
 
 /** Peak signal to noise ratio, over alpha and the colours multiplied by it; 255 is the peak. */
-final class Likeness {
+final class PictureLikeness {
   /** What nothing in 8 bits can be told from. */
   private static final double SAME = 99;
 
-  private Likeness() {}
+  private PictureLikeness() {}
 
   /** In decibels, 99 at most. */
   static double of(PixelRows one, PixelRows other) throws PictureException {

@@ -14,14 +14,14 @@ import org.jspecify.annotations.Nullable;
  * @param provenFewest whether it is known that fewer sheets do not hold them
  * @param conflict why not even one sheet for each would do; else null
  */
-public record Flow(
+public record FlowResult(
     List<FlowSheet> sheets,
     @Nullable BigDecimal scale,
     double bound,
     boolean provenFewest,
     @Nullable Conflict conflict) {
   /** Copies the list. */
-  public Flow {
+  public FlowResult {
     sheets = List.copyOf(sheets);
   }
 }

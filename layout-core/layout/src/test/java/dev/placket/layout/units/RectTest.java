@@ -10,14 +10,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Rectangles on the sheet, worked by hand. */
-class BoxTest {
-  private static final Box BOX = new Box(10, 20, 40, 60);
+class RectTest {
+  private static final Rect BOX = new Rect(10, 20, 40, 60);
 
   @Test
   void hasASize() {
     assertEquals(30, BOX.width());
     assertEquals(40, BOX.height());
-    assertEquals(BOX, Box.ofSize(10, 20, 30, 40));
+    assertEquals(BOX, Rect.ofSize(10, 20, 30, 40));
   }
 
   @ParameterizedTest
@@ -30,30 +30,30 @@ class BoxTest {
     "10, 20, 40, 61, false"
   })
   void containsUpToItsEdges(double left, double top, double right, double bottom, boolean inside) {
-    assertEquals(inside, BOX.contains(new Box(left, top, right, bottom)));
+    assertEquals(inside, BOX.contains(new Rect(left, top, right, bottom)));
   }
 
   @Test
   void touchingIsNoOverlap() {
-    assertFalse(BOX.overlaps(new Box(40, 20, 50, 60)));
-    assertFalse(BOX.overlaps(new Box(10, 60, 40, 70)));
-    assertFalse(BOX.overlaps(new Box(0, 0, 10, 20)));
-    assertTrue(BOX.overlaps(new Box(39, 59, 50, 70)));
-    assertTrue(BOX.overlaps(new Box(0, 0, 100, 100)));
+    assertFalse(BOX.overlaps(new Rect(40, 20, 50, 60)));
+    assertFalse(BOX.overlaps(new Rect(10, 60, 40, 70)));
+    assertFalse(BOX.overlaps(new Rect(0, 0, 10, 20)));
+    assertTrue(BOX.overlaps(new Rect(39, 59, 50, 70)));
+    assertTrue(BOX.overlaps(new Rect(0, 0, 100, 100)));
   }
 
   @Test
   void separationIsTheMoreOfTheTwoAxes() {
-    assertEquals(5, BOX.separation(new Box(45, 62, 50, 70)));
-    assertEquals(7, BOX.separation(new Box(42, 67, 50, 70)));
-    assertEquals(-10, BOX.separation(new Box(20, 50, 30, 90)));
-    assertEquals(5, new Box(45, 62, 50, 70).separation(BOX));
+    assertEquals(5, BOX.separation(new Rect(45, 62, 50, 70)));
+    assertEquals(7, BOX.separation(new Rect(42, 67, 50, 70)));
+    assertEquals(-10, BOX.separation(new Rect(20, 50, 30, 90)));
+    assertEquals(5, new Rect(45, 62, 50, 70).separation(BOX));
   }
 
   @Test
   void growsAndShrinks() {
-    assertEquals(new Box(8, 18, 42, 62), BOX.grown(2));
-    assertEquals(new Box(20, 30, 30, 50), BOX.grown(-10));
+    assertEquals(new Rect(8, 18, 42, 62), BOX.grown(2));
+    assertEquals(new Rect(20, 30, 30, 50), BOX.grown(-10));
     assertThrows(IllegalArgumentException.class, () -> BOX.grown(-16));
   }
 
@@ -61,7 +61,7 @@ class BoxTest {
   @CsvSource({"2, 0, 1, 1", "0, 2, 1, 1", "NaN, 0, 1, 1", "0, 0, Infinity, 1"})
   void refusesWhatIsNoRectangle(double left, double top, double right, double bottom) {
     Exception e =
-        assertThrows(IllegalArgumentException.class, () -> new Box(left, top, right, bottom));
+        assertThrows(IllegalArgumentException.class, () -> new Rect(left, top, right, bottom));
     assertTrue(
         String.valueOf(e.getMessage()).contains("left " + left + ", top " + top), e.getMessage());
   }

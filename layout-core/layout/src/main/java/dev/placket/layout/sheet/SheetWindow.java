@@ -8,4 +8,4 @@ package dev.placket.layout.sheet;
  * @param name unique among the sheet's windows
  * @param area where it lies in the grid
  */
-public record Window(String name, GridArea area) {}
+public record SheetWindow(String name, GridArea area) {}

@@ -6,4 +6,4 @@ package dev.placket.layout.units;
  * @param x to the right
  * @param y downwards
  */
-public record Point(double x, double y) {}
+public record PlanePoint(double x, double y) {}

@@ -18,11 +18,11 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /** Whether elements are what selectors ask for (Selectors 4), from right to left. */
-final class Matcher {
+final class SelectorMatcher {
   private final WorkBudget steps;
   private final Siblings siblings = new Siblings();
 
-  Matcher(WorkBudget steps) {
+  SelectorMatcher(WorkBudget steps) {
     this.steps = steps;
   }
 

@@ -4,14 +4,14 @@ import javax.xml.stream.XMLStreamReader;
 import org.jspecify.annotations.Nullable;
 
 /** The start of an XML element, valid while it is being visited. */
-public final class Element {
+public final class XmlElement {
   /** The greatest coordinate of a drawing (ISO/IEC 29500-1, 20.1.10.16). */
   private static final long MOST_EMU = 27_273_042_316_900L;
 
   private final XMLStreamReader reader;
   private final int depth;
 
-  Element(XMLStreamReader reader, int depth) {
+  XmlElement(XMLStreamReader reader, int depth) {
     this.reader = reader;
     this.depth = depth;
   }

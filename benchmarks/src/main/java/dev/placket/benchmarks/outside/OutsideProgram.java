@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Runs programs that may be installed or not. */
-public final class Program {
-  private Program() {}
+public final class OutsideProgram {
+  private OutsideProgram() {}
 
   /** Whether one of this name can be run. */
   public static boolean installed(String name) {

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * The formats that are read: their names, their first bytes, who reads their headers and who
  * decodes them.
  */
-public enum Format {
+public enum RasterFormat {
   SVG("SVG", "svg"),
   SVGZ("SVGZ", "svgz", "svg.gz"),
   PDF("PDF", "pdf"),
@@ -31,7 +31,7 @@ public enum Format {
   public final String word;
   private final List<String> endings;
 
-  Format(String word, String... endings) {
+  RasterFormat(String word, String... endings) {
     this.word = word;
     this.endings = List.of(endings);
   }
@@ -80,7 +80,7 @@ public enum Format {
   }
 
   /** The format of bytes that begin so, or null. */
-  public static @Nullable Format of(byte[] first) {
+  public static @Nullable RasterFormat of(byte[] first) {
     if (starts(first, 0, 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n')) {
       return PNG;
     }
@@ -151,7 +151,7 @@ public enum Format {
   /** Whether a file's name ends as those of any format do. */
   public static boolean isUsualName(String name) {
     String low = name.toLowerCase(Locale.ROOT);
-    for (Format format : values()) {
+    for (RasterFormat format : values()) {
       if (format.endings.stream().anyMatch(e -> low.endsWith("." + e))) {
         return true;
       }
@@ -169,7 +169,7 @@ public enum Format {
       return null;
     }
     String ending = low.substring(dot + 1);
-    for (Format other : values()) {
+    for (RasterFormat other : values()) {
       if (other.endings.contains(ending)) {
         return "its name ends in ." + ending + " but it is " + word + "; it is read as what it is";
       }

@@ -13,7 +13,7 @@ import org.htmlunit.cssparser.util.ThrowCssExceptionErrorHandler;
 import org.jspecify.annotations.Nullable;
 
 /** Which media queries a printed page answers (Media Queries 4): paper with colours. */
-final class Media {
+final class PrintMedia {
   private static final Set<String> SIZES =
       Set.of("width", "height", "min-width", "max-width", "min-height", "max-height");
 
@@ -21,7 +21,7 @@ final class Media {
   private final PageSize page;
   private final Notes notes;
 
-  Media(PageSize page, Notes notes) {
+  PrintMedia(PageSize page, Notes notes) {
     this.page = page;
     this.notes = notes;
   }

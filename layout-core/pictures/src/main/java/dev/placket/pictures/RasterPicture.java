@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * A picture made of pixels, turned as its file says it is to be seen, and with square pixels: where
  * the file states pixels of another shape, the shorter way is stretched.
  */
-public final class Raster implements Picture {
+public final class RasterPicture implements Picture {
   private final String digest;
   private final RasterFile file;
   private final RasterHead head;
@@ -34,7 +34,7 @@ public final class Raster implements Picture {
   private final InkedBox ink;
   private final @Nullable InkedBox insideFrame;
 
-  private Raster(
+  private RasterPicture(
       String digest, RasterFile file, List<PictureNote> notes, InkFinder found, InkedBox box) {
     this.digest = digest;
     this.file = file;
@@ -53,7 +53,7 @@ public final class Raster implements Picture {
    *
    * @param swatch whether a white picture is white cloth rather than blank
    */
-  static Raster read(String digest, RasterFile file, List<PictureNote> notes, boolean swatch)
+  static RasterPicture read(String digest, RasterFile file, List<PictureNote> notes, boolean swatch)
       throws PictureException {
     file.checkSeen();
     InkFinder found = file.ink();
@@ -67,7 +67,7 @@ public final class Raster implements Picture {
     }
     List<PictureNote> all = new ArrayList<>(notes);
     all.addAll(file.notes(found));
-    return new Raster(digest, file, all, found, box);
+    return new RasterPicture(digest, file, all, found, box);
   }
 
   private InkedBox squared(InkedBox stored) {

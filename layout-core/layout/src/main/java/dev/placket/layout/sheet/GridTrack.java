@@ -6,13 +6,13 @@ import dev.placket.layout.units.Length;
  * The size of one column or row of the grid: a length, or a share of what lengths leave (CSS Grid's
  * {@code fr}).
  */
-public sealed interface Track permits Track.Fixed, Track.Share {
+public sealed interface GridTrack permits GridTrack.Fixed, GridTrack.Share {
   /**
    * A track of a stated length.
    *
    * @param length not negative
    */
-  record Fixed(Length length) implements Track {
+  record Fixed(Length length) implements GridTrack {
     /**
      * Checks the sign.
      *
@@ -31,7 +31,7 @@ public sealed interface Track permits Track.Fixed, Track.Share {
    *
    * @param fr above zero
    */
-  record Share(double fr) implements Track {
+  record Share(double fr) implements GridTrack {
     /**
      * Checks the range.
      *
@@ -50,7 +50,7 @@ public sealed interface Track permits Track.Fixed, Track.Share {
    *
    * @throws IllegalArgumentException naming the text, if it is neither a length nor a share
    */
-  static Track parse(String text) {
+  static GridTrack parse(String text) {
     String t = text.strip();
     if (t.endsWith("fr")) {
       String number = t.substring(0, t.length() - 2).strip();

@@ -11,7 +11,7 @@ import org.w3c.dom.Node;
  * Text as it is laid out today: a line break in the file is a space (SVG 2, 11.7.4), and a span
  * that is not displayed takes no room.
  */
-final class TextLayout implements Rewriting {
+final class TextRules implements Rewriting {
   private static final Set<String> SPANS = Set.of("tspan", "textPath", "tref", "a");
   private static final String XML = "http://www.w3.org/XML/1998/namespace";
 
@@ -52,7 +52,7 @@ final class TextLayout implements Rewriting {
     }
     text.getTextContent()
         .codePoints()
-        .filter(TextLayout::isAccent)
+        .filter(TextRules::isAccent)
         .findFirst()
         .ifPresent(
             c ->

@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 import org.w3c.dom.Element;
 
 /** Properties that Batik knows nothing of, as an element gives them. */
-final class Properties {
-  private Properties() {}
+final class OwnProperties {
+  private OwnProperties() {}
 
   /** The value in the style, else that of the attribute, else "". */
   static String own(Element e, String property) {

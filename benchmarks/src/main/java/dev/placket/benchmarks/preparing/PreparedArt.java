@@ -18,18 +18,18 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** One flat drawn in outline, and the same with every white part in one of several colours. */
-record Art(Path outline, Path coloured) {
+record PreparedArt(Path outline, Path coloured) {
   private static final Pattern WHITE = Pattern.compile("fill=\"#fff\"");
   private static final List<String> COLOURS =
       List.of("#b9643c", "#37567f", "#8a9a5b", "#d9c7a3", "#5b2a3c");
 
   /** Writes both into a folder. */
-  static Art of(Path flat, Path work) throws IOException {
+  static PreparedArt of(Path flat, Path work) throws IOException {
     String svg = Files.readString(flat, StandardCharsets.UTF_8);
     Iterator<String> colours = Stream.generate(COLOURS::stream).flatMap(s -> s).iterator();
     Path outline = Files.writeString(work.resolve("outline.svg"), svg);
     String filled = WHITE.matcher(svg).replaceAll(m -> "fill=\"" + colours.next() + "\"");
-    return new Art(outline, Files.writeString(work.resolve("coloured.svg"), filled));
+    return new PreparedArt(outline, Files.writeString(work.resolve("coloured.svg"), filled));
   }
 
   /** Reads one of them. */

@@ -8,13 +8,13 @@ package dev.placket.layout.units;
  * @param right the right edge in points, not below {@code left}
  * @param bottom the bottom edge in points, not below {@code top}
  */
-public record Box(double left, double top, double right, double bottom) {
+public record Rect(double left, double top, double right, double bottom) {
   /**
    * Checks that edges are finite and in order.
    *
    * @throws IllegalArgumentException with the four numbers, if they are not
    */
-  public Box {
+  public Rect {
     boolean finite =
         Double.isFinite(left)
             && Double.isFinite(top)
@@ -34,8 +34,8 @@ public record Box(double left, double top, double right, double bottom) {
   }
 
   /** A rectangle from its top left corner and its size, all in points. */
-  public static Box ofSize(double left, double top, double width, double height) {
-    return new Box(left, top, left + width, top + height);
+  public static Rect ofSize(double left, double top, double width, double height) {
+    return new Rect(left, top, left + width, top + height);
   }
 
   /** Width in points. */
@@ -49,12 +49,12 @@ public record Box(double left, double top, double right, double bottom) {
   }
 
   /** Whether the other rectangle lies inside this one; shared edges count as inside. */
-  public boolean contains(Box other) {
+  public boolean contains(Rect other) {
     return left <= other.left && top <= other.top && right >= other.right && bottom >= other.bottom;
   }
 
   /** Whether the two share an area; touching edges do not count. */
-  public boolean overlaps(Box other) {
+  public boolean overlaps(Rect other) {
     return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
   }
 
@@ -62,14 +62,14 @@ public record Box(double left, double top, double right, double bottom) {
    * How far apart the two are on x or on y, whichever is more; negative where they overlap on both.
    * In points.
    */
-  public double separation(Box other) {
+  public double separation(Rect other) {
     double onX = Math.max(other.left - right, left - other.right);
     double onY = Math.max(other.top - bottom, top - other.bottom);
     return Math.max(onX, onY);
   }
 
   /** This rectangle with every edge moved outwards by the points given; negative moves inwards. */
-  public Box grown(double by) {
-    return new Box(left - by, top - by, right + by, bottom + by);
+  public Rect grown(double by) {
+    return new Rect(left - by, top - by, right + by, bottom + by);
   }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A part of a description as it is written, with its place. */
-sealed interface Node permits Node.Text, Node.Items, Node.Keys {
+sealed interface PackNode permits PackNode.Text, PackNode.Items, PackNode.Keys {
   /** Where it begins. */
   TextPosition mark();
 
@@ -17,7 +17,7 @@ sealed interface Node permits Node.Text, Node.Items, Node.Keys {
    * @param mark where it begins
    * @param value its text without quotes
    */
-  record Text(TextPosition mark, String value) implements Node {
+  record Text(TextPosition mark, String value) implements PackNode {
     @Override
     public String what() {
       return value.isEmpty() ? "nothing" : "'" + shortened(value) + "'";
@@ -35,7 +35,7 @@ sealed interface Node permits Node.Text, Node.Items, Node.Keys {
    * @param mark where it begins
    * @param items its items in order
    */
-  record Items(TextPosition mark, List<Node> items) implements Node {
+  record Items(TextPosition mark, List<PackNode> items) implements PackNode {
     @Override
     public String what() {
       return "a list";
@@ -49,8 +49,8 @@ sealed interface Node permits Node.Text, Node.Items, Node.Keys {
    * @param values each value by its key, in the order written
    * @param places where each key stands
    */
-  record Keys(TextPosition mark, Map<String, Node> values, Map<String, TextPosition> places)
-      implements Node {
+  record Keys(TextPosition mark, Map<String, PackNode> values, Map<String, TextPosition> places)
+      implements PackNode {
     @Override
     public String what() {
       return "keys with values";

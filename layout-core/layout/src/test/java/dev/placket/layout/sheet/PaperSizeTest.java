@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Paper against ISO 216, ASME Y14.1 (from memory) and trade use. */
-class PaperTest {
+class PaperSizeTest {
   private static final Map<String, String> OUR_NAMES =
       Map.of(
           "A3",
@@ -44,7 +44,7 @@ class PaperTest {
     "Legal, 215.9, 355.6" // trade use
   })
   void measuresWhatTheStandardSays(String name, double width, double height) {
-    Paper paper = Paper.named(name).orElseThrow();
+    PaperSize paper = PaperSize.named(name).orElseThrow();
     assertEquals(width, paper.width().mm(), 1e-9);
     assertEquals(height, paper.height().mm(), 1e-9);
   }
@@ -70,7 +70,7 @@ class PaperTest {
     checkLength(Length.mm(widthMm), widthPt, widthPx, widthTwip, widthEmu);
     checkLength(Length.mm(heightMm), heightPt, heightPx, heightTwip, heightEmu);
     String ours = OUR_NAMES.get(page);
-    Optional<Paper> paper = ours == null ? Optional.empty() : Paper.named(ours);
+    Optional<PaperSize> paper = ours == null ? Optional.empty() : PaperSize.named(ours);
     assertEquals(ours != null, paper.isPresent());
     paper.ifPresent(
         p -> {
@@ -88,26 +88,29 @@ class PaperTest {
 
   @Test
   void allAreKnownWhateverTheLetterCase() {
-    assertEquals(Paper.NAMED.size(), Paper.NAMED.stream().map(Paper::name).distinct().count());
-    assertSame(Paper.A4, Paper.named("a4").orElseThrow());
-    assertSame(Paper.LETTER, Paper.named("LETTER").orElseThrow());
-    assertTrue(Paper.named("A4 ").isEmpty());
-    assertTrue(Paper.named("foolscap").isEmpty());
+    assertEquals(
+        PaperSize.NAMED.size(), PaperSize.NAMED.stream().map(PaperSize::name).distinct().count());
+    assertSame(PaperSize.A4, PaperSize.named("a4").orElseThrow());
+    assertSame(PaperSize.LETTER, PaperSize.named("LETTER").orElseThrow());
+    assertTrue(PaperSize.named("A4 ").isEmpty());
+    assertTrue(PaperSize.named("foolscap").isEmpty());
   }
 
   @Test
   void turns() {
-    Paper wide = Paper.A4.landscape();
-    assertEquals(Paper.A4.height(), wide.width());
-    assertEquals(Paper.A4.width(), wide.height());
+    PaperSize wide = PaperSize.A4.landscape();
+    assertEquals(PaperSize.A4.height(), wide.width());
+    assertEquals(PaperSize.A4.width(), wide.height());
     assertSame(wide, wide.landscape());
-    assertEquals(Paper.A4, wide.portrait());
-    assertSame(Paper.A4, Paper.A4.portrait());
+    assertEquals(PaperSize.A4, wide.portrait());
+    assertSame(PaperSize.A4, PaperSize.A4.portrait());
   }
 
   @Test
   void refusesPaperWithoutASize() {
-    assertThrows(IllegalArgumentException.class, () -> new Paper("x", Length.ZERO, Length.pt(1)));
-    assertThrows(IllegalArgumentException.class, () -> new Paper("x", Length.pt(1), Length.pt(-1)));
+    assertThrows(
+        IllegalArgumentException.class, () -> new PaperSize("x", Length.ZERO, Length.pt(1)));
+    assertThrows(
+        IllegalArgumentException.class, () -> new PaperSize("x", Length.pt(1), Length.pt(-1)));
   }
 }

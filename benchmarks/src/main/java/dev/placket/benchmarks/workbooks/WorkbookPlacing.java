@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param differs the first part of the copy that differs and should not; null for none
  * @param said why it was not placed; blank where it was
  */
-public record Placing(
+public record WorkbookPlacing(
     String file,
     Outcome outcome,
     double seconds,
@@ -41,8 +41,8 @@ public record Placing(
   private static final int LIMIT_SECONDS = 120;
 
   /** Runs one workbook. */
-  public static Placing of(PlacketJars placket, Path flats, int pictures, Path workbook, Path out)
-      throws IOException {
+  public static WorkbookPlacing of(
+      PlacketJars placket, Path flats, int pictures, Path workbook, Path out) throws IOException {
     PlacketJars.Ended ended =
         placket.run(
             LIMIT_SECONDS,
@@ -62,7 +62,7 @@ public record Placing(
     boolean opened = SecondReader.pictures(workbook) != SecondReader.CLOSED;
     Path copy = out.resolve(workbook.getFileName());
     boolean made = outcome == Outcome.PLACED && Files.exists(copy);
-    return new Placing(
+    return new WorkbookPlacing(
         workbook.getFileName().toString(),
         outcome,
         ended.seconds(),

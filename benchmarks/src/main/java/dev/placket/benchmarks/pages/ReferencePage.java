@@ -9,10 +9,10 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
+import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Sheet;
-import dev.placket.layout.units.Box;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.Rect;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -29,13 +29,13 @@ import org.jspecify.annotations.Nullable;
  * @param flats the sizes at common scale 1
  * @param expected what is known of the answer, or null
  */
-public record Page(
+public record ReferencePage(
     String id,
     double width,
     double height,
     double margin,
     double gap,
-    List<Box> labelled,
+    List<Rect> labelled,
     List<Size> flats,
     @Nullable Expected expected) {
   /**
@@ -56,14 +56,14 @@ public record Page(
   public record Expected(double bestKnown, double bound, boolean proven) {}
 
   /** Copies the lists. */
-  public Page {
+  public ReferencePage {
     labelled = List.copyOf(labelled);
     flats = List.copyOf(flats);
   }
 
   /** What the margins leave, in points. */
-  public Box inside() {
-    return new Box(margin, margin, width - margin, height - margin);
+  public Rect inside() {
+    return new Rect(margin, margin, width - margin, height - margin);
   }
 
   /**
@@ -71,9 +71,9 @@ public record Page(
    * flats in one scale group.
    */
   public FitRequest request() {
-    Paper paper = new Paper(id, Length.pt(width), Length.pt(height));
+    PaperSize paper = new PaperSize(id, Length.pt(width), Length.pt(height));
     List<LabelledCell> cells = new ArrayList<>();
-    for (Box b : labelled) {
+    for (Rect b : labelled) {
       cells.add(new LabelledCell("cell " + (cells.size() + 1), b));
     }
     List<Flat> all = new ArrayList<>();

@@ -1,9 +1,9 @@
 package dev.placket.packs.compose;
 
+import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.sheet.Margins;
-import dev.placket.layout.sheet.Paper;
-import dev.placket.layout.sheet.Track;
-import dev.placket.layout.units.Box;
+import dev.placket.layout.sheet.PaperSize;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackBand;
 import dev.placket.packs.description.PackSheet;
@@ -22,22 +22,22 @@ import org.jspecify.annotations.Nullable;
  * @param body the sheet's own grid
  * @param lines all lines, so that shared edges are one number
  */
-record Frame(
-    Paper paper,
+record SheetFrame(
+    PaperSize paper,
     Margins margins,
-    Box inside,
+    Rect inside,
     @Nullable LaidGrid header,
     @Nullable LaidGrid foot,
-    Box between,
+    Rect between,
     LaidGrid body,
     LaidGrid.Lines lines) {
 
   /** The frame of a sheet; null where it cannot be laid, with the slips noted. */
-  static @Nullable Frame of(String id, PackSheet sheet, Described described) {
+  static @Nullable SheetFrame of(String id, PackSheet sheet, Described described) {
     String path = "sheets/" + id;
-    Paper paper = sheet.paper() == null ? described.pack().paper() : sheet.paper();
+    PaperSize paper = sheet.paper() == null ? described.pack().paper() : sheet.paper();
     Margins margins = sheet.margins() == null ? described.pack().margins() : sheet.margins();
-    Box inside = inside(paper, margins);
+    Rect inside = inside(paper, margins);
     double top = height(described.pack().header());
     double bottom = height(described.pack().foot());
     String of = sheet.margins() == null ? "margins" : path + "/margins";
@@ -54,9 +54,9 @@ record Frame(
     lines.across().lines(List.of(inside.left(), inside.right()));
     double headEnd = lines.down().line(inside.top() + top);
     double footStart = lines.down().line(inside.bottom() - bottom);
-    Box between = new Box(inside.left(), headEnd, inside.right(), footStart);
-    Box head = new Box(inside.left(), inside.top(), inside.right(), headEnd);
-    Box foot = new Box(inside.left(), footStart, inside.right(), inside.bottom());
+    Rect between = new Rect(inside.left(), headEnd, inside.right(), footStart);
+    Rect head = new Rect(inside.left(), inside.top(), inside.right(), headEnd);
+    Rect foot = new Rect(inside.left(), footStart, inside.right(), inside.bottom());
     LaidGrid header = band(described.pack().header(), head, "header", lines, described);
     LaidGrid footer = band(described.pack().foot(), foot, "foot", lines, described);
     LaidGrid body = LaidGrid.of(sheet.grid(), between, path, lines, described);
@@ -65,19 +65,19 @@ record Frame(
             && (described.pack().foot() == null) == (footer == null);
     return body == null || !bands
         ? null
-        : new Frame(paper, margins, inside, header, footer, between, body, lines);
+        : new SheetFrame(paper, margins, inside, header, footer, between, body, lines);
   }
 
-  private static @Nullable Box inside(Paper paper, Margins m) {
+  private static @Nullable Rect inside(PaperSize paper, Margins m) {
     double right = paper.width().pt() - m.right().pt();
     double bottom = paper.height().pt() - m.bottom().pt();
     return right <= m.left().pt() || bottom <= m.top().pt()
         ? null
-        : new Box(m.left().pt(), m.top().pt(), right, bottom);
+        : new Rect(m.left().pt(), m.top().pt(), right, bottom);
   }
 
   private static @Nullable LaidGrid band(
-      @Nullable PackBand band, Box box, String path, LaidGrid.Lines lines, Described described) {
+      @Nullable PackBand band, Rect box, String path, LaidGrid.Lines lines, Described described) {
     return band == null ? null : LaidGrid.of(band.grid(), box, path, lines, described);
   }
 
@@ -85,7 +85,7 @@ record Frame(
     return band == null
         ? 0
         : band.grid().rows().stream()
-            .mapToDouble(r -> r instanceof Track.Fixed f ? f.length().pt() : 0)
+            .mapToDouble(r -> r instanceof GridTrack.Fixed f ? f.length().pt() : 0)
             .sum();
   }
 }

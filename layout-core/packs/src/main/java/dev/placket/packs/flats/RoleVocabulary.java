@@ -15,13 +15,13 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** The words for roles in the languages that designers name files in. */
-final class RoleList {
-  private static final RoleList ALL = read();
+final class RoleVocabulary {
+  private static final RoleVocabulary ALL = read();
 
   private final Map<String, Role> words = new LinkedHashMap<>();
   private final Map<String, Role> han = new LinkedHashMap<>();
 
-  private RoleList() {}
+  private RoleVocabulary() {}
 
   /** The role of a word; null if it is the word for none. */
   static @Nullable Role role(String word) {
@@ -53,12 +53,12 @@ final class RoleList {
     return Normalizer.normalize(word, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
   }
 
-  private static RoleList read() {
-    RoleList list = new RoleList();
+  private static RoleVocabulary read() {
+    RoleVocabulary list = new RoleVocabulary();
     for (Role role : Role.values()) {
       list.words.put(role.name().toLowerCase(Locale.ROOT), role);
     }
-    try (InputStream in = RoleList.class.getResourceAsStream("role-words.tsv");
+    try (InputStream in = RoleVocabulary.class.getResourceAsStream("role-words.tsv");
         BufferedReader lines =
             new BufferedReader(
                 new InputStreamReader(Objects.requireNonNull(in), StandardCharsets.UTF_8))) {
