@@ -88,6 +88,8 @@ class RoundTripTest {
             (f, paper, m, fonts, header, foot, sheets, retired) ->
                 new Pack(
                     List.of("en", "de"),
+                    List.of("de"),
+                    "terms.csv",
                     f,
                     paper,
                     m,
@@ -106,6 +108,8 @@ class RoundTripTest {
     Pack pack =
         new Pack(
             List.of("en", "de"),
+            List.of("en", "de"),
+            null,
             Map.of(),
             Pack.USUAL_PAPER,
             Pack.USUAL_MARGINS,

@@ -6,6 +6,7 @@ import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackCell;
 import dev.placket.packs.description.TextPosition;
 import dev.placket.packs.text.Cell;
+import dev.placket.packs.text.LanguageMarks;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextBlock;
 import dev.placket.packs.text.TextBlock.Stand;
@@ -38,8 +39,8 @@ final class CellSetter {
   }
 
   Cell set(PackCell cell, String name, Rect box, String path, Stand usual) {
-    String caption = text.beside(cell.caption(), path + "/caption");
-    String value = text.lines(cell.text(), path + "/text");
+    String caption = text.setBeside(cell.caption(), path + "/caption");
+    String value = text.setLines(cell.text(), path + "/text");
     List<TextRun> runs = new ArrayList<>();
     double top = box.top();
     if (!caption.isBlank() && settable(caption, path + "/caption")) {
@@ -49,7 +50,9 @@ final class CellSetter {
       for (String line : lettering.wrap(caption, height, room)) {
         if (lettering.width(line, height) > room) {
           tooLong(
-              path + "/caption", "the caption '" + line + "'", "fewer letters, or a wider cell");
+              path + "/caption",
+              "the caption '" + LanguageMarks.without(line) + "'",
+              "fewer letters, or a wider cell");
         }
         runs.addAll(lettering.line(line, box.left() + TextBlock.INSET.pt(), base, height, false));
         top = base + UNDER.pt();
@@ -106,7 +109,7 @@ final class CellSetter {
   }
 
   static String cut(String value) {
-    String line = value.lines().findFirst().orElse("");
+    String line = LanguageMarks.without(value).lines().findFirst().orElse("");
     return line.length() <= 40 ? line : line.substring(0, 39) + "…";
   }
 }

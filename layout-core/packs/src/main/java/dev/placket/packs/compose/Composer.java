@@ -6,6 +6,7 @@ import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.Words;
 import dev.placket.packs.flats.FlatSpots;
 import dev.placket.packs.flats.Reading;
+import dev.placket.packs.language.Phrases;
 import dev.placket.packs.output.PackName;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.text.Lettering;
@@ -62,6 +63,11 @@ public final class Composer {
         plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables));
       }
     }
+  }
+
+  /** The languages that are printed. */
+  public Phrases phrases() {
+    return text.phrases();
   }
 
   /** The lettering of a pack: the built-in typeface and those that the description names. */

@@ -17,6 +17,8 @@ import dev.placket.packs.flats.FlatFile;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.ScaleLine;
 import dev.placket.packs.flats.ScaleLines;
+import dev.placket.packs.language.StockPhrase;
+import dev.placket.packs.text.LanguageMarks;
 import dev.placket.packs.text.Lettering;
 import dev.placket.pictures.Picture;
 import java.util.ArrayList;
@@ -24,6 +26,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Turns the flats of a sheet into what the solver sees. */
@@ -116,7 +119,7 @@ final class FlatSetter {
             .withLimits(limits)
             .withHeld(held(said))
             .withShare(share(scaling, said, even))
-            .withSurround(surround(caption, said.trueSize()));
+            .withSurround(surround(caption, said.trueSize(), text));
     flat = flat.withPoints(points, level);
     Length unit = scaling.unit();
     flat = unit == null ? flat : flat.withUnitLength(unit);
@@ -125,9 +128,9 @@ final class FlatSetter {
       flat = flat.withGroup(group == null ? Grouping.VIEWS : group, ratio);
     }
     // Without a caption of their own several would be called alike.
-    String uncaptioned = title(said) + " " + read.id();
+    String uncaptioned = LanguageMarks.without(title(said, text)) + " " + read.id();
     boolean alike = caption.name().isEmpty() || said.caption() == null && !said.role().isView();
-    String title = alike ? uncaptioned : String.join(" ", caption.name());
+    String title = alike ? uncaptioned : LanguageMarks.without(String.join(" ", caption.name()));
     FlatFile source =
         new FlatFile(
             read.found().file(),
@@ -163,8 +166,11 @@ final class FlatSetter {
       String group = formed == null ? scaling.group() : Grouping.VIEWS;
       double ratio = formed == null ? ratio(said) : formed;
       Words caption = said.caption();
-      String name =
-          caption == null || caption.blank() ? "" : text.beside(caption, read.path() + "/caption");
+      String path = read.path() + "/caption";
+      Function<String, String> name =
+          caption == null || caption.blank()
+              ? language -> ""
+              : language -> text.in(caption, language, path);
       boolean stated = scaling.ratio() != null || said.trueSize();
       members.add(
           new ScaleLines.Member(
@@ -178,7 +184,7 @@ final class FlatSetter {
           "a unit unlike that of " + unlike.lead().id() + ": " + unlike.question(),
           "one unit for both, a ratio that is meant so, or a group of its own");
     }
-    return ScaleLines.of(members);
+    return ScaleLines.of(members, text.phrases());
   }
 
   private static double share(PackFlat.Scaling scaling, PackFlat said, boolean even) {
@@ -196,9 +202,9 @@ final class FlatSetter {
         : said.held();
   }
 
-  private Surround surround(FlatCaption caption, boolean trueSize) {
+  private Surround surround(FlatCaption caption, boolean trueSize, PackText text) {
     Surround below = caption.surround(lettering);
-    return trueSize ? CheckBar.under(below) : below;
+    return trueSize ? CheckBar.under(below, text.phrases(), lettering) : below;
   }
 
   private @Nullable String level(Read read, Map<String, PlanePoint> points) {
@@ -253,9 +259,9 @@ final class FlatSetter {
     }
     String name =
         said.caption() == null
-            ? title(said)
-            : text.beside(said.caption(), read.path() + "/caption");
-    String note = text.lines(said.note(), read.path() + "/note");
+            ? title(said, text)
+            : text.setBeside(said.caption(), read.path() + "/caption");
+    String note = text.setLines(said.note(), read.path() + "/note");
     String fault = lettering.fault(name + "\n" + note);
     if (fault != null) {
       add(read, "caption", fault, "letters that one of the fonts has");
@@ -264,10 +270,8 @@ final class FlatSetter {
     return FlatCaption.of(name, note, scale, CaptionRoom.USUAL.of(said.role()), lettering);
   }
 
-  private static String title(PackFlat said) {
-    String word = said.role().name().toLowerCase(java.util.Locale.ROOT);
-    String capital = word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1);
-    return said.role().isView() ? capital + " view" : capital;
+  private static String title(PackFlat said, PackText text) {
+    return text.phrases().beside(StockPhrase.caption(said.role()));
   }
 
   private void add(Read read, String key, String found, String expected) {

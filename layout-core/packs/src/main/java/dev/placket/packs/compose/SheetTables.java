@@ -11,6 +11,7 @@ import dev.placket.packs.table.Csv;
 import dev.placket.packs.table.TableLayout;
 import dev.placket.packs.table.TablePiece;
 import dev.placket.packs.table.TableText;
+import dev.placket.packs.text.LanguageMarks;
 import dev.placket.packs.text.Lettering;
 import dev.placket.pictures.fault.Remedy;
 import java.io.IOException;
@@ -131,15 +132,16 @@ final class SheetTables {
     for (int c = 0; c < table.columns().size(); c++) {
       PackColumn column = table.columns().get(c);
       String at = path + "/columns/" + c;
-      String heading = text.lines(column.heading(), at + "/heading");
+      String heading = text.setLines(column.heading(), at + "/heading");
       settable &= settable(heading, at);
-      boolean strong = !sample.isBlank() && heading.lines().toList().contains(sample);
+      boolean strong =
+          !sample.isBlank() && LanguageMarks.without(heading).lines().toList().contains(sample);
       found |= strong;
       columns.add(
           new TableText.Column(heading, column.width(), column.align(), column.windows(), strong));
     }
     if (!found) {
-      List<String> known = columns.stream().map(TableText.Column::heading).toList();
+      List<String> known = columns.stream().map(c -> LanguageMarks.without(c.heading())).toList();
       described
           .faults()
           .unknown(described.places().of(path + "/sample"), "no column headed", sample, known);
@@ -152,7 +154,9 @@ final class SheetTables {
         // A file's values stand as they are: braces there are no fields.
         Words value = table.rows().get(r).get(c);
         String set =
-            table.csv() == null ? text.lines(value, at) : value.byLanguage().getOrDefault("", "");
+            table.csv() == null
+                ? text.setLines(value, at)
+                : text.setValue(value.byLanguage().getOrDefault("", ""));
         settable &= settable(set, table.csv() == null ? at : path + "/csv");
         row.add(set);
       }

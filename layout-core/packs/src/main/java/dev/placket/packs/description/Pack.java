@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
  * <p>The order of its maps is the order on paper: a program hands over maps that keep theirs.
  *
  * @param languages short names of the languages that text is set in, the first leading
+ * @param printed those of the languages that sheets are printed in, the first leading
+ * @param glossary a table of texts in several languages, from the folder of the description; null
+ *     for none
  * @param fields values that text may name in braces, as in {@code {style-number}}
  * @param paper the paper of all sheets that state none, the way up it is used
  * @param margins the margins of all sheets that state none
@@ -29,6 +32,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record Pack(
     List<String> languages,
+    List<String> printed,
+    @Nullable String glossary,
     Map<String, Words> fields,
     PaperSize paper,
     Margins margins,
@@ -51,6 +56,7 @@ public record Pack(
   /** Copies collections. */
   public Pack {
     languages = List.copyOf(languages);
+    printed = List.copyOf(printed);
     fields = ordered(fields);
     fonts = List.copyOf(fonts);
     sheets = ordered(sheets);
@@ -62,6 +68,8 @@ public record Pack(
   public static Pack of(Map<String, Words> fields, Map<String, PackSheet> sheets) {
     return new Pack(
         List.of("en"),
+        List.of("en"),
+        null,
         fields,
         USUAL_PAPER,
         USUAL_MARGINS,
@@ -87,7 +95,8 @@ public record Pack(
                 id, s.on(s.paper() == null ? null : asIs ? other : turned(other, s.paper()))));
     PaperSize all = asIs ? other : turned(other, paper);
     return new Pack(
-        languages, fields, all, margins, fonts, header, foot, moved, workbook, oneScale, retired);
+        languages, printed, glossary, fields, all, margins, fonts, header, foot, moved, workbook,
+        oneScale, retired);
   }
 
   private static PaperSize turned(PaperSize other, PaperSize like) {

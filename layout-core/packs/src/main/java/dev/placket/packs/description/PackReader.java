@@ -29,6 +29,8 @@ public final class PackReader {
       List.of(
           "format",
           "languages",
+          "printed",
+          "glossary",
           "fields",
           "paper",
           "margins",
@@ -106,12 +108,17 @@ public final class PackReader {
   private Pack pack(PackNode root) {
     Entries e = new Entries(root, "the description", KEYS, faults);
     format(e.need("format"));
-    List<String> languages = values.oneOrMore(e.get("languages"), "languages, as in en");
-    values.setLanguages(languages.isEmpty() ? List.of("en") : languages);
+    List<String> written = values.oneOrMore(e.get("languages"), "languages, as in en");
+    List<String> languages = written.isEmpty() ? List.of("en") : written;
+    values.setLanguages(languages);
+    List<String> printed = printed(e.get("printed"), languages);
+    String glossary = values.text(e.get("glossary"), "");
     SheetReader sheets = new SheetReader(values, this);
     PackWorkbook workbook = new WorksheetNode(values).workbook(e.get("workbook"));
     return new Pack(
-        languages.isEmpty() ? List.of("en") : languages,
+        languages,
+        printed,
+        glossary.isEmpty() ? null : glossary,
         values.named(e.get("fields"), "a value", (name, n) -> values.words(n)),
         paper(e.get("paper"), Pack.USUAL_PAPER),
         margins(e.get("margins"), Pack.USUAL_MARGINS),
@@ -123,6 +130,16 @@ public final class PackReader {
         workbook,
         values.oneOrMore(e.get("one-scale"), "scale groups"),
         values.oneOrMore(e.get("retired"), "identifiers"));
+  }
+
+  private List<String> printed(@Nullable PackNode node, List<String> languages) {
+    List<String> printed = values.oneOrMore(node, "languages, as in en");
+    for (String each : printed) {
+      if (node != null && !languages.contains(each)) {
+        faults.unknown(node.mark(), "the language", each, languages);
+      }
+    }
+    return printed.isEmpty() ? languages : printed;
   }
 
   private void format(@Nullable PackNode node) {

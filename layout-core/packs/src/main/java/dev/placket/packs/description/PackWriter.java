@@ -39,6 +39,11 @@ public final class PackWriter {
     Map<String, Object> m = new LinkedHashMap<>();
     m.put("format", Pack.FORMAT);
     m.put("languages", pack.languages());
+    m.put("printed", pack.printed());
+    String glossary = pack.glossary();
+    if (glossary != null) {
+      m.put("glossary", glossary);
+    }
     m.put("fields", each(pack.fields(), PackWriter::words));
     m.put("paper", paper(pack.paper()));
     m.put("margins", margins(pack.margins()));

@@ -1,11 +1,14 @@
 package dev.placket.packs.flats;
 
 import dev.placket.layout.flat.Role;
+import dev.placket.packs.language.Phrases;
+import dev.placket.packs.language.StockPhrase;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
-/** The caption that a file name gives. */
+/** The caption that a file name gives, in the languages of the pack. */
 public final class Captions {
   private Captions() {}
 
@@ -17,22 +20,40 @@ public final class Captions {
    * @param rest the words of its name beside that of the role
    * @param roles the roles of all flats of the sheet
    * @param bothViews whether the drawing shows front and back
+   * @param phrases the languages of the pack; the caption has their marks
    */
-  public static String of(Role role, List<String> rest, List<Role> roles, boolean bothViews) {
+  public static String of(
+      Role role, List<String> rest, List<Role> roles, boolean bothViews, Phrases phrases) {
     if (bothViews) {
-      return "Front and back view";
+      return phrases.beside(StockPhrase.BOTH_VIEWS);
     }
     String words = String.join(" ", rest);
-    if (role.isView()) {
-      boolean alone = Collections.frequency(roles, role) == 1;
-      return alone || words.isEmpty() ? title(role) : title(role) + ", " + words;
+    StockPhrase title = StockPhrase.caption(role);
+    Role part = rest.size() == 1 ? foreign(rest.get(0), phrases) : null;
+    if (!role.isView() && part != null) {
+      StockPhrase view = StockPhrase.caption(part);
+      return phrases.beside(l -> longer(phrases, title, phrases.in(view, l).text(), l));
     }
-    return words.isEmpty() ? title(role) : capital(words);
+    if (!role.isView()) {
+      return words.isEmpty() ? phrases.beside(title) : phrases.beside(capital(words));
+    }
+    boolean alone = Collections.frequency(roles, role) == 1;
+    return alone || words.isEmpty()
+        ? phrases.beside(title)
+        : phrases.beside(l -> longer(phrases, title, phrases.in(words, l).text(), l));
   }
 
-  private static String title(Role role) {
-    String word = capital(RoleWords.word(role));
-    return role.isView() ? word + " view" : word;
+  /** The role that a word says in another language than that of the pack; null for none. */
+  private static @Nullable Role foreign(String word, Phrases phrases) {
+    return RoleWords.role(word)
+        .filter(r -> !phrases.isEnglish() || !RoleWords.word(r).equalsIgnoreCase(word))
+        .orElse(null);
+  }
+
+  private static Phrases.Said longer(
+      Phrases phrases, StockPhrase title, String words, String language) {
+    Phrases.Said said = phrases.in(title, language);
+    return new Phrases.Said(said.language(), said.text() + ", " + words);
   }
 
   private static String capital(String words) {

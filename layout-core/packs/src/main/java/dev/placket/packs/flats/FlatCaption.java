@@ -52,10 +52,10 @@ public record FlatCaption(
     ScaleLine line = scale;
     double width = 0;
     if (line != null) {
-      width = lettering.width(line.widest(), Lettering.CAPTION);
+      width = width(line, lettering);
       if (width > room.pt()) {
         line = line.shortened();
-        width = lettering.width(line.widest(), Lettering.CAPTION);
+        width = width(line, lettering);
       }
     }
     for (String part : lines) {
@@ -65,6 +65,11 @@ public record FlatCaption(
       width = Math.max(width, lettering.width(part, height));
     }
     return new FlatCaption(lines, notes, line, width);
+  }
+
+  private static double width(ScaleLine line, Lettering lettering) {
+    String widest = line.widest();
+    return lettering.width(widest, noteHeight(widest));
   }
 
   /** The room it keeps below the ink. */
@@ -101,7 +106,8 @@ public record FlatCaption(
       base += NOTE_STEP.pt();
     }
     if (scale != null) {
-      runs.addAll(centred(scale.text(garmentScale), middle, base, Lettering.CAPTION, lettering));
+      String line = scale.text(garmentScale);
+      runs.addAll(centred(line, middle, base, noteHeight(line), lettering));
     }
     return runs;
   }

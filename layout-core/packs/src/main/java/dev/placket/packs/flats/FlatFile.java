@@ -1,6 +1,7 @@
 package dev.placket.packs.flats;
 
 import dev.placket.layout.flat.Role;
+import dev.placket.packs.text.LanguageMarks;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.base.PicturePart;
 import java.nio.file.Path;
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param role what it is to the sheet
  * @param because what gave the role: the word of a name, or a line of {@code pack.properties}; null
  *     if nothing did
- * @param caption what stands under it
+ * @param caption what stands under it; may have marks of languages
  * @param picture its content
  */
 public record FlatFile(
@@ -26,6 +27,17 @@ public record FlatFile(
     @Nullable String because,
     String caption,
     Picture picture) {
+  /** What stands under it, without marks of languages. */
+  @Override
+  public String caption() {
+    return LanguageMarks.without(caption);
+  }
+
+  /** What stands under it, with marks of languages, to be set. */
+  public String markedCaption() {
+    return caption;
+  }
+
   /** The file's name, with the part of it as in {@code style.pdf#3}. */
   public String name() {
     String file = path.getFileName().toString();

@@ -2,11 +2,14 @@ package dev.placket.packs.flats;
 
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.language.Phrases;
+import dev.placket.packs.language.StockPhrase;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +27,7 @@ public final class ScaleLines {
    *
    * @param id the flat
    * @param role its role
-   * @param name what the sheet calls it; blank for nothing
+   * @param name what the sheet calls it in a language; blank for nothing
    * @param group its scale group; null for none
    * @param ratio its scale over the group's common scale
    * @param stated whether the ratio is stated, rather than that of its role
@@ -33,13 +36,19 @@ public final class ScaleLines {
   public record Member(
       String id,
       Role role,
-      String name,
+      Function<String, String> name,
       @Nullable String group,
       double ratio,
       boolean stated,
       @Nullable Length unit) {
-    private String against() {
-      return role.isView() ? "the " + role.name().toLowerCase(Locale.ROOT) : name;
+    private String against(Phrases phrases, String language) {
+      return role.isView()
+          ? phrases.in(StockPhrase.view(role), language).text()
+          : name.apply(language);
+    }
+
+    private boolean isNamed(Phrases phrases) {
+      return !against(phrases, phrases.languages().get(0)).isBlank();
     }
   }
 
@@ -74,28 +83,29 @@ public final class ScaleLines {
   }
 
   /** The line of each flat by its id; none for a photograph of which no real length is stated. */
-  public static Map<String, ScaleLine> of(List<Member> members) {
+  public static Map<String, ScaleLine> of(List<Member> members, Phrases phrases) {
     Map<String, Member> leads = leads(members);
     Map<String, ScaleLine> lines = new LinkedHashMap<>();
     for (Member m : members) {
       boolean stated = m.unit != null;
       if (stated || m.role != Role.PHOTO) {
         Member lead = m.group == null ? null : leads.get(m.group);
-        lines.put(m.id, lead == null ? ScaleLine.alone(stated) : against(lead, m));
+        lines.put(
+            m.id, lead == null ? ScaleLine.alone(stated, phrases) : against(lead, m, phrases));
       }
     }
     return lines;
   }
 
-  private static ScaleLine against(Member lead, Member m) {
+  private static ScaleLine against(Member lead, Member m, Phrases phrases) {
     boolean stated = m.unit != null;
     double ratio = m.ratio / lead.ratio;
     if (m.unit != null && lead.unit != null) {
       ratio *= lead.unit.pt() / m.unit.pt();
     }
-    return lead == m || Math.abs(ratio - 1) < SAME || lead.against().isBlank()
-        ? ScaleLine.alone(stated)
-        : new ScaleLine(lead.against(), ratio, stated, false);
+    return lead == m || Math.abs(ratio - 1) < SAME || !lead.isNamed(phrases)
+        ? ScaleLine.alone(stated, phrases)
+        : new ScaleLine(l -> lead.against(phrases, l), ratio, stated, false, phrases);
   }
 
   /** Flats of one group in different units, where no stated ratio says why. */

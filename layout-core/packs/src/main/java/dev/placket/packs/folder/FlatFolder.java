@@ -77,7 +77,7 @@ public record FlatFolder(Path path, PackNotes notes, List<FlatFile> flats, List<
         files.stream()
             .filter(f -> !isPicture(f))
             .map(f -> f.getFileName().toString())
-            .filter(f -> !f.equals(PackNotes.FILE))
+            .filter(f -> !f.equals(PackNotes.FILE) && !notes.names(f))
             .toList();
     return new FlatFolder(folder, notes, flats, other);
   }

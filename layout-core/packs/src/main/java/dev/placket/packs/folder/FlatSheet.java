@@ -32,7 +32,6 @@ public final class FlatSheet {
   public static final String DETAILS = "details";
 
   private static final Margins MARGINS = Margins.all(Length.mm(10));
-  private static final List<Length> SMALL = List.of(Lettering.CAPTION);
 
   /** Between the margins no side is shorter. */
   private static final Length LEAST_SIDE = Length.mm(40);
@@ -71,7 +70,7 @@ public final class FlatSheet {
     }
     this.inside = new Rect(left, top, right, bottom);
     this.header = HeaderLayout.of(inside, notes, lettering);
-    this.foot = FlatFoot.of(paper, inside, header.columns(), lettering);
+    this.foot = FlatFoot.of(paper, inside, header.columns(), notes.phrases(), lettering);
     if (foot.top() - header.bottom() < LEAST_WINDOWS.pt()) {
       throw tooSmall(paper);
     }
@@ -118,15 +117,16 @@ public final class FlatSheet {
    * @throws Refusal naming every cell whose text does not go in
    */
   public Page page(double divide) throws Refusal {
-    return page(divide, "1 of 1");
+    return page(divide, 1, 1);
   }
 
   /**
    * The same for one sheet of several.
    *
-   * @param ofSheets what the header says of its number, as in {@code 2 of 3}
+   * @param number which of them it is, from 1
+   * @param count how many there are
    */
-  public Page page(double divide, String ofSheets) throws Refusal {
+  public Page page(double divide, int number, int count) throws Refusal {
     boolean views = divide > 0;
     boolean details = divide < windowsLength();
     boolean both = views && details;
@@ -155,7 +155,7 @@ public final class FlatSheet {
                   both && !stacked() ? at : 0, both && stacked() ? at : 1, right, bottom)));
     }
     GridLines lines = new GridLines(columns, rows);
-    List<Cell> cells = cells(ofSheets);
+    List<Cell> cells = cells(HeaderSpot.ofSheets(notes, number, count));
     List<Rect> edges = new ArrayList<>();
     cells.forEach(c -> edges.add(c.box()));
     named.forEach(w -> edges.add(lines.box(w.area())));
@@ -185,7 +185,7 @@ public final class FlatSheet {
     List<Fault> wrong = new ArrayList<>();
     header.boxes().forEach((spot, box) -> collect(cells, wrong, () -> cell(spot, box, ofSheets)));
     for (FlatFoot.Part part : foot.parts()) {
-      collect(cells, wrong, () -> text.plain(part.name(), part.text(), part.box(), SMALL));
+      collect(cells, wrong, () -> text.plain(part.name(), part.text(), part.box(), part.steps()));
     }
     if (!wrong.isEmpty()) {
       throw Refusal.input(wrong);
@@ -196,14 +196,14 @@ public final class FlatSheet {
   private Cell cell(HeaderSpot spot, Rect box, String ofSheets) throws Refusal {
     String value = spot.value(notes, ofSheets);
     if (spot != HeaderSpot.KIND) {
-      return text.captioned(spot.caption(), value, box, spot.steps());
+      return text.captioned(spot.name(), spot.caption(notes), value, box, spot.steps());
     }
     if (header.twoRows()) {
       return label(box);
     }
     return value.isBlank()
-        ? text.plain("Label", spot.caption(), box, HeaderSpot.USUAL)
-        : text.captioned("Label", spot.caption(), value, box, spot.steps());
+        ? text.plain("Label", spot.caption(notes), box, HeaderSpot.USUAL)
+        : text.captioned("Label", spot.caption(notes), value, box, spot.steps());
   }
 
   /** The label's name above, what kind of sheet this is below. */
@@ -213,7 +213,7 @@ public final class FlatSheet {
     Rect lower = new Rect(box.left(), half, box.right(), box.bottom());
     List<TextRun> runs = new ArrayList<>();
     runs.addAll(text.onFoot("Label", notes.value(Field.LABEL), upper, HeaderSpot.TITLE));
-    runs.addAll(text.onFoot("Label", HeaderSpot.KIND.caption(), lower, HeaderSpot.USUAL));
+    runs.addAll(text.onFoot("Label", HeaderSpot.KIND.caption(notes), lower, HeaderSpot.USUAL));
     return new Cell("Label", box, runs);
   }
 

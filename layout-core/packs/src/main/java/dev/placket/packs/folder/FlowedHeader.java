@@ -19,9 +19,6 @@ import java.util.Map;
 final class FlowedHeader {
   private static final double MOST = 0.25;
 
-  /** Wider than any number of a sheet. */
-  private static final String ANY_SHEET = "888 of 888";
-
   private static final double INSETS = 2 * TextBlock.INSET.pt();
 
   /** Set small, values need less than their usual width. */
@@ -102,9 +99,9 @@ final class FlowedHeader {
 
   /** Its usual width, or what its caption or its longest word asks for. */
   private double wanted(HeaderSpot spot) {
-    double widest = lettering.width(spot.caption(), Lettering.CAPTION);
+    double widest = CellText.captionWidth(spot.caption(notes), lettering);
     for (String word : Breaks.words(value(spot))) {
-      widest = Math.max(widest, lettering.width(word.strip(), Lettering.CAPTION));
+      widest = Math.max(widest, CellText.captionWidth(word.strip(), lettering));
     }
     return Math.min(inside.width(), Math.max(usual(spot).pt(), widest + INSETS + 0.01));
   }
@@ -118,7 +115,7 @@ final class FlowedHeader {
   }
 
   private String value(HeaderSpot spot) {
-    return spot.value(notes, ANY_SHEET);
+    return spot.value(notes, HeaderSpot.widest(notes));
   }
 
   private List<Double> edges(List<HeaderSpot> row) {
@@ -140,7 +137,13 @@ final class FlowedHeader {
       double room = edges.get(i + 1) - edges.get(i) - INSETS;
       height =
           Math.max(
-              height, CellText.heightOf(value(row.get(i)), room, steps(row.get(i)), lettering));
+              height,
+              CellText.heightOf(
+                  row.get(i).caption(notes),
+                  value(row.get(i)),
+                  room,
+                  steps(row.get(i)),
+                  lettering));
     }
     return height;
   }

@@ -52,7 +52,7 @@ public final class FolderFlats {
             .toList();
     Map<String, Double> ratios = Grouping.views(candidates);
     List<ScaleLines.Member> members = members(folder, ratios);
-    Map<String, ScaleLine> scales = ScaleLines.of(members);
+    Map<String, ScaleLine> scales = ScaleLines.of(members, folder.notes().phrases());
     List<FlatSet.Item> items = new ArrayList<>();
     List<Fault> wrong = new ArrayList<>(unlike(folder, members));
     for (FlatFile file : folder.flats()) {
@@ -66,7 +66,7 @@ public final class FolderFlats {
       Double ratio = ratios.get(file.id());
       FlatCaption caption =
           FlatCaption.of(
-              file.caption(), "", scales.get(file.id()), room.of(file.role()), lettering);
+              file.markedCaption(), "", scales.get(file.id()), room.of(file.role()), lettering);
       Limits limits = FlatSet.limits(file.role(), file.picture(), targets, allowSoft);
       items.add(
           new FlatSet.Item(file, flat(file, caption, limits, unit, ratio, lettering), caption));
@@ -85,7 +85,7 @@ public final class FolderFlats {
           new ScaleLines.Member(
               f.id(),
               f.role(),
-              f.caption(),
+              language -> f.caption(),
               ratio == null ? null : Grouping.VIEWS,
               ratio == null ? 1 : ratio,
               false,

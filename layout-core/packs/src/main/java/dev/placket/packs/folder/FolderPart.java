@@ -5,6 +5,7 @@ import dev.placket.packs.flats.Captions;
 import dev.placket.packs.flats.FlatFile;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.flats.RoleWords;
+import dev.placket.packs.language.Phrases;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureFile;
 import dev.placket.pictures.base.PictureException;
@@ -98,14 +99,16 @@ record FolderPart(
 
   FlatFile file(PackNotes notes, List<FolderPart> all, Picture picture) {
     List<Role> roles = all.stream().map(FolderPart::role).toList();
+    Phrases phrases = notes.phrases();
     String caption =
         notes
             .caption(stem)
+            .map(phrases::beside)
             .orElseGet(
                 () -> {
                   boolean own = role == words.role();
                   List<String> rest = own ? words.rest() : List.of();
-                  return Captions.of(role, rest, roles, own && words.bothViews());
+                  return Captions.of(role, rest, roles, own && words.bothViews(), phrases);
                 });
     return new FlatFile(path, part, id, role, because, caption, picture);
   }

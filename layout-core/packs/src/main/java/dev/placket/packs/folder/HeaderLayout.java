@@ -1,8 +1,8 @@
 package dev.placket.packs.folder;
 
 import dev.placket.layout.units.Rect;
+import dev.placket.packs.text.CellText;
 import dev.placket.packs.text.Lettering;
-import dev.placket.packs.text.TextBlock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,15 +24,21 @@ record HeaderLayout(List<Double> columns, Map<HeaderSpot, Rect> boxes, double bo
   /** In two rows where the sheet is wide enough for all captions, else in as many as it takes. */
   static HeaderLayout of(Rect inside, PackNotes notes, Lettering lettering) {
     HeaderLayout wide = WideHeader.lay(inside);
-    return wide.holdsCaptions(lettering) ? wide : new FlowedHeader(inside, notes, lettering).lay();
+    return wide.holds(notes, lettering) ? wide : new FlowedHeader(inside, notes, lettering).lay();
   }
 
-  private boolean holdsCaptions(Lettering lettering) {
+  /** Values in English stay in two rows: one that is too long is refused, as it always was. */
+  private boolean holds(PackNotes notes, Lettering lettering) {
+    boolean values = !notes.phrases().isEnglish();
     return boxes.entrySet().stream()
-        .allMatch(
-            e ->
-                lettering.width(e.getKey().caption(), Lettering.CAPTION)
-                    <= e.getValue().width() - 2 * TextBlock.INSET.pt());
+        .allMatch(e -> holds(e.getKey(), e.getValue(), values, notes, lettering));
+  }
+
+  private static boolean holds(
+      HeaderSpot spot, Rect box, boolean values, PackNotes notes, Lettering lettering) {
+    boolean counted = values && spot != HeaderSpot.KIND;
+    String value = counted ? spot.value(notes, HeaderSpot.widest(notes)) : "";
+    return CellText.fits(spot.caption(notes), value, box, spot.steps(), lettering);
   }
 
   /** Whether the label's name has the kind of sheet below it, rather than above. */

@@ -3,15 +3,22 @@ package dev.placket.packs.folder;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.RoleWords;
+import dev.placket.packs.language.Glossary;
+import dev.placket.packs.language.LanguageTag;
+import dev.placket.packs.language.Phrases;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.text.Lettering;
+import dev.placket.packs.text.Typeface;
 import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +38,9 @@ import java.util.TreeMap;
  * unit.mm.front=1         the same for one file, named without its ending
  * caption.front=Front     the caption of one file
  * role.IMG-0231=back      what one file shows, where its name does not say it
+ * languages=en, zh-Hans   the languages of the sheet, the first leading
+ * glossary=../terms.csv   texts in these languages
+ * fonts=han.ttf           TrueType files for letters that the built-in typeface lacks
  * </pre>
  */
 public final class PackNotes {
@@ -78,10 +88,18 @@ public final class PackNotes {
   /** The beginning of a key that gives a picture its role. */
   static final String ROLE = "role.";
 
-  private final Map<String, String> values;
+  private static final String LANGUAGES = "languages";
+  private static final String GLOSSARY = "glossary";
+  private static final String FONTS = "fonts";
 
-  private PackNotes(Map<String, String> values) {
+  private final Path folder;
+  private final Map<String, String> values;
+  private final Phrases phrases;
+
+  private PackNotes(Path folder, Map<String, String> values, Phrases phrases) {
+    this.folder = folder;
     this.values = values;
+    this.phrases = phrases;
   }
 
   /**
@@ -94,7 +112,7 @@ public final class PackNotes {
   static PackNotes read(Path folder, List<String> stems) throws Refusal {
     Path file = folder.resolve(FILE);
     if (!Files.exists(file)) {
-      return new PackNotes(Map.of());
+      return new PackNotes(folder, Map.of(), Phrases.english());
     }
     Properties read = new Properties();
     try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
@@ -111,7 +129,22 @@ public final class PackNotes {
     if (!wrong.isEmpty()) {
       throw Refusal.input(wrong);
     }
-    return new PackNotes(values);
+    return new PackNotes(folder, values, phrases(folder, values));
+  }
+
+  private static Phrases phrases(Path folder, Map<String, String> values) throws Refusal {
+    List<String> languages = list(values, LANGUAGES);
+    List<String> glossaries = list(values, GLOSSARY);
+    Glossary glossary =
+        glossaries.isEmpty() ? Glossary.NONE : Glossary.read(folder.resolve(glossaries.get(0)));
+    return Phrases.of(languages.isEmpty() ? List.of(Phrases.ENGLISH) : languages, glossary);
+  }
+
+  private static List<String> list(Map<String, String> values, String key) {
+    return Arrays.stream(values.getOrDefault(key, "").split(",", -1))
+        .map(String::strip)
+        .filter(v -> !v.isEmpty())
+        .toList();
   }
 
   private static Optional<Fault> check(Path file, String key, String value, List<String> stems) {
@@ -125,6 +158,20 @@ public final class PackNotes {
       return key.equals(UNIT_MM)
           ? Optional.empty()
           : checkStem(file, key, key.substring(UNIT_MM.length() + 1), stems);
+    }
+    if (key.equals(LANGUAGES)) {
+      return list(Map.of(key, value), key).stream().allMatch(LanguageTag::isTag)
+          ? Optional.empty()
+          : Optional.of(
+              Fault.content(file, "is no list of languages")
+                  .in(key + "=" + value)
+                  .remedy("name them as BCP 47 does, as in en, zh-Hans"));
+    }
+    if (key.equals(GLOSSARY) || key.equals(FONTS)) {
+      return list(Map.of(key, value), key).stream()
+          .map(name -> checkFile(file, key, name))
+          .flatMap(Optional::stream)
+          .findFirst();
     }
     if (key.startsWith(CAPTION)) {
       return checkStem(file, key, key.substring(CAPTION.length()), stems);
@@ -148,6 +195,20 @@ public final class PackNotes {
     }
     return Optional.of(
         Fault.content(file, "unknown key '" + key + "'").remedy("known are " + known()));
+  }
+
+  private static Optional<Fault> checkFile(Path file, String key, String name) {
+    try {
+      return Files.isRegularFile(file.resolveSibling(name))
+          ? Optional.empty()
+          : Optional.of(
+              Fault.content(file, "there is no file '" + name + "'")
+                  .in(key)
+                  .remedy("name one, from this folder"));
+    } catch (InvalidPathException e) {
+      return Optional.of(
+          Fault.content(file, "'" + name + "' is no file name").in(key).remedy("correct it"));
+    }
   }
 
   private static Optional<Fault> checkStem(Path file, String key, String stem, List<String> stems) {
@@ -177,6 +238,9 @@ public final class PackNotes {
     keys.add("unit.mm.NAME");
     keys.add("caption.NAME");
     keys.add("role.NAME");
+    keys.add(LANGUAGES);
+    keys.add(GLOSSARY);
+    keys.add(FONTS);
     return String.join(", ", keys);
   }
 
@@ -187,6 +251,45 @@ public final class PackNotes {
       fields.put(f.key(), value(f));
     }
     return fields;
+  }
+
+  /** The languages of the pack and its texts in them. */
+  public Phrases phrases() {
+    return phrases;
+  }
+
+  /** The value of a field in the languages of the pack, blank where it is not stated. */
+  String shown(Field field) {
+    String value = value(field);
+    return value.isBlank() ? "" : phrases.beside(value);
+  }
+
+  /**
+   * The built-in typeface and those that the notes name.
+   *
+   * @throws Refusal naming a file that cannot be used
+   */
+  public Lettering lettering() throws Refusal {
+    List<Typeface> faces = new ArrayList<>();
+    for (String name : list(values, FONTS)) {
+      try {
+        faces.add(Typeface.of(name, Files.readAllBytes(folder.resolve(name))));
+      } catch (IllegalArgumentException e) {
+        throw Refusal.input(
+            Fault.content(folder.resolve(name), "is " + e.getMessage())
+                .remedy("give a TrueType font (.ttf)"));
+      } catch (IOException e) {
+        throw Refusal.input(
+            Fault.unreadable(folder.resolve(name), "cannot be read")
+                .remedy("give a readable file"));
+      }
+    }
+    return Lettering.load().with(faces);
+  }
+
+  /** Whether the notes name a file. */
+  boolean names(String file) {
+    return list(values, FONTS).contains(file) || list(values, GLOSSARY).contains(file);
   }
 
   /** The value of a field, blank where it is not stated. */

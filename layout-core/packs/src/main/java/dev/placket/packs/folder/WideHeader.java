@@ -4,6 +4,7 @@ import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.Rect;
+import dev.placket.packs.language.StockPhrase;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -20,22 +21,22 @@ final class WideHeader {
   private static final double[] COLUMNS = {40, 34, 66, 22, 18, 18, 22, 29, 28};
 
   /** First column, first row, last column, last row, by caption. */
-  private static final Map<String, int[]> AREAS =
+  private static final Map<StockPhrase, int[]> AREAS =
       Map.ofEntries(
-          Map.entry("Flat sheet", new int[] {0, 0, 1, 2}),
-          Map.entry("Style no.", new int[] {1, 0, 2, 1}),
-          Map.entry("Style name", new int[] {2, 0, 3, 1}),
-          Map.entry("Season", new int[] {3, 0, 4, 1}),
-          Map.entry("Stage", new int[] {4, 0, 6, 1}),
-          Map.entry("Revision", new int[] {6, 0, 7, 1}),
-          Map.entry("Date", new int[] {7, 0, 8, 1}),
-          Map.entry("Sheet", new int[] {8, 0, 9, 1}),
-          Map.entry("Size range", new int[] {1, 1, 2, 2}),
-          Map.entry("Fabric", new int[] {2, 1, 3, 2}),
-          Map.entry("Sample size", new int[] {3, 1, 4, 2}),
-          Map.entry("Unit", new int[] {4, 1, 5, 2}),
-          Map.entry("Factory", new int[] {5, 1, 8, 2}),
-          Map.entry("Issued by", new int[] {8, 1, 9, 2}));
+          Map.entry(StockPhrase.FLAT_SHEET, new int[] {0, 0, 1, 2}),
+          Map.entry(StockPhrase.STYLE_NUMBER, new int[] {1, 0, 2, 1}),
+          Map.entry(StockPhrase.STYLE_NAME, new int[] {2, 0, 3, 1}),
+          Map.entry(StockPhrase.SEASON, new int[] {3, 0, 4, 1}),
+          Map.entry(StockPhrase.STAGE, new int[] {4, 0, 6, 1}),
+          Map.entry(StockPhrase.REVISION, new int[] {6, 0, 7, 1}),
+          Map.entry(StockPhrase.DATE, new int[] {7, 0, 8, 1}),
+          Map.entry(StockPhrase.SHEET, new int[] {8, 0, 9, 1}),
+          Map.entry(StockPhrase.SIZE_RANGE, new int[] {1, 1, 2, 2}),
+          Map.entry(StockPhrase.FABRIC, new int[] {2, 1, 3, 2}),
+          Map.entry(StockPhrase.SAMPLE_SIZE, new int[] {3, 1, 4, 2}),
+          Map.entry(StockPhrase.UNIT, new int[] {4, 1, 5, 2}),
+          Map.entry(StockPhrase.FACTORY, new int[] {5, 1, 8, 2}),
+          Map.entry(StockPhrase.ISSUED_BY, new int[] {8, 1, 9, 2}));
 
   private WideHeader() {}
 
@@ -63,6 +64,6 @@ final class WideHeader {
   }
 
   private static int[] area(HeaderSpot spot) {
-    return Objects.requireNonNull(AREAS.get(spot.caption()));
+    return Objects.requireNonNull(AREAS.get(spot.title()));
   }
 }

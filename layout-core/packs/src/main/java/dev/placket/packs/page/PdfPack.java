@@ -19,14 +19,17 @@ public final class PdfPack {
   private static final double PREVIEW_PER_INCH = 110;
 
   private final String title;
+  private final List<String> languages;
 
   /**
    * A pack with its title.
    *
    * @param title what a reader shows as the document's name
+   * @param languages tags of BCP 47 by the numbers that text states, the leading one first
    */
-  public PdfPack(String title) {
+  public PdfPack(String title, List<String> languages) {
     this.title = title;
+    this.languages = List.copyOf(languages);
   }
 
   /**
@@ -54,8 +57,10 @@ public final class PdfPack {
       Tags tags = new Tags(document);
       Fonts fonts = new Fonts(document);
       PlacedPages placed = new PlacedPages(document);
+      Spans spans = new Spans(languages);
       for (Filled each : pages) {
-        new PdfPage(document, each.page(), fonts, tags, placed).draw(each.page(), each.flats());
+        new PdfPage(document, each.page(), fonts, tags, placed, spans)
+            .draw(each.page(), each.flats());
       }
       document.setDocumentId(ContentId.of(document, title));
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -82,7 +87,7 @@ public final class PdfPack {
     document.setVersion(1.7f);
     document.getDocumentInformation().setTitle(title);
     document.getDocumentInformation().setProducer("Placket");
-    document.getDocumentCatalog().setLanguage("en");
+    document.getDocumentCatalog().setLanguage(languages.get(0));
     PDViewerPreferences viewer = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
     viewer.setDisplayDocTitle(true);
     viewer.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
@@ -101,12 +106,12 @@ public final class PdfPack {
         <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
         <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
         <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
-        <dc:language><rdf:Bag><rdf:li>en</rdf:li></rdf:Bag></dc:language>
+        <dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>
         </rdf:Description>
         </rdf:RDF>
         </x:xmpmeta>
         <?xpacket end="r"?>
         """
-        .formatted(safe);
+        .formatted(safe, languages.get(0));
   }
 }

@@ -36,14 +36,17 @@ final class PdfPage {
   private final Fonts fonts;
   private final Tags tags;
   private final PlacedPages placed;
+  private final Spans spans;
   private final float width;
   private final float height;
 
-  PdfPage(PDDocument document, Page content, Fonts fonts, Tags tags, PlacedPages placed) {
+  PdfPage(
+      PDDocument document, Page content, Fonts fonts, Tags tags, PlacedPages placed, Spans spans) {
     this.document = document;
     this.fonts = fonts;
     this.tags = tags;
     this.placed = placed;
+    this.spans = spans;
     this.width = (float) content.sheet().paper().width().pt();
     this.height = (float) content.sheet().paper().height().pt();
     this.page = new PDPage(new PDRectangle(width, height));
@@ -121,7 +124,7 @@ final class PdfPage {
       }
       double toY = height - run.baseline();
       out.newLineAtOffset((float) (run.left() - x), (float) (toY - y));
-      out.showText(run.text());
+      spans.show(out, run);
       x = run.left();
       y = toY;
     }

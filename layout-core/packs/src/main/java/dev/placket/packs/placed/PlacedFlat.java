@@ -12,6 +12,7 @@ import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.ScaleLine;
 import dev.placket.packs.flats.ScaleNote;
+import dev.placket.packs.text.LanguageMarks;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.PdfDrawing;
 import dev.placket.pictures.base.FineDetail;
@@ -113,7 +114,7 @@ public record PlacedFlat(
    */
   public String called(String kind) {
     ScaleLine line = item.caption().scale();
-    String scale = line == null ? "" : ", " + line.text(garmentScale());
+    String scale = line == null ? "" : ", " + LanguageMarks.without(line.text(garmentScale()));
     return item.file().caption() + ", " + kind + scale;
   }
 

@@ -1,6 +1,7 @@
 package dev.placket.packs.run;
 
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.language.Phrases;
 import dev.placket.packs.page.Page;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.SheetResult;
@@ -16,6 +17,9 @@ interface Composition {
 
   /** What a reader of the PDF shows as its name. */
   String title();
+
+  /** The languages of the pack and its texts in them. */
+  Phrases phrases();
 
   /** What its files are called, before the ending. */
   String fileName();

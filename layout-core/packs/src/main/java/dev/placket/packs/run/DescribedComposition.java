@@ -6,6 +6,7 @@ import dev.placket.packs.compose.ComposedSheet;
 import dev.placket.packs.compose.Composer;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.language.Phrases;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.Units;
 import dev.placket.packs.text.Lettering;
@@ -40,6 +41,11 @@ record DescribedComposition(Described described, Composer composer, ComposedPack
   @Override
   public String title() {
     return pack.title();
+  }
+
+  @Override
+  public Phrases phrases() {
+    return composer.phrases();
   }
 
   @Override

@@ -2,11 +2,14 @@ package dev.placket.packs.run;
 
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.compose.CheckBar;
+import dev.placket.packs.language.Phrases;
+import dev.placket.packs.language.StockPhrase;
 import dev.placket.packs.page.Art;
 import dev.placket.packs.page.Inked;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.placed.RasterPrint;
 import dev.placket.packs.placed.SwatchFrame;
+import dev.placket.packs.text.LanguageMarks;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextRun;
 import dev.placket.pictures.Drawing;
@@ -15,21 +18,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Turns placed flats into what is drawn on a page. */
-final class Drawn {
-  private Drawn() {}
-
-  static Inked inked(PlacedFlat flat, Lettering lettering) {
+/**
+ * Turns placed flats into what is drawn on a page.
+ *
+ * @param lettering the typefaces of the pack
+ * @param phrases its languages
+ */
+record Drawn(Lettering lettering, Phrases phrases) {
+  Inked inked(PlacedFlat flat) {
     Rect ink = flat.ink().toBox();
     List<TextRun> caption = flat.item().caption().under(ink, flat.garmentScale(), lettering);
     return new Inked(art(flat), ink, alternative(flat), caption, SwatchFrame.of(flat, ink));
   }
 
   /** The same with the bar by which a print at true size is checked. */
-  static Inked checked(PlacedFlat flat, Lettering lettering) {
-    Inked plain = inked(flat, lettering);
+  Inked checked(PlacedFlat flat) {
+    Inked plain = inked(flat);
     List<TextRun> lines = new ArrayList<>(plain.caption());
-    lines.addAll(CheckBar.text(plain.ink(), flat.item().caption(), lettering));
+    lines.addAll(CheckBar.text(plain.ink(), flat.item().caption(), phrases, lettering));
     return new Inked(
         plain.art(),
         plain.ink(),
@@ -53,7 +59,8 @@ final class Drawn {
     return new Art.Paths(drawing::paint, flat.flat().ink(), flat.placement().scale().doubleValue());
   }
 
-  private static String alternative(PlacedFlat flat) {
-    return flat.called(flat.raster() == null ? "line drawing" : "picture");
+  private String alternative(PlacedFlat flat) {
+    StockPhrase kind = flat.raster() == null ? StockPhrase.LINE_DRAWING : StockPhrase.PICTURE;
+    return flat.called(LanguageMarks.without(phrases.beside(kind)));
   }
 }

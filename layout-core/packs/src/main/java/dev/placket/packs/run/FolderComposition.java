@@ -8,6 +8,8 @@ import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.folder.FlatFolder;
 import dev.placket.packs.folder.FlatSheet;
 import dev.placket.packs.folder.FolderFlats;
+import dev.placket.packs.language.Phrases;
+import dev.placket.packs.language.StockPhrase;
 import dev.placket.packs.output.PackName;
 import dev.placket.packs.page.Page;
 import dev.placket.packs.placed.Placing;
@@ -18,6 +20,7 @@ import dev.placket.packs.text.Lettering;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -26,8 +29,8 @@ record FolderComposition(
     FlatFolder folder, FlatSheet sheet, FlatSet set, Lettering lettering, Units units)
     implements Composition {
   static FolderComposition of(Path folder, PaperSize paper, RunOptions how) throws Refusal {
-    Lettering lettering = Lettering.load();
     FlatFolder read = FlatFolder.read(folder, how.reading());
+    Lettering lettering = read.notes().lettering();
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
     CaptionRoom room = CaptionRoom.on(Length.pt(sheet.width()));
     FlatSet set = FolderFlats.of(read, DensityTargets.DEFAULT, how.allowSoft(), room, lettering);
@@ -41,7 +44,18 @@ record FolderComposition(
 
   @Override
   public String title() {
-    return PackName.title(fields(), name()) + ": flat sheet";
+    return PackName.title(fields(), name()) + ": " + kind();
+  }
+
+  private String kind() {
+    Phrases phrases = folder.notes().phrases();
+    String kind = phrases.in(StockPhrase.FLAT_SHEET, phrases.languages().get(0)).text();
+    return phrases.isEnglish() ? kind.toLowerCase(Locale.ROOT) : kind;
+  }
+
+  @Override
+  public Phrases phrases() {
+    return folder.notes().phrases();
   }
 
   @Override
@@ -89,12 +103,18 @@ record FolderComposition(
       return sheets.size();
     }
 
+    private List<String> closing() {
+      List<String> notes = new ArrayList<>(FolderFindings.closing(dividePrice));
+      notes.addAll(folder.notes().phrases().untranslated());
+      return notes;
+    }
+
     @Override
     public FittedPack pack() throws Refusal {
       List<FittedSheet> fitted = new ArrayList<>();
       for (int i = 0; i < sheets.size(); i++) {
         SheetFit.Placed its = sheets.get(i);
-        Page page = sheet.page(its.divide(), i + 1 + " of " + sheets.size());
+        Page page = sheet.page(its.divide(), i + 1, sheets.size());
         SheetResult result =
             SheetResult.of(
                 its.request(),
@@ -103,10 +123,7 @@ record FolderComposition(
         fitted.add(new FittedSheet(result.of(its.further()), page, Set.of()));
       }
       return new FittedPack(
-          fitted,
-          FolderFindings.all(folder, set),
-          FolderFindings.unnamed(folder),
-          FolderFindings.closing(dividePrice));
+          fitted, FolderFindings.all(folder, set), FolderFindings.unnamed(folder), closing());
     }
   }
 }

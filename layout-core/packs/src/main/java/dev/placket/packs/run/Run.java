@@ -64,7 +64,7 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
   }
 
   private KeepWeight.Kept kept(FittedPack pack) throws Refusal {
-    PdfPack pdf = new PdfPack(composition.title());
+    PdfPack pdf = new PdfPack(composition.title(), composition.phrases().tags());
     KeepWeight.Writer writer = sheets -> pdf.pdf(pages(pack, sheets));
     try {
       return new KeepWeight(how.maxBytes(), DensityTargets.DEFAULT, writer)
@@ -91,13 +91,14 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
 
   /** The ruled and lettered pages with what lies on them. */
   private List<PdfPack.Filled> pages(FittedPack pack, List<List<PlacedFlat>> sheets) {
+    Drawn drawn = new Drawn(lettering, composition.phrases());
     List<PdfPack.Filled> pages = new ArrayList<>();
     for (int i = 0; i < sheets.size(); i++) {
       FittedSheet sheet = pack.sheets().get(i);
       List<Inked> inked = new ArrayList<>();
       for (PlacedFlat flat : sheets.get(i)) {
         boolean bar = sheet.trueSize().contains(flat.flat().id());
-        inked.add(bar ? Drawn.checked(flat, lettering) : Drawn.inked(flat, lettering));
+        inked.add(bar ? drawn.checked(flat) : drawn.inked(flat));
       }
       pages.add(new PdfPack.Filled(sheet.page(), inked));
     }
@@ -106,7 +107,7 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
 
   private byte[] withoutFlats(List<PdfPack.Filled> pages) {
     try {
-      return new PdfPack(composition.title())
+      return new PdfPack(composition.title(), composition.phrases().tags())
           .pdf(pages.stream().map(p -> new PdfPack.Filled(p.page(), List.of())).toList());
     } catch (IOException e) {
       throw new UncheckedIOException(e);

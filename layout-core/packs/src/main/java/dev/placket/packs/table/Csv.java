@@ -11,11 +11,15 @@ import java.util.List;
  */
 public final class Csv {
   private final String text;
+  private final char separator;
+  private final String ends;
   private int at;
   private int line = 1;
 
-  private Csv(String text) {
+  private Csv(String text, char separator) {
     this.text = text;
+    this.separator = separator;
+    this.ends = separator + "\r\n";
   }
 
   /**
@@ -46,7 +50,16 @@ public final class Csv {
    * @throws CsvException naming the line, if quotes are wrong or records differ in length
    */
   public static List<Row> read(String text) throws CsvException {
-    Csv csv = new Csv(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    return read(text, ',');
+  }
+
+  /**
+   * The same where another character parts the values.
+   *
+   * @param separator as in a semicolon
+   */
+  public static List<Row> read(String text, char separator) throws CsvException {
+    Csv csv = new Csv(text.startsWith("\uFEFF") ? text.substring(1) : text, separator);
     List<Row> rows = new ArrayList<>();
     while (csv.at < csv.text.length()) {
       Row row = csv.row();
@@ -65,7 +78,7 @@ public final class Csv {
     List<String> fields = new ArrayList<>();
     while (true) {
       fields.add(field());
-      if (at < text.length() && text.charAt(at) == ',') {
+      if (at < text.length() && text.charAt(at) == separator) {
         at++;
         continue;
       }
@@ -92,7 +105,7 @@ public final class Csv {
       return quoted();
     }
     int begin = at;
-    while (at < text.length() && ",\r\n".indexOf(text.charAt(at)) < 0) {
+    while (at < text.length() && ends.indexOf(text.charAt(at)) < 0) {
       if (text.charAt(at) == '"') {
         throw new CsvException(
             line, "a quote inside a value; put the whole value in quotes and double it");
@@ -123,7 +136,7 @@ public final class Csv {
   }
 
   private void checkAfterQuote() throws CsvException {
-    if (at < text.length() && ",\r\n".indexOf(text.charAt(at)) < 0) {
+    if (at < text.length() && ends.indexOf(text.charAt(at)) < 0) {
       throw new CsvException(line, "text after a closing quote");
     }
   }

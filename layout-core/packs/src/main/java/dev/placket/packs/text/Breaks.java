@@ -14,6 +14,7 @@ public final class Breaks {
   public static List<String> words(String text) {
     List<String> words = new ArrayList<>();
     StringBuilder word = new StringBuilder();
+    StringBuilder marks = new StringBuilder();
     int before = 0;
     boolean blank = false;
     for (int c : text.codePoints().toArray()) {
@@ -22,15 +23,20 @@ public final class Breaks {
         blank = true;
         continue;
       }
+      if (LanguageMarks.isMark(c)) {
+        marks.appendCodePoint(c);
+        continue;
+      }
       if (!word.isEmpty() && (blank || mayBreak(before, c))) {
         words.add(word.toString());
         word.setLength(0);
       }
-      word.append(blank && !words.isEmpty() ? " " : "").appendCodePoint(c);
+      word.append(blank && !words.isEmpty() ? " " : "").append(marks).appendCodePoint(c);
+      marks.setLength(0);
       before = c;
       blank = false;
     }
-    words.add(word.toString());
+    words.add(word.append(marks).toString());
     return words;
   }
 

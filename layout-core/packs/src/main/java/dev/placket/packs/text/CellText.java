@@ -6,6 +6,7 @@ import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.fault.Fault;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Sets the text of a cell: it wraps, then shrinks by a step, and never leaves the cell. */
 public final class CellText {
@@ -35,17 +36,48 @@ public final class CellText {
   public Cell captioned(String name, String caption, String value, Rect box, List<Length> steps)
       throws Refusal {
     List<TextRun> runs = new ArrayList<>();
-    double captionBase = box.top() + INSET.pt() + Lettering.CAPTION.pt();
+    lettering.check(caption, "caption of " + name);
+    Length height = captionHeight(caption);
+    double captionBase = box.top() + INSET.pt() + height.pt();
     runs.addAll(
         lettering.line(
-            fitted(caption, box, Lettering.CAPTION),
-            box.left() + INSET.pt(),
-            captionBase,
-            Lettering.CAPTION,
-            false));
+            fitted(caption, box, height), box.left() + INSET.pt(), captionBase, height, false));
     double top = captionBase + UNDER.pt();
     runs.addAll(onFoot(name, value, new Rect(box.left(), top, box.right(), box.bottom()), steps));
     return new Cell(name, box, runs);
+  }
+
+  /** The height of a caption's capitals. */
+  private static Length captionHeight(String caption) {
+    return Lettering.steps(caption, Lettering.CAPTION, Lettering.CAPTION).get(0);
+  }
+
+  /** How wide a caption is, in points. */
+  public static double captionWidth(String caption, Lettering lettering) {
+    return lettering.width(caption, captionHeight(caption));
+  }
+
+  /** Whether a cell has room for its caption and its value. */
+  public static boolean fits(
+      String caption, String value, Rect box, List<Length> steps, Lettering lettering) {
+    double top = box.top() + INSET.pt() + captionHeight(caption).pt() + UNDER.pt();
+    if (top > box.bottom() || captionWidth(caption, lettering) > box.width() - 2 * INSET.pt()) {
+      return false;
+    }
+    Rect below = new Rect(box.left(), top, box.right(), box.bottom());
+    return TextBlock.fit(
+            value,
+            below,
+            legible(value, steps),
+            TextBlock.Align.LEFT,
+            TextBlock.Stand.FOOT,
+            lettering)
+        != null;
+  }
+
+  /** Those of the steps at which a script is legible. */
+  private static List<Length> legible(String value, List<Length> steps) {
+    return Lettering.steps(value, steps.get(0), steps.get(steps.size() - 1));
   }
 
   /** A cell that holds nothing but lines of text, the last of them at its foot. */
@@ -60,16 +92,16 @@ public final class CellText {
    * @param room the width of a line, in points
    */
   public static double heightOf(
-      String value, double room, List<Length> steps, Lettering lettering) {
+      String caption, String value, double room, List<Length> steps, Lettering lettering) {
     double lines = 0;
-    for (Length step : value.isBlank() ? List.<Length>of() : steps) {
+    for (Length step : value.isBlank() ? List.<Length>of() : legible(value, steps)) {
       int count = lettering.wrap(value, step, room).size();
       lines = step.pt() + (count - 1) * lettering.leading(step).pt();
       if (count == 1 && lettering.width(value, step) <= room) {
         break;
       }
     }
-    double captionBase = INSET.pt() + Lettering.CAPTION.pt();
+    double captionBase = INSET.pt() + captionHeight(caption).pt();
     // A hair more, so that what was reckoned to go in does.
     return captionBase + UNDER.pt() + lines + TextBlock.FOOT.pt() + 0.001;
   }
@@ -89,7 +121,13 @@ public final class CellText {
     }
     lettering.check(value, name);
     TextBlock block =
-        TextBlock.fit(value, box, steps, TextBlock.Align.LEFT, TextBlock.Stand.FOOT, lettering);
+        TextBlock.fit(
+            value,
+            box,
+            legible(value, steps),
+            TextBlock.Align.LEFT,
+            TextBlock.Stand.FOOT,
+            lettering);
     if (block != null) {
       return block.runs();
     }
@@ -98,7 +136,12 @@ public final class CellText {
 
   private static Refusal tooLong(String name, String value) {
     return Refusal.input(
-        Fault.content("", "'" + value + "' does not fit at the minimum lettering of 1.8 mm")
+        Fault.content(
+                "",
+                "'"
+                    + LanguageMarks.without(value)
+                    + "' does not fit at the minimum lettering of "
+                    + String.format(Locale.ROOT, "%.1f mm", captionHeight(value).mm()))
             .in("cell '" + name + "'")
             .remedy("shorten it"));
   }

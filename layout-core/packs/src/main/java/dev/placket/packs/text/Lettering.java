@@ -31,6 +31,8 @@ public final class Lettering {
   /** The steps, the largest first. */
   public static final List<Length> STEPS = List.of(TITLE, HEADING, VALUE, CAPTION);
 
+  private static final String LACKING = "is in none of the sheet's letters";
+
   private static final int FIRST_COMBINING = 0x300;
 
   /** Line to line, as a multiple of the capital height. */
@@ -66,7 +68,12 @@ public final class Lettering {
 
   /** How wide a text is, in points. */
   public double width(String text, Length capitalHeight) {
-    double ems = composed(text).codePoints().mapToDouble(this::advance).sum();
+    double ems =
+        composed(text)
+            .codePoints()
+            .filter(c -> !LanguageMarks.isMark(c))
+            .mapToDouble(this::advance)
+            .sum();
     return ems * capitalHeight.pt();
   }
 
@@ -75,19 +82,25 @@ public final class Lettering {
     List<TextRun> runs = new ArrayList<>();
     StringBuilder piece = new StringBuilder();
     Typeface current = faces.get(0);
+    int language = LanguageMarks.LEADING;
     double x = left;
     for (int c : composed(text).codePoints().toArray()) {
-      Typeface face = face(c);
-      if (face != current && !piece.isEmpty()) {
-        runs.add(new TextRun(piece.toString(), x, base, height, current, strong));
+      boolean mark = LanguageMarks.isMark(c);
+      Typeface face = mark ? current : face(c);
+      if ((mark || face != current) && !piece.isEmpty()) {
+        runs.add(new TextRun(piece.toString(), x, base, height, current, strong, language));
         x += width(piece.toString(), height);
         piece.setLength(0);
       }
       current = face;
-      piece.appendCodePoint(c);
+      if (mark) {
+        language = LanguageMarks.language(c);
+      } else {
+        piece.appendCodePoint(c);
+      }
     }
     if (!piece.isEmpty()) {
-      runs.add(new TextRun(piece.toString(), x, base, height, current, strong));
+      runs.add(new TextRun(piece.toString(), x, base, height, current, strong, language));
     }
     return runs;
   }
@@ -101,7 +114,7 @@ public final class Lettering {
   public List<String> wrap(String text, Length capitalHeight, double room) {
     List<String> lines = new ArrayList<>();
     text.lines().forEach(part -> wrap(lines, part, capitalHeight, room));
-    return List.copyOf(lines);
+    return LanguageMarks.carried(lines);
   }
 
   /** The same, but a word that is wider than the room is broken, too. */
@@ -121,8 +134,8 @@ public final class Lettering {
       }
       lines.add(line.substring(from));
     }
-    lines.removeIf(l -> l.isEmpty() && lines.size() > 1);
-    return List.copyOf(lines);
+    lines.removeIf(l -> LanguageMarks.without(l).isEmpty() && lines.size() > 1);
+    return LanguageMarks.carried(lines);
   }
 
   private void wrap(List<String> lines, String part, Length capitalHeight, double room) {
@@ -149,19 +162,22 @@ public final class Lettering {
   public void check(String text, String where) throws Refusal {
     String fault = fault(text);
     if (fault != null) {
+      Fault found = Fault.content("", fault).in(where);
       throw Refusal.input(
-          Fault.content("", fault)
-              .in(where)
+          (fault.endsWith(LACKING)
+                  ? found.remedy("name a TrueType file that has it under 'fonts'")
+                  : found)
               .remedy("write it in Latin, Greek or Cyrillic letters"));
     }
   }
 
   /** The first character that cannot be set and why; null where all can. */
   public @Nullable String fault(String text) {
-    for (int c : composed(text).codePoints().filter(c -> c != '\n').toArray()) {
+    for (int c :
+        composed(LanguageMarks.without(text)).codePoints().filter(c -> c != '\n').toArray()) {
       String why = Script.refusal(c);
       if (why == null && faces.stream().noneMatch(f -> f.has(c))) {
-        why = "is in none of the sheet's letters";
+        why = LACKING;
       }
       if (why != null) {
         String code = String.format(Locale.ROOT, "U+%04X", c);

@@ -13,6 +13,7 @@ import java.awt.geom.Path2D;
  * @param capitalHeight how high its capitals are
  * @param face the typeface that has all its characters
  * @param strong whether its strokes are thickened
+ * @param language its language by its number in the pack; 0 for the leading one
  */
 public record TextRun(
     String text,
@@ -20,7 +21,8 @@ public record TextRun(
     double baseline,
     Length capitalHeight,
     Typeface face,
-    boolean strong) {
+    boolean strong,
+    int language) {
   /**
    * The outlines of its letters where they stand, in points from the sheet's top left corner, y
    * down: one shape, since that is filled sooner than many.

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.placket.layout.flat.Role;
+import dev.placket.packs.language.Phrases;
 import java.text.Normalizer;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -54,7 +55,8 @@ class RoleWordsTest {
     assertTrue(both.bothViews());
     assertEquals(List.of("coat"), both.rest());
     assertEquals(
-        "Front and back view", Captions.of(both.role(), both.rest(), List.of(), both.bothViews()));
+        "Front and back view",
+        Captions.of(both.role(), both.rest(), List.of(), both.bothViews(), Phrases.english()));
     assertTrue(RoleWords.read("大衣正面 背面").bothViews());
     assertFalse(RoleWords.read("front-back-pocket-detail").bothViews());
   }

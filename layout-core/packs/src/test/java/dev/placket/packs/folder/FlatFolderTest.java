@@ -110,6 +110,43 @@ class FlatFolderTest {
   }
 
   @Test
+  void captionsAreInTheLanguageOfThePackNotOfTheFileNames() throws Exception {
+    for (String name : List.of("vorne", "dos", "kragen-detalle", "détail-dos", "muestra", "yan")) {
+      svg(name + ".svg", "<path d='M0 0h9v9z'/>");
+    }
+    assertEquals(
+        List.of("Front view", "Back view", "Side view", "Detail, Back view", "Kragen", "Swatch"),
+        captions());
+    // Translations from memory.
+    Files.writeString(dir.resolve("pack.properties"), "languages=de\n");
+    assertEquals(
+        List.of(
+            "Vorderansicht",
+            "Rückansicht",
+            "Seitenansicht",
+            "Detail, Rückansicht",
+            "Kragen",
+            "Stoffmuster"),
+        captions());
+    Files.writeString(
+        dir.resolve("pack.properties"), "languages=en, zh-Hans\nglossary=terms.csv\n");
+    Files.writeString(dir.resolve("terms.csv"), "en,zh-Hans,de\nCollar,领子,Kragen\n");
+    assertEquals(
+        List.of(
+            "Front view / 正面图",
+            "Back view / 背面图",
+            "Side view / 侧面图",
+            "Detail, Back view / 细节, 背面图",
+            "Collar / 领子",
+            "Swatch / 布样"),
+        captions());
+  }
+
+  private List<String> captions() throws Refusal {
+    return FlatFolder.read(dir, Reading.DEFAULT).flats().stream().map(FlatFile::caption).toList();
+  }
+
+  @Test
   void groupsThatStandApartAreFlats() throws Exception {
     svg("style.svg", group("front", 5) + group("back", 40) + group("cuff", 70));
     assertEquals(

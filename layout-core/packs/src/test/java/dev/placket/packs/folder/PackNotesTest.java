@@ -35,4 +35,24 @@ class PackNotesTest {
             dir.resolve(PackNotes.FILE) + ": unknown key 'style.number'; write 'style-number'."),
         refusal.messages());
   }
+
+  @Test
+  void languagesGlossaryAndFontsAreChecked() {
+    Refusal refusal =
+        assertThrows(
+            Refusal.class, () -> read("languages=English\nglossary=../terms.csv\nfonts=a.ttf\n"));
+    String file = dir.resolve(PackNotes.FILE) + ", ";
+    assertEquals(
+        List.of(
+            file + "fonts: there is no file 'a.ttf'; name one, from this folder.",
+            file + "glossary: there is no file '../terms.csv'; name one, from this folder."),
+        refusal.messages());
+    Refusal language = assertThrows(Refusal.class, () -> read("languages=en, 中文\n"));
+    assertEquals(
+        List.of(
+            file
+                + "languages=en, 中文: is no list of languages; name them as BCP 47 does, as in en,"
+                + " zh-Hans."),
+        language.messages());
+  }
 }

@@ -42,14 +42,24 @@ public record FolderSource(
           new WorkbookFlats.Task(
               anywhere(
                   FolderFlats.of(
-                      read, DensityTargets.DEFAULT, allowSoft, CaptionRoom.USUAL, lettering)),
+                      read,
+                      DensityTargets.DEFAULT,
+                      allowSoft,
+                      CaptionRoom.USUAL,
+                      read.notes().lettering())),
               jobs.get(i).folder().equals(folder) ? asked : Asked.NOTHING,
               jobs.get(i).worksheets(),
-              FolderFindings.read(read),
+              read(read),
               FolderFindings.unnamed(read)));
     }
     PackNotes notes = folders.get(0).notes();
     return new WorkbookFlats(onto, PackName.title(notes.fields(), ""), notes.fields(), tasks);
+  }
+
+  private static List<String> read(FlatFolder folder) {
+    List<String> lines = new ArrayList<>(FolderFindings.read(folder));
+    lines.addAll(folder.notes().phrases().untranslated());
+    return lines;
   }
 
   /** A worksheet has none of the windows of the built-in sheet. */

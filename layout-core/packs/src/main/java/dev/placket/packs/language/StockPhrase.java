@@ -1,0 +1,124 @@
+package dev.placket.packs.language;
+
+import dev.placket.layout.flat.Role;
+
+/** What the program itself prints on sheets. */
+public enum StockPhrase {
+  /** Caption of a front. */
+  FRONT_VIEW("Front view"),
+  /** Caption of a back. */
+  BACK_VIEW("Back view"),
+  /** Caption of a side. */
+  SIDE_VIEW("Side view"),
+  /** Caption of an inside. */
+  INSIDE_VIEW("Inside view"),
+  /** Caption of a drawing that shows both. */
+  BOTH_VIEWS("Front and back view"),
+  /** Caption of a detail without a name. */
+  DETAIL("Detail"),
+  /** Caption of a swatch without a name. */
+  SWATCH("Swatch"),
+  /** Caption of an artwork without a name. */
+  ARTWORK("Artwork"),
+  /** Caption of a photograph without a name. */
+  PHOTO("Photo"),
+  /** Caption of a step without a name. */
+  STEP("Step"),
+  /** The kind of the built-in sheet. */
+  FLAT_SHEET("Flat sheet"),
+  /** Header. */
+  STYLE_NUMBER("Style no."),
+  /** Header. */
+  STYLE_NAME("Style name"),
+  /** Header. */
+  SHEET("Sheet"),
+  /** Header. */
+  REVISION("Revision"),
+  /** Header. */
+  DATE("Date"),
+  /** Header. */
+  STAGE("Stage"),
+  /** Header. */
+  SEASON("Season"),
+  /** Header. */
+  SIZE_RANGE("Size range"),
+  /** Header. */
+  SAMPLE_SIZE("Sample size"),
+  /** Header. */
+  UNIT("Unit"),
+  /** Header. */
+  FABRIC("Fabric"),
+  /** Header. */
+  FACTORY("Factory"),
+  /** Header. */
+  ISSUED_BY("Issued by"),
+  /** Which of how many sheets it is. */
+  SHEET_OF("{sheet} of {sheets}"),
+  /** A caution. */
+  NO_MEASURING("Do not take measurements from the drawings."),
+  /** A caution. */
+  NO_PATTERNS("Patterns are made and checked to the measured table, never cut from a drawing."),
+  /** How to print. */
+  PRINT("Print on {paper} at full size (100 %)."),
+  /** Of a drawing of which no real length is stated. */
+  NOT_TO_SCALE("not to scale"),
+  /** A garment scale beside that of another flat. */
+  SHARE_OF_SCALE("{scale}, {share} of {flat}'s scale"),
+  /** A reduction against another flat. */
+  REDUCED("reduced to {share} of {flat}"),
+  /** An enlargement against another flat. */
+  ENLARGED("enlarged to {share} of {flat}"),
+  /** Either of them where there is little room. */
+  SHARE("{share} of {flat}"),
+  /** A flat in such a line. */
+  THE_FRONT("the front"),
+  /** A flat in such a line. */
+  THE_BACK("the back"),
+  /** A flat in such a line. */
+  THE_SIDE("the side"),
+  /** A flat in such a line. */
+  THE_INSIDE("the inside"),
+  /** Beside the bar by which a print is checked. */
+  CHECK_BAR("100 mm: check this length on the print"),
+  /** What stands in for a drawing where it cannot be seen. */
+  LINE_DRAWING("line drawing"),
+  /** What stands in for a picture of pixels where it cannot be seen. */
+  PICTURE("picture");
+
+  private final String english;
+
+  StockPhrase(String english) {
+    this.english = english;
+  }
+
+  /** The phrase in English, by which a glossary has it. */
+  public String english() {
+    return english;
+  }
+
+  /** The caption of a flat of a role. */
+  public static StockPhrase caption(Role role) {
+    return switch (role) {
+      case FRONT -> FRONT_VIEW;
+      case BACK -> BACK_VIEW;
+      case SIDE -> SIDE_VIEW;
+      case INSIDE -> INSIDE_VIEW;
+      case DETAIL -> DETAIL;
+      case SWATCH -> SWATCH;
+      case ARTWORK -> ARTWORK;
+      case PHOTO -> PHOTO;
+      case STEP -> STEP;
+    };
+  }
+
+  /** The view of a role, as another flat is compared with it. */
+  public static StockPhrase view(Role role) {
+    return switch (role) {
+      case FRONT -> THE_FRONT;
+      case BACK -> THE_BACK;
+      case SIDE -> THE_SIDE;
+      case INSIDE -> THE_INSIDE;
+      default -> throw new IllegalArgumentException(role + " is no view");
+    };
+  }
+}
