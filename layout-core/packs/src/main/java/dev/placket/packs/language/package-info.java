@@ -10,12 +10,12 @@
  * <p><b>What has no translation is printed as written, once, and listed</b>: a blank would be
  * overlooked. Numbers, codes and units are not listed.
  *
- * <p><b>Stock phrases are from memory</b> ({@code stock-phrases.csv}, a glossary itself): no standard
- * names them in these languages. A line of the user's glossary replaces any of them.
+ * <p><b>Stock phrases are from memory</b> ({@code stock-phrases.csv}, a glossary itself): no
+ * standard names them in these languages. A line of the user's glossary replaces any of them.
  *
- * <p><b>Text keeps its language to the page by marks in it</b> ({@code LanguageMarks} of the package
- * of text), so that wrapping, shrinking and joining need not know of languages. What leaves for
- * messages, reports and {@code fit.json} is without them.
+ * <p><b>Text keeps its language to the page by marks in it</b> ({@code LanguageMarks} of the
+ * package of text), so that wrapping, shrinking and joining need not know of languages. What leaves
+ * for messages, reports and {@code fit.json} is without them.
  */
 @NullMarked
 package dev.placket.packs.language;
