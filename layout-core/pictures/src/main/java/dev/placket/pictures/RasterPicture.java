@@ -6,6 +6,7 @@ import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.base.RowReader;
+import dev.placket.pictures.base.StoredJpeg;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.ink.GroundLook;
 import dev.placket.pictures.ink.InkFinder;
@@ -79,6 +80,18 @@ public final class RasterPicture implements Picture {
   public RowReader rows() {
     try {
       return file.square();
+    } catch (PictureException e) {
+      throw new IllegalStateException("was read before: " + e.getMessage(), e);
+    }
+  }
+
+  /**
+   * The picture as the JPEG of its file, where its pixels are the same as those of {@link #rows};
+   * null if its file is no JPEG, or the pixels had to be turned, squared or brought into sRGB.
+   */
+  public @Nullable StoredJpeg jpeg() {
+    try {
+      return file.jpeg();
     } catch (PictureException e) {
       throw new IllegalStateException("was read before: " + e.getMessage(), e);
     }

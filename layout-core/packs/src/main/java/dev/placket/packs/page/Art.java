@@ -2,9 +2,11 @@ package dev.placket.packs.page;
 
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.pictures.PdfDrawing;
+import dev.placket.pictures.base.StoredJpeg;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /** What is drawn for a flat: paths, or pixels. */
 public sealed interface Art permits Art.Paths, Art.PdfPart, Art.Pixels {
@@ -30,6 +32,7 @@ public sealed interface Art permits Art.Paths, Art.PdfPart, Art.Pixels {
    * A picture that fills the inked box.
    *
    * @param image its pixels, with alpha where the ground is clear
+   * @param jpeg the same pixels as the JPEG of their file; null without one
    */
-  record Pixels(BufferedImage image) implements Art {}
+  record Pixels(BufferedImage image, @Nullable StoredJpeg jpeg) implements Art {}
 }

@@ -127,14 +127,22 @@ public final class KeepWeight {
       for (PlacedFlat flat : sheet) {
         RasterPrint print = flat.raster();
         flats.add(
-            print == null
-                ? flat
-                : flat.with(
-                    print.with(RasterPrint.image(toPrint(flat), plan.densities().get(next++)))));
+            print == null ? flat : flat.with(lowered(flat, print, plan.densities().get(next++))));
       }
       kept.add(flats);
     }
     return kept;
+  }
+
+  /** A JPEG stays as it is where fewer pixels would take more, stored without loss. */
+  private static RasterPrint lowered(PlacedFlat flat, RasterPrint print, double perInch) {
+    RasterPrint lower = print.with(RasterPrint.ready(toPrint(flat), perInch));
+    boolean lighter = print.jpeg() == null || bytes(art(lower)) < bytes(art(print));
+    return lighter ? lower : print;
+  }
+
+  private static Art.Pixels art(RasterPrint print) {
+    return new Art.Pixels(print.image(), print.jpeg());
   }
 
   private WeightCurve curve(PlacedFlat flat) {
@@ -151,12 +159,12 @@ public final class KeepWeight {
   }
 
   private static long packed(ReadyPicture ready) throws PictureException {
-    return bytes(new Art.Pixels(ready.grid().toImage()));
+    return bytes(new Art.Pixels(ready.grid().toImage(), null));
   }
 
   private static long bytes(PlacedFlat flat) {
     RasterPrint print = flat.raster();
-    return print == null ? 0 : bytes(new Art.Pixels(print.image()));
+    return print == null ? 0 : bytes(art(print));
   }
 
   private static long bytes(Art.Pixels pixels) {

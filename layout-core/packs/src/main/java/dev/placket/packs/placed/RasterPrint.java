@@ -12,11 +12,14 @@ import dev.placket.packs.flats.FlatSet;
 import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.StoredJpeg;
 import dev.placket.pictures.prepare.Clearing;
 import dev.placket.pictures.prepare.FineLines;
+import dev.placket.pictures.prepare.ReadyPicture;
 import dev.placket.pictures.prepare.ResolvedShare;
 import dev.placket.pictures.prepare.ToPrint;
 import java.awt.image.BufferedImage;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the pixels of a raster come to at its printed size.
@@ -26,6 +29,7 @@ import java.awt.image.BufferedImage;
  * @param state what that means for the eye
  * @param wanted the pixels to ask for, for the whole picture at the size it aims at
  * @param image what is embedded for its ink
+ * @param jpeg the same pixels as the JPEG of its file; null without one, or if they were changed
  * @param fine the finest line of it, in its pixels
  * @param resolvedShare the share of its density that carries detail, at most 1
  */
@@ -35,6 +39,7 @@ public record RasterPrint(
     PrintState state,
     PixelSize wanted,
     BufferedImage image,
+    @Nullable StoredJpeg jpeg,
     FineDetail fine,
     double resolvedShare) {
   /**
@@ -60,7 +65,7 @@ public record RasterPrint(
     EffectiveDensity density =
         EffectiveDensity.of(
             (int) Math.round(ink.width()), width, (int) Math.round(ink.height()), height);
-    BufferedImage image = image(toPrint(item, raster, at), targets);
+    ReadyPicture ready = ready(toPrint(item, raster, at), targets);
     // What to ask for is counted at the size it would have, were it not held small.
     double longest = Math.max(target.pt(), ink.longestSide() * scale);
     double wantedScale = longest / ink.longestSide();
@@ -74,7 +79,8 @@ public record RasterPrint(
         density,
         targets.state(ResolvedShare.judged(density, share)),
         wanted,
-        image,
+        image(ready),
+        ready.jpeg(),
         fine(raster),
         share);
   }
@@ -105,19 +111,28 @@ public record RasterPrint(
   }
 
   /** The same with other pixels embedded. */
-  RasterPrint with(BufferedImage other) {
-    return new RasterPrint(pixels, density, state, wanted, other, fine, resolvedShare);
+  RasterPrint with(ReadyPicture other) {
+    return new RasterPrint(
+        pixels, density, state, wanted, image(other), other.jpeg(), fine, resolvedShare);
   }
 
   /** Rounded down to whole pixels, so that nothing heavy is embedded. */
-  private static BufferedImage image(ToPrint what, DensityTargets targets) {
+  private static ReadyPicture ready(ToPrint what, DensityTargets targets) {
     long most = targets.mostPixels(what.longest(), what.longest()).width();
-    return image(what, most / what.longest().in());
+    return ready(what, most / what.longest().in());
   }
 
-  static BufferedImage image(ToPrint what, double perInch) {
+  static ReadyPicture ready(ToPrint what, double perInch) {
     try {
-      return what.ready(perInch).grid().toImage();
+      return what.ready(perInch);
+    } catch (PictureException e) {
+      throw new IllegalStateException("was read before: " + e.getMessage(), e);
+    }
+  }
+
+  private static BufferedImage image(ReadyPicture ready) {
+    try {
+      return ready.grid().toImage();
     } catch (PictureException e) {
       throw new IllegalStateException("was read before: " + e.getMessage(), e);
     }

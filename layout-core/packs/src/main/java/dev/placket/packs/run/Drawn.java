@@ -50,7 +50,7 @@ record Drawn(Lettering lettering, Phrases phrases) {
   private static Art art(PlacedFlat flat) {
     RasterPrint raster = flat.raster();
     if (raster != null) {
-      return new Art.Pixels(raster.image());
+      return new Art.Pixels(raster.image(), raster.jpeg());
     }
     Drawing drawing = (Drawing) flat.item().file().picture();
     if (drawing instanceof PdfDrawing page) {

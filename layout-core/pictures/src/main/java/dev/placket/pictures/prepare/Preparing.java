@@ -50,7 +50,8 @@ public final class Preparing {
     if (scale < 1) {
       rows = new AreaRows(rows, scaled(rows.width(), scale), scaled(rows.height(), scale));
     }
-    return new ReadyPicture(kept(rows), width, height, cleared);
+    boolean same = !cleared && rows.width() == raster.width() && rows.height() == raster.height();
+    return new ReadyPicture(kept(rows), width, height, cleared, same ? raster.jpeg() : null);
   }
 
   /** What counts as ink all over, pale as it may be, has no ground to clear unasked. */
@@ -118,7 +119,7 @@ public final class Preparing {
     PixelGrid grid =
         PixelGrid.sharing(
             drawing.render(Math.toIntExact(size.width()), Math.toIntExact(size.height()), ink));
-    return new ReadyPicture(grid, width, height, false);
+    return new ReadyPicture(grid, width, height, false, null);
   }
 
   private static PixelSize wanted(Length width, Length height, double perInch) {

@@ -6,6 +6,8 @@ import dev.placket.layout.density.PixelSize;
 import dev.placket.layout.density.Rate;
 import dev.placket.layout.units.Length;
 import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.StoredJpeg;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A picture prepared for a printed size: cropped to its ink, with no more pixels than asked for.
@@ -14,8 +16,10 @@ import dev.placket.pictures.base.PictureException;
  * @param width the printed width of the ink
  * @param height its printed height
  * @param cleared whether an opaque ground became transparent
+ * @param jpeg the same pixels as the JPEG of the source; null if it has none or they were changed
  */
-public record ReadyPicture(PixelRows rows, Length width, Length height, boolean cleared) {
+public record ReadyPicture(
+    PixelRows rows, Length width, Length height, boolean cleared, @Nullable StoredJpeg jpeg) {
   /** In metres, exactly. */
   private static final double INCH = 0.0254;
 

@@ -31,6 +31,7 @@ final class BandRows implements RowReader {
   private final RasterHead head;
   private final int bandHeight;
   private final boolean multiplied;
+  private final @Nullable JpegInks inks;
   private @Nullable String warning;
   private @Nullable SampleRows band;
   private int y;
@@ -39,8 +40,16 @@ final class BandRows implements RowReader {
    * Takes over the reader, whose input is set.
    *
    * @param multiplied whether alpha is multiplied into the colours
+   * @param inks how four inks become colours; null for what the decoder makes of them
    */
-  BandRows(String name, ImageReader reader, RasterHead head, int bandHeight, boolean multiplied) {
+  BandRows(
+      String name,
+      ImageReader reader,
+      RasterHead head,
+      int bandHeight,
+      boolean multiplied,
+      @Nullable JpegInks inks) {
+    this.inks = inks;
     this.name = name;
     this.reader = reader;
     this.head = head;
@@ -110,7 +119,8 @@ final class BandRows implements RowReader {
     if (!all) {
       param.setSourceRegion(new Rectangle(0, y, width(), rows));
     }
-    BufferedImage image = reader.read(0, param);
+    JpegInks own = inks;
+    BufferedImage image = own == null ? reader.read(0, param) : own.read(reader, param);
     String guessed = warning;
     if (guessed != null) {
       throw new IOException(guessed);

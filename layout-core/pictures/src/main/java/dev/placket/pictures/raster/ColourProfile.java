@@ -58,6 +58,47 @@ final class ColourProfile {
     return profile.isSrgb() ? null : profile;
   }
 
+  /**
+   * Whether a profile leaves all colours as sRGB has them; false if it cannot be read, or is not
+   * for so many channels.
+   */
+  static boolean isSrgb(byte[] profile, int channels) {
+    try {
+      return of(profile, channels).isSrgb();
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
+  }
+
+  /** Whether a profile can be read and is for so many channels. */
+  static boolean isUsable(byte[] profile, int channels) {
+    try {
+      of(profile, channels);
+      return true;
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
+  }
+
+  /** The colours of a profile; null if it cannot be read, or is not for so many channels. */
+  static @Nullable ColorSpace space(byte[] profile, int channels) {
+    try {
+      ICC_Profile read = ICC_Profile.getInstance(profile);
+      if (read.getNumComponents() != channels) {
+        return null;
+      }
+      ColorSpace space = new ICC_ColorSpace(read);
+      // Some profiles are only found to be broken once they are used.
+      space.toRGB(new float[channels]);
+      return space;
+    } catch (IllegalArgumentException
+        | CMMException
+        | IndexOutOfBoundsException
+        | NegativeArraySizeException e) {
+      return null;
+    }
+  }
+
   private static ColourProfile of(byte[] bytes, int channels) {
     try {
       ICC_Profile profile = ICC_Profile.getInstance(bytes);

@@ -60,7 +60,7 @@ final class Jpeg {
     }
     int turn = exif == null ? 1 : exif.orientation();
     return new RasterHead(
-        "JPEG", jpeg.width, jpeg.height, false, density, aspect, turn, jpeg.cost(), jpeg.notes());
+        "JPEG", jpeg.width, jpeg.height, false, density, aspect, turn, jpeg.cost(), List.of());
   }
 
   /** Printing colours and profiles are turned into sRGB beside the samples. */
@@ -68,11 +68,22 @@ final class Jpeg {
     return components == 4 ? 12 : profile ? 10 : 3;
   }
 
-  private List<PictureNote> notes() {
-    return components == 4
-        ? List.of(
-            PictureNote.plain(
-                "is in printing colours (CMYK), converted to the nearest screen colours"))
+  /** What becomes of the colours of a picture by its profile, or for want of one. */
+  static List<PictureNote> profileNotes(byte[] jpeg, int components) {
+    byte[] profile = JpegCopy.profile(jpeg);
+    if (components == 4) {
+      String found =
+          JpegInks.of(jpeg) != null
+              ? ", converted to sRGB by the profile in the file"
+              : (profile == null ? " and states no profile" : " with a profile that cannot be used")
+                  + ", so its colours are approximate; export it in sRGB";
+      return List.of(PictureNote.plain("is in printing colours (CMYK)" + found));
+    }
+    if (profile == null || ColourProfile.isSrgb(profile, 3) || ColourProfile.isSrgb(profile, 1)) {
+      return List.of();
+    }
+    return ColourProfile.isUsable(profile, 3) || ColourProfile.isUsable(profile, 1)
+        ? List.of(PictureNote.plain("its colours are converted to sRGB by the profile in the file"))
         : List.of();
   }
 

@@ -5,6 +5,7 @@ import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.base.RowReader;
+import dev.placket.pictures.base.StoredJpeg;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.ReadLimit;
 import dev.placket.pictures.ink.InkFinder;
@@ -101,6 +102,10 @@ public final class RasterFile {
   /** What the header says, what pixels show, in words. */
   public List<PictureNote> notes(InkFinder found) {
     List<PictureNote> notes = new ArrayList<>(head.notes());
+    byte[] bytes = held;
+    if (format == RasterFormat.JPEG && bytes != null) {
+      notes.addAll(Jpeg.profileNotes(bytes, JpegCopy.components(bytes)));
+    }
     if (head.aspect() != 1) {
       notes.add(
           PictureNote.plain(
@@ -141,7 +146,8 @@ public final class RasterFile {
     } catch (IOException | RuntimeException e) {
       throw BandRows.damaged(name, head.format(), e);
     }
-    RowReader bands = new BandRows(name, reader, decoded, rows, head.multiplied());
+    JpegInks inks = format == RasterFormat.JPEG ? JpegInks.of(bytes) : null;
+    RowReader bands = new BandRows(name, reader, decoded, rows, head.multiplied(), inks);
     return gif == null ? bands : OnScreenRows.of(bands, gif);
   }
 
@@ -198,6 +204,21 @@ public final class RasterFile {
       held = bytes;
     }
     return bytes;
+  }
+
+  /**
+   * The file as a JPEG to be stored elsewhere, or null if it is none, or its pixels have to be
+   * turned, squared or brought into sRGB first.
+   */
+  public @Nullable StoredJpeg jpeg() throws PictureException {
+    if (format != RasterFormat.JPEG || head.orientation() != 1 || head.aspect() != 1) {
+      return null;
+    }
+    StoredJpeg copy = JpegCopy.of(held());
+    byte[] profile = copy == null ? null : JpegCopy.profile(held());
+    boolean srgb =
+        copy != null && (profile == null || ColourProfile.isSrgb(profile, copy.grey() ? 1 : 3));
+    return srgb ? copy : null;
   }
 
   /** All bytes of a source, within the limits. */

@@ -30,11 +30,13 @@
  *   <li>Decoders take a GIF's last colour for the transparent one where that is outside its table
  *       ({@code Gif.decodable}). A PNG is read on to the checksums behind its pixels.
  *   <li><b>Colour profiles are applied while rows are read</b>, by the colour management of the
- *       JDK: that of a PNG here ({@code ColourProfile}), the others by their decoders. A profile
- *       that leaves a cube of colours unchanged counts as sRGB, whatever its name. A PNG's gAMA and
- *       cHRM are noted, not applied ({@code StatedColours}), where they move a colour by more than
- *       8 levels and no profile or sRGB chunk overrides them; the usual gamma of 1/2.2 stays within
- *       7.
+ *       JDK: that of a PNG here ({@code ColourProfile}), that of a JPEG in CMYK too ({@code
+ *       JpegInks}), the others by their decoders. A profile that leaves a cube of colours unchanged
+ *       counts as sRGB, whatever its name. A PNG's gAMA and cHRM are noted, not applied ({@code
+ *       StatedColours}), where they move a colour by more than 8 levels and no profile or sRGB
+ *       chunk overrides them; the usual gamma of 1/2.2 stays within 7.
+ *   <li><b>A JPEG is handed on as it is</b> ({@code JpegCopy}) where its pixels need no change: the
+ *       same tables and coded pixels, without Exif, XMP and comments.
  * </ul>
  */
 @NullMarked

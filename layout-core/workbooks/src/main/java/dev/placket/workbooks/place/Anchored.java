@@ -9,13 +9,15 @@ import dev.placket.workbooks.read.DrawnThing;
  * <p>The bytes are shared, not copied: they are only handed on.
  *
  * @param flat what was placed
- * @param png the picture
+ * @param content the bytes of a PNG, or of a JPEG
+ * @param jpeg whether it is a JPEG
  * @param at the spot its upper left corner keeps to
  * @param width its width in EMU
  * @param height its height in EMU, in exactly the ratio of the picture's pixels to {@code width}
  */
 @SuppressWarnings("ArrayRecordComponent")
-public record Anchored(PlacedFlat flat, byte[] png, DrawnThing.Spot at, long width, long height) {
+public record Anchored(
+    PlacedFlat flat, byte[] content, boolean jpeg, DrawnThing.Spot at, long width, long height) {
   /** How the names of pictures begin that this program may replace. */
   public static final String OWN = "Placket ";
 

@@ -19,6 +19,7 @@ import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.StoredJpeg;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.Place;
 import dev.placket.pictures.prepare.ImageRows;
@@ -123,6 +124,7 @@ final class Prepare {
             PrintState.CRISP,
             size,
             image,
+            null,
             drawing.fineDetail(),
             1);
     PlacedFlat placed = new PlacedFlat(item, at, target, print);
@@ -160,7 +162,10 @@ final class Prepare {
   private Anchored anchored(PlacedFlat placed, BufferedImage image, long width, long height) {
     long perMetre = Math.round((double) image.getWidth() * Emu.PER_METRE / width);
     byte[] png = png(image, PixelDensity.square(Rate.perMetre(Math.max(1, perMetre))));
-    return new Anchored(placed, png, spot(placed.placement()), width, height);
+    StoredJpeg jpeg = placed.raster() == null ? null : placed.raster().jpeg();
+    boolean lighter = jpeg != null && jpeg.bytes().length < png.length;
+    byte[] content = jpeg != null && lighter ? jpeg.bytes() : png;
+    return new Anchored(placed, content, lighter, spot(placed.placement()), width, height);
   }
 
   private static byte[] png(BufferedImage image, PixelDensity density) {

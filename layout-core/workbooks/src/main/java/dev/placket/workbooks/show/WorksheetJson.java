@@ -54,7 +54,7 @@ public record WorksheetJson(Fitted fitted, int tolerance) implements MoreJson {
     json.writeNumberField("down", picture.at().down());
     json.writeNumberField("width", picture.width());
     json.writeNumberField("height", picture.height());
-    json.writeNumberField("bytes", picture.png().length);
+    json.writeNumberField("bytes", picture.content().length);
     json.writeEndObject();
   }
 

@@ -115,7 +115,7 @@ public final class WorkbookCopy {
     Map<String, String> ids = new LinkedHashMap<>();
     StringBuilder all = new StringBuilder();
     for (Anchored picture : pictures) {
-      String media = media(picture.png());
+      String media = media(picture);
       String relation = ids.get(media);
       if (relation == null) {
         relation = relations.add(spellings.relations() + "/image", target(drawing, media));
@@ -128,14 +128,20 @@ public final class WorkbookCopy {
   }
 
   /** Stored once, whoever shows it: its name comes from its content. */
-  private String media(byte[] png) {
-    String name = base() + "media/" + OWN_MEDIA + digest(png).substring(0, 24) + ".png";
+  private String media(Anchored picture) {
+    byte[] content = picture.content();
+    String name =
+        base()
+            + "media/"
+            + OWN_MEDIA
+            + digest(content).substring(0, 24)
+            + (picture.jpeg() ? ".jpeg" : ".png");
     String spelled = parts.spelled(name);
     if (spelled != null) {
       return spelled;
     }
-    added.put(name, png);
-    types.add(name, "image/png");
+    added.put(name, content);
+    types.add(name, picture.jpeg() ? "image/jpeg" : "image/png");
     return name;
   }
 
