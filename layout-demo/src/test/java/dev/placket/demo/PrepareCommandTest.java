@@ -301,4 +301,53 @@ class PrepareCommandTest {
     within[5] = 3;
     assertEquals(0, Run.of(within).code());
   }
+
+  @Test
+  void filesOfOneNameInFoldersAndPartsOfAnSvgAreTold() throws IOException {
+    Path style = Files.createDirectories(dir.resolve("style"));
+    for (String folder : List.of("outer", "inner")) {
+      int width = folder.equals("outer") ? 40 : 20;
+      Files.writeString(
+          Files.createDirectory(style.resolve(folder)).resolve("cuff.svg"),
+          "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 90 90'><rect x='9' y='9' width='"
+              + width
+              + "' height='60'/></svg>");
+    }
+    Files.writeString(
+        style.resolve("coat.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 200 90'><g id='front'>"
+            + "<rect x='9' y='9' width='70' height='35'/></g><g id='back'>"
+            + "<rect x='109' y='9' width='20' height='80'/></g></svg>");
+    Files.writeString(
+        style.resolve("pack.yaml"),
+        """
+        format: placket-pack/1
+        sheets:
+          one:
+            name: One
+            areas: [all]
+            windows: {all: }
+            flats:
+              front: {file: "coat.svg#front", role: front}
+              back: {file: "coat.svg#back", role: back}
+              outer: {file: outer/cuff.svg, role: detail}
+              inner: {file: inner/cuff.svg, role: detail}
+        """);
+    assertEquals(0, run("fit", style.resolve("pack.yaml"), "--out", style.resolve("made")), said);
+    Path fit = style.resolve("made/fit.json");
+    assertEquals(0, run("prepare", "--for", fit, "--out", ready), said);
+    assertEquals(
+        List.of("coat-back.png", "coat-front.png", "inner-cuff.png", "outer-cuff.png"),
+        written().stream().sorted().toList());
+    // Proportions of the rectangles as drawn above.
+    assertEquals(2, ratio("coat-front.png"), 0.05);
+    assertEquals(0.25, ratio("coat-back.png"), 0.02);
+    assertEquals(2.0 / 3, ratio("outer-cuff.png"), 0.03);
+    assertEquals(1.0 / 3, ratio("inner-cuff.png"), 0.03);
+  }
+
+  private double ratio(String name) throws IOException {
+    BufferedImage copy = ImageIO.read(ready.resolve(name).toFile());
+    return (double) copy.getWidth() / copy.getHeight();
+  }
 }

@@ -4,6 +4,7 @@ import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.output.OutputName;
 import dev.placket.pictures.Picture;
+import dev.placket.pictures.PictureFile;
 import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
@@ -17,12 +18,16 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One picture to make ready.
  *
  * @param file where it is
+ * @param part which drawing of the file it is, as behind the sign in {@code style.pdf#3}; null for
+ *     all
+ * @param prefix what its copy's name begins with
  * @param longest the printed length of the longer side of its ink, or of all of it
  * @param density the most pixels per printed inch
  * @param clearing what becomes of its ground
@@ -33,6 +38,8 @@ import org.jspecify.annotations.Nullable;
  */
 record Job(
     Path file,
+    @Nullable String part,
+    String prefix,
     Length longest,
     double density,
     Clearing clearing,
@@ -76,19 +83,40 @@ record Job(
   String output() {
     String name = file.getFileName().toString();
     int dot = name.lastIndexOf('.');
-    return OutputName.kept(dot > 0 ? name.substring(0, dot) : name, "picture") + ".png";
+    String stem = prefix + (dot > 0 ? name.substring(0, dot) : name);
+    return OutputName.kept(part == null ? stem : stem + "-" + part, "picture") + ".png";
   }
 
   /** Its picture. */
   Picture read() throws PictureException {
-    return PictureReader.read(PictureSource.of(file), reading.limits(), reading.typefaces());
+    if (part == null) {
+      return PictureReader.read(PictureSource.of(file), reading.limits(), reading.typefaces());
+    }
+    PictureFile all = reading.open(PictureSource.of(file));
+    return all.read(all.part(part), false, Set.of());
+  }
+
+  /** The same with the name of its folder before that of its copy. */
+  Job withFolder() {
+    Path folder = file.toAbsolutePath().getParent();
+    Path name = folder == null ? null : folder.getFileName();
+    String before = name == null ? "" : name + "-";
+    return new Job(
+        file, part, before, longest, density, clearing, whole, fewColours, digest, reading);
+  }
+
+  Job withDigest(@Nullable String other) {
+    return new Job(
+        file, part, prefix, longest, density, clearing, whole, fewColours, other, reading);
   }
 
   Job with(Reading others) {
-    return new Job(file, longest, density, clearing, whole, fewColours, digest, others);
+    return new Job(
+        file, part, prefix, longest, density, clearing, whole, fewColours, digest, others);
   }
 
   Job at(double other) {
-    return new Job(file, longest, other, clearing, whole, fewColours, digest, reading);
+    return new Job(
+        file, part, prefix, longest, other, clearing, whole, fewColours, digest, reading);
   }
 }

@@ -31,7 +31,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.IntConsumer;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -231,23 +231,34 @@ public final class PrepareCommand implements Callable<Integer> {
     if (!missing.isEmpty()) {
       throw Refusal.input(missing);
     }
-    return files.stream().map(f -> job(f, longest, NamedRole.of(f), null)).toList();
+    return files.stream().map(f -> job(f, null, longest, NamedRole.of(f), null)).toList();
   }
 
   private List<Job> forSheet(Path sheet) throws Refusal {
-    List<Job> jobs = new ArrayList<>();
+    SheetFiles from = new SheetFiles(sheet, files);
+    // A picture on several sheets is prepared once, for its largest place.
+    Map<String, Job> once = new LinkedHashMap<>();
     List<Fault> missing = new ArrayList<>();
-    for (FitSizes.Placed placed : largest(FitSizes.read(sheet))) {
-      Path file = find(sheet, placed.source());
+    for (FitSizes.Placed placed : FitSizes.read(sheet)) {
+      Path file = from.find(placed.source(), placed.digest());
+      String part = null;
+      int mark = placed.source().lastIndexOf('#');
+      if (file == null && mark > 0) {
+        file = from.find(placed.source().substring(0, mark), placed.digest());
+        part = placed.source().substring(mark + 1);
+      }
       if (file == null && files.isEmpty()) {
         missing.add(
             Fault.unreadable(
-                    placed.source(), "is neither beside " + sheet + " nor in the folder above")
+                    placed.source(),
+                    "is neither in the folder of " + sheet + " nor in the one above")
                 .remedy("name the pictures, too"));
       } else if (file != null) {
-        jobs.add(job(file, placed.longest(), role(sheet, placed), placed.digest()));
+        Job job = job(file, part, placed.longest(), role(sheet, placed), placed.digest());
+        once.merge(file + "#" + part, job, SheetFiles::larger);
       }
     }
+    List<Job> jobs = new ArrayList<>(once.values());
     for (Path file : files) {
       if (jobs.stream().noneMatch(j -> j.file().equals(file))) {
         missing.add(
@@ -259,33 +270,16 @@ public final class PrepareCommand implements Callable<Integer> {
     if (!missing.isEmpty()) {
       throw Refusal.input(missing);
     }
-    return jobs;
+    return apart(jobs);
   }
 
-  /** A picture on several sheets is prepared once, for its largest place. */
-  private static List<FitSizes.Placed> largest(List<FitSizes.Placed> all) {
-    Map<String, FitSizes.Placed> bySource = new LinkedHashMap<>();
-    for (FitSizes.Placed each : all) {
-      bySource.merge(each.source(), each, (a, b) -> b.longest().pt() > a.longest().pt() ? b : a);
-    }
-    return List.copyOf(bySource.values());
-  }
-
-  /** Among the files named if any are, else where fit puts its results: in or beside the folder. */
-  private @Nullable Path find(Path sheet, String source) {
-    if (!files.isEmpty()) {
-      return files.stream()
-          .filter(f -> f.getFileName().toString().equals(source))
-          .findFirst()
-          .orElse(null);
-    }
-    Path folder = sheet.toAbsolutePath().normalize().getParent();
-    return Stream.of(folder, folder == null ? null : folder.getParent())
-        .flatMap(Stream::ofNullable)
-        .map(f -> f.resolve(source))
-        .filter(Files::isRegularFile)
-        .findFirst()
-        .orElse(null);
+  /** Copies of files with one name in several folders have the folder's name before theirs. */
+  private static List<Job> apart(List<Job> jobs) {
+    Map<String, Long> copies =
+        jobs.stream().collect(Collectors.groupingBy(Job::output, Collectors.counting()));
+    return jobs.stream()
+        .map(j -> copies.getOrDefault(j.output(), 1L) > 1 ? j.withFolder() : j)
+        .toList();
   }
 
   private static Role role(Path sheet, FitSizes.Placed placed) throws Refusal {
@@ -298,10 +292,20 @@ public final class PrepareCommand implements Callable<Integer> {
     }
   }
 
-  private Job job(Path file, Length longest, Role role, @Nullable String digest) {
+  private Job job(
+      Path file, @Nullable String part, Length longest, Role role, @Nullable String digest) {
     boolean whole = FlatSet.keepsGround(role);
     return new Job(
-        file, longest, density, clearing(role), whole, fewColours, digest, Reading.DEFAULT);
+        file,
+        part,
+        "",
+        longest,
+        density,
+        clearing(role),
+        whole,
+        fewColours,
+        digest,
+        Reading.DEFAULT);
   }
 
   private Clearing clearing(Role role) {
