@@ -45,8 +45,7 @@ record FlatFoot(List<Part> parts, double top) {
     String all = phrases.lines(language -> all(paper, phrases, language));
     double room = inside.width() - 2 * TextBlock.INSET.pt();
     Length step = Lettering.steps(all, Lettering.CAPTION, Lettering.CAPTION).get(0);
-    int lines = lettering.wrap(all, step, room).size();
-    double text = step.pt() + (lines - 1) * lettering.leading(step).pt();
+    double text = TextBlock.height(lettering.wrap(all, step, room), step, lettering);
     double top = inside.bottom() - (TextBlock.INSET.pt() + text + TextBlock.FOOT.pt());
     Rect box = new Rect(inside.left(), top, inside.right(), inside.bottom());
     return new FlatFoot(List.of(new Part("Cautions", all, box)), top);

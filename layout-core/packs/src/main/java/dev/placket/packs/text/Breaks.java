@@ -5,44 +5,56 @@ import java.util.List;
 
 /** The pieces between which a line may break; each but the first keeps the blank before it. */
 public final class Breaks {
-  private static final String NOT_FIRST = "，。、；：？！）」』】》〉”’・ーぁぃぅぇぉっゃゅょァィゥェォッャュョ,.;:?!)";
-  private static final String NOT_LAST = "（「『【《〈“‘(";
+  /** Words of letters before this one stay whole. */
+  private static final int FIRST_EAST_ASIAN = 0x1100;
 
   private Breaks() {}
 
   /** The pieces of a text, in order; joined they are the text. */
   public static List<String> words(String text) {
     List<String> words = new ArrayList<>();
-    StringBuilder word = new StringBuilder();
-    StringBuilder marks = new StringBuilder();
-    int before = 0;
+    List<Integer> word = new ArrayList<>();
     boolean blank = false;
     for (int c : text.codePoints().toArray()) {
       // A blank that must not break is no white space to Java.
-      if (Character.isWhitespace(c)) {
+      if (!Character.isWhitespace(c)) {
+        if (blank && !word.isEmpty()) {
+          add(words, word);
+          word.clear();
+        }
+        word.add(c);
+        blank = false;
+      } else {
         blank = true;
-        continue;
       }
-      if (LanguageMarks.isMark(c)) {
-        marks.appendCodePoint(c);
-        continue;
-      }
-      if (!word.isEmpty() && (blank || mayBreak(before, c))) {
-        words.add(word.toString());
-        word.setLength(0);
-      }
-      word.append(blank && !words.isEmpty() ? " " : "").append(marks).appendCodePoint(c);
-      marks.setLength(0);
-      before = c;
-      blank = false;
     }
-    words.add(word.append(marks).toString());
+    add(words, word);
     return words;
   }
 
-  private static boolean mayBreak(int before, int after) {
-    return (Script.breaksAnywhere(before) || Script.breaksAnywhere(after))
-        && NOT_FIRST.indexOf(after) < 0
-        && NOT_LAST.indexOf(before) < 0;
+  /** The pieces of a word, the first with the blank before it. */
+  private static void add(List<String> words, List<Integer> word) {
+    if (word.stream().noneMatch(c -> c >= FIRST_EAST_ASIAN)) {
+      StringBuilder whole = new StringBuilder(words.isEmpty() ? "" : " ");
+      word.forEach(whole::appendCodePoint);
+      words.add(whole.toString());
+      return;
+    }
+    int[] letters = word.stream().mapToInt(c -> c).filter(c -> !LanguageMarks.isMark(c)).toArray();
+    LineBreaks breaks = new LineBreaks(letters);
+    StringBuilder piece = new StringBuilder(words.isEmpty() ? "" : " ");
+    int at = 0;
+    boolean marked = false;
+    for (int c : word) {
+      boolean mark = LanguageMarks.isMark(c);
+      if (!marked && at > 0 && at < letters.length && breaks.before(at)) {
+        words.add(piece.toString());
+        piece.setLength(0);
+      }
+      piece.appendCodePoint(c);
+      at += mark ? 0 : 1;
+      marked = mark;
+    }
+    words.add(piece.toString());
   }
 }

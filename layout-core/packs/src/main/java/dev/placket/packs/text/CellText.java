@@ -95,8 +95,9 @@ public final class CellText {
       String caption, String value, double room, List<Length> steps, Lettering lettering) {
     double lines = 0;
     for (Length step : value.isBlank() ? List.<Length>of() : legible(value, steps)) {
-      int count = lettering.wrap(value, step, room).size();
-      lines = step.pt() + (count - 1) * lettering.leading(step).pt();
+      List<String> wrapped = lettering.wrap(value, step, room);
+      int count = wrapped.size();
+      lines = TextBlock.height(wrapped, step, lettering);
       if (count == 1 && lettering.width(value, step) <= room) {
         break;
       }

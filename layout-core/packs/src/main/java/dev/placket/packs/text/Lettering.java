@@ -38,6 +38,9 @@ public final class Lettering {
   /** Line to line, as a multiple of the capital height. */
   private static final double LEADING = 1.65;
 
+  /** Ideographs rise 0.88 em and capitals about 0.7 (common practice), as a share of capitals. */
+  private static final double RISE = 0.26;
+
   private final List<Typeface> faces;
 
   private Lettering(List<Typeface> faces) {
@@ -64,6 +67,12 @@ public final class Lettering {
   /** From one baseline to the next. */
   public Length leading(Length capitalHeight) {
     return capitalHeight.times(LEADING);
+  }
+
+  /** How far letters of a line rise over capitals of a height: those of Chinese and the like do. */
+  static Length rise(String text, Length capitalHeight) {
+    boolean tall = text.codePoints().anyMatch(Script::wantsRoom);
+    return capitalHeight.times(tall ? RISE : 0);
   }
 
   /** How wide a text is, in points. */

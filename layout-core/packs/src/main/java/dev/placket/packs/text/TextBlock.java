@@ -58,14 +58,15 @@ public record TextBlock(List<TextRun> runs, Length step) {
     for (Length step : steps) {
       List<String> lines = lettering.wrap(text, step, room);
       double leading = lettering.leading(step).pt();
-      double height = step.pt() + (lines.size() - 1) * leading;
+      double rise = Lettering.rise(lines.get(0), step).pt();
+      double height = height(lines, step, lettering);
       boolean across = lines.stream().allMatch(l -> lettering.width(l, step) <= room);
       double air = stand == Stand.FOOT ? FOOT.pt() : INSET.pt() + FOOT.pt();
       if (across && height <= box.height() - air) {
         double first =
             stand == Stand.FOOT
                 ? box.bottom() - FOOT.pt() - (lines.size() - 1) * leading
-                : box.top() + INSET.pt() + step.pt();
+                : box.top() + INSET.pt() + rise + step.pt();
         List<TextRun> runs = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
           double spare = room - lettering.width(lines.get(i), step);
@@ -76,6 +77,12 @@ public record TextBlock(List<TextRun> runs, Length step) {
       }
     }
     return null;
+  }
+
+  /** How high lines are from the top of the first to the last baseline, in points. */
+  public static double height(List<String> lines, Length step, Lettering lettering) {
+    double rise = Lettering.rise(lines.get(0), step).pt();
+    return rise + step.pt() + (lines.size() - 1) * lettering.leading(step).pt();
   }
 
   private static double share(Align align) {
