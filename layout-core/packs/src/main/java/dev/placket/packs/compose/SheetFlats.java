@@ -6,6 +6,7 @@ import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackFlat;
 import dev.placket.packs.description.PackSheet;
+import dev.placket.packs.flats.FlatBoxes;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.ScaleLine;
 import java.util.ArrayList;
@@ -61,6 +62,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
                 allowed.put(id, own);
               }
             });
+    allowed.putAll(FlatBoxes.of(allowed));
     unknownRows(described, plan, rowWindows);
     List<FlatSetter.Read> read = setter.read("sheets/" + plan.id(), here);
     Map<String, Double> grouped = grouped(read);

@@ -11,6 +11,7 @@ import dev.placket.layout.flat.Surround;
 import dev.placket.layout.plan.Planner;
 import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.FlatBoxes;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.SheetSpacing;
 import dev.placket.packs.refusal.Refusal;
@@ -64,8 +65,9 @@ public final class WorksheetFit {
    * @throws Refusal if nothing fits, or a range does not exist
    */
   public Fitted fit(FlatSet set, Workbook workbook, Asked asked) throws Refusal {
-    List<Flat> plain = flats(set, 0);
     Map<String, CellRange> windows = asked.windows(workbook, worksheet);
+    List<String> boxes = List.copyOf(windows.keySet());
+    List<Flat> plain = flats(set, 0);
     Pages pages = new Pages(worksheet, tolerance, windows.values());
     FindRoom rooms =
         new FindRoom(
@@ -74,13 +76,15 @@ public final class WorksheetFit {
             Anchored.OWN,
             new Wanted(
                 windows,
+                FlatBoxes.in(plain, boxes).stream().anyMatch(f -> !f.windows().isEmpty())
+                    && set.flats().stream().allMatch(f -> f.windows().isEmpty()),
                 asked.labelled(workbook, worksheet),
                 least(plain, true),
                 least(plain, false)));
     List<Fault> why = new ArrayList<>();
-    Fitted best = largest(set, rooms, pages.printed(), why);
+    Fitted best = largest(set, boxes, rooms, pages.printed(), why);
     if (best == null) {
-      best = largest(set, rooms, pages.beyond(), why);
+      best = largest(set, boxes, rooms, pages.beyond(), why);
     }
     if (best != null) {
       return best;
@@ -112,7 +116,8 @@ public final class WorksheetFit {
   }
 
   private @Nullable Fitted largest(
-      FlatSet set, FindRoom rooms, List<PrintPage> pages, List<Fault> why) throws Refusal {
+      FlatSet set, List<String> boxes, FindRoom rooms, List<PrintPage> pages, List<Fault> why)
+      throws Refusal {
     List<PageRoom> candidates = new ArrayList<>();
     for (int i = 0; i < pages.size() && candidates.size() < MOST_PAGES; i++) {
       PageRoom room = rooms.of(pages.get(i));
@@ -124,7 +129,7 @@ public final class WorksheetFit {
     FitRequest bestRequest = null;
     Fit best = null;
     for (PageRoom room : candidates) {
-      List<Flat> flats = in(room, flats(set, room.page().percent()));
+      List<Flat> flats = in(room, FlatBoxes.in(flats(set, room.page().percent()), boxes));
       Fault lacking = lacking(room, flats);
       if (lacking != null) {
         why.add(lacking);

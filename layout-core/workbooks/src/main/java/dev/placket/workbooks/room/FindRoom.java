@@ -74,23 +74,28 @@ public final class FindRoom {
     if (!fits(page, columns, rows) || steps(columns, rows) > MOST_STEPS) {
       return null;
     }
-    BlankSpaces ground = new BlankSpaces(columns, rows);
-    here.forEach(m -> ground.cover(area(m.range(), columns, rows)));
-    rules.forEach(r -> rule(ground, r, page, columns, rows));
-    List<GridArea> covered = ground.coveredAreas();
     Map<String, CellRange> named = wanted.windows();
-    if (!named.isEmpty()) {
-      boolean[][] open = new boolean[columns.spaces()][rows.spaces()];
-      named.values().stream()
-          .filter(w -> w.meets(page.cells()))
-          .forEach(w -> open(open, area(w, columns, rows)));
-      ground.coverAllBut(open);
+    List<GridArea> blank = new ArrayList<>();
+    List<GridArea> windows = new ArrayList<>();
+    for (List<CellRange> together : rooms(named)) {
+      BlankSpaces ground = ground(here, rules, page, columns, rows);
+      if (!together.isEmpty()) {
+        boolean[][] open = new boolean[columns.spaces()][rows.spaces()];
+        together.stream()
+            .filter(w -> w.meets(page.cells()))
+            .forEach(w -> open(open, area(w, columns, rows)));
+        ground.coverAllBut(open);
+      }
+      List<GridArea> its = ground.windows(wanted.least(), wanted.leastHeight());
+      if (!its.isEmpty()) {
+        blank.addAll(its);
+        windows.addAll(new Windows(ground, columns, rows).apart(its));
+      }
     }
-    List<GridArea> blank = ground.windows(wanted.least(), wanted.leastHeight());
     if (blank.isEmpty()) {
       return null;
     }
-    List<GridArea> windows = new Windows(ground, columns, rows).apart(blank);
+    List<GridArea> covered = ground(here, rules, page, columns, rows).coveredAreas();
     Sheet sheet =
         new Sheet(
             worksheet.name(),
@@ -102,6 +107,21 @@ public final class FindRoom {
             rules(page, columns, rows));
     return new PageRoom(
         page, narrow, sheet, here, blank.stream().map(a -> cells(a, columns, rows)).toList());
+  }
+
+  /** Ranges that act as one room: all of them, or each alone where they are boxes. */
+  private List<List<CellRange>> rooms(Map<String, CellRange> named) {
+    return wanted.boxes()
+        ? named.values().stream().map(List::of).toList()
+        : List.of(List.copyOf(named.values()));
+  }
+
+  private BlankSpaces ground(
+      List<Mark> here, List<RuleLine> rules, PrintPage page, GridCuts columns, GridCuts rows) {
+    BlankSpaces ground = new BlankSpaces(columns, rows);
+    here.forEach(m -> ground.cover(area(m.range(), columns, rows)));
+    rules.forEach(r -> rule(ground, r, page, columns, rows));
+    return ground;
   }
 
   /** What looking for windows takes: see {@link BlankSpaces#windows}. */
