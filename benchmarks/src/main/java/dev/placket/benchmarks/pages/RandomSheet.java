@@ -66,7 +66,10 @@ public record RandomSheet(FitRequest request, double planted) {
       Length gap = Length.pt(GAP);
       FitRequest request =
           FitRequest.of(sheet, flats(flatCount), Spacing.NONE.withGap(gap).withClearance(gap))
-              .withRules(random.nextBoolean() ? LeadRule.ALL : LeadRule.NONE);
+              .withRules(
+                  random.nextBoolean()
+                      ? LeadRule.LISTED_IN_ORDER.takenFrom(LeadRule.ALL)
+                      : LeadRule.NONE);
       return new RandomSheet(
           random.nextInt(4) == 0 ? request : request.withOrder(Order.NONE).withGrowth(false),
           planted);

@@ -68,12 +68,13 @@ final class Aims {
   }
 
   private static Quotient atOne(List<Flat> members, Flat lead) {
-    boolean leads = members.stream().anyMatch(f -> f.id().equals(lead.id()));
-    if (leads) {
+    if (members.stream().anyMatch(f -> f.id().equals(lead.id()))) {
       return Quotient.of(BigDecimal.ONE).per(Placed.ratio(lead));
     }
     Flat first = members.get(0);
+    BigDecimal itsShare = lead.role().isView() ? BigDecimal.ONE : Exact.of(lead.share());
     return Quotient.of(Exact.of(first.share()).multiply(Placed.longestSide(lead)))
+        .per(itsShare)
         .per(Placed.longestSide(first))
         .per(Placed.ratio(first));
   }

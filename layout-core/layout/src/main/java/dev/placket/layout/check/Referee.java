@@ -16,7 +16,8 @@ import java.util.List;
  * <p>The names in {@link Breach#rule()}: {@code placed once}, {@code scale}, {@code rounding},
  * {@code margins}, {@code window}, {@code clearance}, {@code gap}, {@code scale group}, {@code
  * common scale}, {@code least size}, {@code greatest size}, {@code capped}, {@code front largest},
- * {@code details under views}, {@code front before back}, {@code held}, {@code proof}.
+ * {@code details under views}, {@code front before back}, {@code listed in order}, {@code held},
+ * {@code proof}.
  */
 public final class Referee {
   private Referee() {}
@@ -36,6 +37,7 @@ public final class Referee {
     GroupRule.check(placed, breaches);
     SizeRules.check(placed, breaches);
     FrontRules.check(request, placed, breaches);
+    ListRule.check(request, placed, breaches);
     HeldRules.check(placed, breaches);
     if (ProofRules.check(fit.proof(), breaches)) {
       CommonScale.check(request, fit.proof().scale(), placed, breaches);

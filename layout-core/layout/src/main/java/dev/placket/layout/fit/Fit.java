@@ -8,13 +8,22 @@ import java.util.List;
  * @param placements one for each flat, in the order of the request
  * @param proof how good the common scale is known to be
  * @param order what became of each wish, in the order of the request; empty where none was asked
+ * @param levels how far the flats of each kind were enlarged together; empty where growth was not
+ *     asked for, and without kinds that were at their maximum
  */
-public record Fit(List<Placement> placements, Proof proof, List<OrderStep> order)
+public record Fit(
+    List<Placement> placements, Proof proof, List<OrderStep> order, List<SizeLevel> levels)
     implements Outcome {
+  /** A fit without levels. */
+  public Fit(List<Placement> placements, Proof proof, List<OrderStep> order) {
+    this(placements, proof, order, List.of());
+  }
+
   /** Copies the lists. */
   public Fit {
     placements = List.copyOf(placements);
     order = List.copyOf(order);
+    levels = List.copyOf(levels);
   }
 
   /**

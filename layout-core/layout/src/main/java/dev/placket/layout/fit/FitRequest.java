@@ -17,7 +17,8 @@ import java.util.Set;
  * @param spacing gap and clearance
  * @param rules those of the rules that let the front lead which are in force
  * @param order what may be given up for an ordered look
- * @param growth whether flats grow on into room that is left, views to 1.3 times
+ * @param growth whether flats are enlarged into room that is left, views to 1.3 times: first those
+ *     of one kind together, see {@link SizeLevel}, then each by itself
  * @param budget how long the search may go on
  */
 public record FitRequest(

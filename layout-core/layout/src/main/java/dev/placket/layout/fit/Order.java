@@ -1,5 +1,6 @@
 package dev.placket.layout.fit;
 
+import dev.placket.layout.units.Length;
 import java.util.List;
 
 /**
@@ -13,8 +14,22 @@ public record Order(double share, List<OrderWish> wishes) {
   /** The largest common scale and nothing else. */
   public static final Order NONE = new Order(0, List.of());
 
-  /** All wishes, for up to a tenth of the scale. */
-  public static final Order DEFAULT = new Order(0.10, List.of(OrderWish.values()));
+  /** All wishes but a parting line, for up to a tenth of the scale. */
+  public static final Order DEFAULT =
+      new Order(
+          0.10,
+          List.of(
+              OrderWish.IN_ORDER,
+              OrderWish.LEVEL_VIEWS,
+              OrderWish.DETAILS_IN_LINE,
+              OrderWish.FEW_EDGES,
+              OrderWish.BALANCE));
+
+  /** All wishes, the parting line first, for up to a tenth of the scale. */
+  public static final Order PARTED = new Order(0.10, List.of(OrderWish.values()));
+
+  /** The widest line that a parted sheet has room for between views and other flats. */
+  public static final Length PARTING_LINE = Length.mm(0.25);
 
   /**
    * Copies the list and checks the share.

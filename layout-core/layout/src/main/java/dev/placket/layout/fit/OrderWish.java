@@ -2,6 +2,13 @@ package dev.placket.layout.fit;
 
 /** What makes an arrangement look ordered; earlier ones matter more. */
 public enum OrderWish {
+  /**
+   * A straight line, upright or level, parts the views from the other flats of their windows: all
+   * views lie left of it or above it. Both clearances and the width of a drawn line fit between.
+   */
+  PARTED,
+  /** Flats of one role, views aside, are read in the order given; see {@link ReadingOrder}. */
+  IN_ORDER,
   /** Views stand level on their named height. */
   LEVEL_VIEWS,
   /** Details stand in rows or columns, in the order given. */

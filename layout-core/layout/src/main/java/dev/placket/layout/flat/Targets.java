@@ -9,8 +9,9 @@ import java.util.Map;
  *
  * <p>The common scale is the scale of the leading flat, in points per drawing unit: the first
  * front, without one the first view, without one the first flat. A flat without a group aims at a
- * share of the leading flat's longest side. A group that does not hold the leading flat takes its
- * common scale from the share of its first member.
+ * share of the leading flat's longest side. Without a view no flat leads: two flats aim at longest
+ * sides in the ratio of their shares, so flats of one role aim at one longest side. A group that
+ * does not hold the leading flat takes its common scale from the share of its first member.
  */
 public final class Targets {
   private Targets() {}
@@ -50,7 +51,8 @@ public final class Targets {
     if (flat == lead) {
       return 1;
     }
-    double byShare = flat.share() * lead.ink().longestSide() / flat.ink().longestSide();
+    double share = lead.role().isView() ? flat.share() : flat.share() / lead.share();
+    double byShare = share * lead.ink().longestSide() / flat.ink().longestSide();
     ScaleGroup g = flat.group();
     if (g == null) {
       return byShare;

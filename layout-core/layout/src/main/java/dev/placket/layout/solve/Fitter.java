@@ -5,24 +5,27 @@ import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.Order;
 import dev.placket.layout.fit.OrderStep;
-import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.fit.Placement;
 import dev.placket.layout.fit.Proof;
+import dev.placket.layout.fit.ReadingOrder;
 import dev.placket.layout.solve.conflict.ExplainConflict;
 import dev.placket.layout.solve.finish.Balance;
 import dev.placket.layout.solve.finish.FinishExactly;
 import dev.placket.layout.solve.finish.GrowOn;
+import dev.placket.layout.solve.levels.RaiseLevels;
 import dev.placket.layout.solve.look.Look;
 import dev.placket.layout.solve.model.Arrangement;
 import dev.placket.layout.solve.model.Model;
 import dev.placket.layout.solve.model.Plan;
 import dev.placket.layout.solve.model.ReadRequest;
 import dev.placket.layout.solve.order.LineUp;
+import dev.placket.layout.solve.order.OrderStart;
 import dev.placket.layout.solve.order.OrderedArrangement;
 import dev.placket.layout.solve.search.Best;
 import dev.placket.layout.solve.search.ProveScale;
 import dev.placket.layout.solve.search.StepCounter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -116,26 +119,56 @@ public final class Fitter {
     if (largest == null) {
       return null;
     }
+    Plan plan = Plan.free(model);
+    if (ListedOrder.applies(model)) {
+      StepCounter own = new StepCounter(model.request.budget().steps(), steps.cancelled());
+      ListedOrder.InOrder listed = ListedOrder.find(model, largest, best.bound(), own, any);
+      plan = listed.plan();
+      largest = listed.arrangement();
+    }
+    return largest == null ? null : finish(model, plan, largest, bound, steps, any);
+  }
+
+  private static @Nullable Fit finish(
+      Model model, Plan plan, Arrangement largest, double bound, StepCounter steps, boolean any) {
     Order order = model.request.order();
     if (!any && order.share() > 0 && !order.wishes().isEmpty()) {
-      LineUp lines = new LineUp(model, largest, steps.cancelled());
-      List<OrderedArrangement> ways = lines.run();
-      long taken = steps.taken() + lines.stepsTaken();
-      Fit fit = bestLooking(model, ways, bound, taken);
+      Fit fit = inOrder(model, plan, largest, bound, steps);
       if (fit != null) {
         return fit;
       }
     }
-    return finish(model, Plan.free(model), largest, bound, steps.taken(), List.of());
+    return finish(model, plan, largest, bound, steps.taken(), List.of(), steps.cancelled());
+  }
+
+  /** The best of the fits in order, from each start. */
+  private static @Nullable Fit inOrder(
+      Model model, Plan plan, Arrangement largest, double bound, StepCounter steps) {
+    List<Fit> fits = new ArrayList<>();
+    long taken = steps.taken();
+    for (OrderStart start : OrderStart.of(model, plan, largest, steps)) {
+      LineUp lines = new LineUp(start, largest.t(), steps.cancelled());
+      List<OrderedArrangement> ways = lines.run();
+      taken += lines.stepsTaken();
+      Fit fit = bestLooking(start.model(), ways, bound, taken, steps.cancelled());
+      if (fit != null) {
+        fits.add(fit);
+      }
+    }
+    return fits.isEmpty() ? null : CompareFits.best(model.request, fits);
   }
 
   /** Of several ways to line up, the one that looks best by the published measures. */
   private static @Nullable Fit bestLooking(
-      Model model, List<OrderedArrangement> ways, double bound, long steps) {
+      Model model,
+      List<OrderedArrangement> ways,
+      double bound,
+      long steps,
+      BooleanSupplier cancelled) {
     Fit best = null;
     double most = 0;
     for (OrderedArrangement way : ways) {
-      Fit fit = finish(model, way.plan(), way.arrangement(), bound, steps, way.steps());
+      Fit fit = finish(model, way.plan(), way.arrangement(), bound, steps, way.steps(), cancelled);
       double order = fit == null || ways.size() == 1 ? 0 : Look.of(model.request, fit).order();
       if (fit != null && (best == null || order > most)) {
         best = fit;
@@ -147,31 +180,45 @@ public final class Fitter {
 
   /** The arrangement rounded, and grown on where that is asked for. */
   private static @Nullable Fit finish(
-      Model model, Plan plan, Arrangement chosen, double bound, long steps, List<OrderStep> order) {
+      Model model,
+      Plan plan,
+      Arrangement chosen,
+      double bound,
+      long steps,
+      List<OrderStep> order,
+      BooleanSupplier cancelled) {
     FinishExactly.Finished done = new FinishExactly(model, plan).finish(chosen);
     if (done == null) {
       return null;
     }
     double above = Math.max(bound, Math.nextUp(done.scale().doubleValue()));
     if (!model.request.growth()) {
-      List<OrderStep> taken = balanced(model, done.placements(), order);
+      List<OrderStep> taken = measured(model, done.placements(), order);
       return new Fit(done.placements(), new Proof(done.scale(), above, steps, false), taken);
     }
-    GrowOn growth = new GrowOn(model, plan, done);
+    double[] cap = GrowOn.caps(model, done.commons());
+    RaiseLevels levels = new RaiseLevels(model, plan, done, cap, cancelled);
+    GrowOn growth = new GrowOn(model, plan, levels.run(), cap);
     List<Placement> grown = growth.placements();
-    List<OrderStep> taken = balanced(model, grown, order);
-    return new Fit(grown, new Proof(done.scale(), above, steps, growth.exact()), taken);
+    List<OrderStep> taken = measured(model, grown, order);
+    Proof proof = new Proof(done.scale(), above, steps + levels.steps(), growth.exact());
+    return new Fit(grown, proof, taken, levels.levels());
   }
 
-  /** Whether balance came about shows in the finished placements only. */
-  private static List<OrderStep> balanced(
+  /** Whether balance and the order of reading came about shows in the finished placements only. */
+  private static List<OrderStep> measured(
       Model model, List<Placement> placements, List<OrderStep> order) {
     return order.stream()
         .map(
             s ->
-                s.wish() == OrderWish.BALANCE
-                    ? new OrderStep(s.wish(), Balance.holds(model, placements), 0)
-                    : s)
+                switch (s.wish()) {
+                  case BALANCE ->
+                      new OrderStep(s.wish(), Balance.holds(model, placements), s.price());
+                  case IN_ORDER ->
+                      new OrderStep(
+                          s.wish(), ReadingOrder.of(model.flats, placements).isKept(), s.price());
+                  default -> s;
+                })
         .toList();
   }
 }

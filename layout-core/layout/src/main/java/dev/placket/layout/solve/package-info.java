@@ -2,9 +2,11 @@
  * The solver: a request in, a fit or a conflict out. Not exported: programs call {@code plan}.
  *
  * <p>{@code Fitter} reads the request ({@code solve.model}), proves the largest common scale t
- * ({@code solve.search}), trades some of it for order where asked ({@code solve.order}), rounds and
- * lets flats grow ({@code solve.finish}). {@code Look} chooses between results of different order.
- * A request that has no arrangement goes to {@code solve.conflict}.
+ * ({@code solve.search}), trades some of it for order where asked ({@code solve.order}), rounds
+ * ({@code solve.finish}), enlarges views, details and swatches together as far as any arrangement
+ * in that order allows ({@code solve.levels}), and then flat by flat in the relative order reached
+ * ({@code solve.finish}). {@code Look} chooses between results of different order. A request that
+ * has no arrangement goes to {@code solve.conflict}.
  *
  * <h2>Further sheets</h2>
  *

@@ -44,6 +44,20 @@ class TargetsTest {
   }
 
   @Test
+  void withoutAViewNobodyLeads() {
+    // All details aim at 120, the longest side of the first; a swatch at half of it, 0.15 to 0.3.
+    assertArrayEquals(
+        new double[] {1, 3, 12, 2},
+        Targets.scales(
+            List.of(
+                flat("cuff", Role.DETAIL, 120, 7),
+                flat("collar", Role.DETAIL, 40, 30),
+                flat("tab", Role.DETAIL, 5, 10),
+                flat("cloth", Role.SWATCH, 30, 30))),
+        1e-15);
+  }
+
+  @Test
   void aGroupWithTheFrontKeepsItsRatiosToIt() {
     // The front has ratio 0.8, so the common scale of the group is 1.25 at scale 1.
     assertArrayEquals(

@@ -51,7 +51,15 @@ class HouseTest {
           Map.entry(
               "solve.order",
               Set.of(
-                  "flat", "fit", "solve.model", "solve.stretch", "solve.search", "solve.finish")),
+                  "units",
+                  "flat",
+                  "fit",
+                  "solve.model",
+                  "solve.stretch",
+                  "solve.search",
+                  "solve.finish")),
+          Map.entry(
+              "solve.levels", Set.of("flat", "fit", "solve.model", "solve.search", "solve.finish")),
           Map.entry("solve.look", Set.of("units", "sheet", "flat", "fit")),
           Map.entry("solve.conflict", Set.of("units", "sheet", "flat", "fit")),
           Map.entry(
@@ -64,6 +72,7 @@ class HouseTest {
                   "solve.search",
                   "solve.finish",
                   "solve.order",
+                  "solve.levels",
                   "solve.look",
                   "solve.conflict")),
           Map.entry("plan", Set.of("sheet", "fit", "solve", "check")));

@@ -1,6 +1,7 @@
 package dev.placket.layout.properties;
 
 import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Held;
@@ -85,7 +86,11 @@ record Planted(FitRequest request, double scale, List<Placement> placements) {
       Sheet sheet = new Sheet("planted", paper, margins, lines, windows, labelled, rules);
       Spacing spacing = Spacing.NONE.withGap(Length.pt(GAP)).withClearance(Length.pt(CLEARANCE));
       List<Flat> drawn = flats(taken, sheet);
-      return new Planted(FitRequest.of(sheet, drawn, spacing), scale, placements(taken, drawn));
+      // Flats are planted in any order.
+      FitRequest request =
+          FitRequest.of(sheet, drawn, spacing)
+              .withRules(LeadRule.LISTED_IN_ORDER.takenFrom(LeadRule.ALL));
+      return new Planted(request, scale, placements(taken, drawn));
     }
 
     /**

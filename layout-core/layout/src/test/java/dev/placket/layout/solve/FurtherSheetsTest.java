@@ -12,6 +12,7 @@ import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
+import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.fit.Order;
 import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Flat;
@@ -51,7 +52,9 @@ class FurtherSheetsTest {
 
   private static FitRequest on(Sheet sheet, List<Flat> flats) {
     return FitRequest.of(
-        sheet, flats, Spacing.NONE.withGap(Length.pt(10)).withClearance(Length.pt(0)));
+            sheet, flats, Spacing.NONE.withGap(Length.pt(10)).withClearance(Length.pt(0)))
+        // Runs are cut by trying all ways, in which flats of one sheet stand in any order.
+        .withRules(LeadRule.LISTED_IN_ORDER.takenFrom(LeadRule.ALL));
   }
 
   private static Flat flat(String id, Role role, double width, double height, double least) {
@@ -261,21 +264,16 @@ class FurtherSheetsTest {
     return best;
   }
 
-  /** The scale of a run in terms of the first of all, which leads; 0 where it does not fit. */
+  /** The scale of a run in terms of the first of all; 0 where it does not fit. */
   private static double alone(Sheet sheet, List<Flat> flats, int from, int to) {
-    List<Flat> run = flats.subList(from, to);
     Flat lead = flats.get(0);
-    Flat its = run.get(0);
-    double target = its.share() * lead.ink().longestSide();
-    List<Flat> own =
-        run.stream().map(f -> f.withShare(f == its ? f.share() : f.share() / its.share())).toList();
-    // The lead itself aims at its own length, whatever its share says.
-    boolean leads = from == 0;
-    FitRequest request = on(sheet, leads ? run : own).withOrder(Order.NONE).withGrowth(false);
+    Flat its = flats.get(from);
+    // Without a view, longest sides are in the ratio of the shares.
+    double target = its.share() / lead.share() * lead.ink().longestSide();
+    FitRequest request = on(sheet, flats.subList(from, to)).withOrder(Order.NONE).withGrowth(false);
     if (!(Fitter.solve(request, () -> false, false) instanceof Fit fit)) {
       return 0;
     }
-    double scale = fit.proof().scale().doubleValue();
-    return leads ? scale : scale * its.ink().longestSide() / target;
+    return fit.proof().scale().doubleValue() * its.ink().longestSide() / target;
   }
 }

@@ -129,7 +129,7 @@ record SmallSheet(
               .withRoles(List.of(new Spacing.RoleClearance(WIDE, Length.pt(WIDE_CLEARANCE))));
       FitRequest request =
           FitRequest.of(sheet, flats, spacing)
-              .withRules(rules ? LeadRule.ALL : LeadRule.NONE)
+              .withRules(rules ? LeadRule.LISTED_IN_ORDER.takenFrom(LeadRule.ALL) : LeadRule.NONE)
               .withOrder(Order.NONE)
               .withGrowth(false);
       double[] frame = {inside.left(), inside.top(), inside.right(), inside.bottom()};

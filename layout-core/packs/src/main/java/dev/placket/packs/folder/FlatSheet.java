@@ -1,9 +1,12 @@
 package dev.placket.packs.folder;
 
+import dev.placket.layout.fit.Order;
+import dev.placket.layout.fit.Parting;
 import dev.placket.layout.sheet.GridArea;
 import dev.placket.layout.sheet.GridLines;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.PaperSize;
+import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
@@ -21,15 +24,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The built-in flat sheet: a header of ruled cells, a window for the views, a window for the rest
- * to its right or, on a sheet that stands upright, below it, and a foot with the cautions.
+ * The built-in flat sheet: a header of ruled cells, a window for all flats, and a foot with the
+ * cautions. A line is drawn between views and other flats where the fit parts them.
  */
 public final class FlatSheet {
-  /** The window of the views. */
-  public static final String VIEWS = "views";
-
-  /** The window of everything that is no view. */
-  public static final String DETAILS = "details";
+  /** The window of all flats. */
+  public static final String FLATS = "flats";
 
   private static final Margins MARGINS = Margins.all(Length.mm(10));
 
@@ -94,90 +94,56 @@ public final class FlatSheet {
             .remedy("shorten the values in " + PackNotes.FILE));
   }
 
-  /** Whether the window of details lies below that of the views, rather than to its right. */
-  private boolean stacked() {
-    return windows.height() > windows.width();
-  }
-
-  /** What the windows have together along the line at which they are parted, in points. */
-  public double windowsLength() {
-    return stacked() ? windows.height() : windows.width();
-  }
-
   /** The width between the margins, in points. */
   public double width() {
     return inside.width();
   }
 
   /**
-   * The page with its windows, as one sheet alone.
+   * The page with its window.
    *
-   * @param divide where the window of details begins, in points from where the windows begin: 0
-   *     gives it all the room, {@link #windowsLength} none
+   * @param number which of the pack's sheets it is, from 1
+   * @param count how many there are
    * @throws Refusal naming every cell whose text does not go in
    */
-  public Page page(double divide) throws Refusal {
-    return page(divide, 1, 1);
+  public Page page(int number, int count) throws Refusal {
+    return page(number, count, List.of());
   }
 
   /**
-   * The same for one sheet of several.
+   * The same with a line between views and other flats.
    *
-   * @param number which of them it is, from 1
-   * @param count how many there are
+   * @param parting where they lie apart
    */
-  public Page page(double divide, int number, int count) throws Refusal {
-    boolean views = divide > 0;
-    boolean details = divide < windowsLength();
-    boolean both = views && details;
-    List<Double> columns = new ArrayList<>(header.columns());
-    List<Double> rows =
-        new ArrayList<>(List.of(inside.top(), windows.top(), windows.bottom(), inside.bottom()));
-    int at = 0;
-    if (both) {
-      at = insert(stacked() ? rows : columns, divide + (stacked() ? windows.top() : inside.left()));
-    }
-    int right = columns.size() - 1;
-    int bottom = rows.size() - 2;
-    List<SheetWindow> named = new ArrayList<>();
-    if (views) {
-      named.add(
-          new SheetWindow(
-              VIEWS,
-              new GridArea(
-                  0, 1, both && !stacked() ? at : right, both && stacked() ? at : bottom)));
-    }
-    if (details) {
-      named.add(
-          new SheetWindow(
-              DETAILS,
-              new GridArea(
-                  both && !stacked() ? at : 0, both && stacked() ? at : 1, right, bottom)));
-    }
-    GridLines lines = new GridLines(columns, rows);
+  public Page page(int number, int count, Parting parting) throws Refusal {
+    double at = parting.middle();
+    Rect line =
+        parting.upright()
+            ? new Rect(at, windows.top(), at, windows.bottom())
+            : new Rect(windows.left(), at, windows.right(), at);
+    return page(number, count, List.of(new Rule(line, Order.PARTING_LINE)));
+  }
+
+  private Page page(int number, int count, List<Rule> lines) throws Refusal {
+    List<Double> columns = header.columns();
+    List<Double> rows = List.of(inside.top(), windows.top(), windows.bottom(), inside.bottom());
+    GridArea area = new GridArea(0, 1, columns.size() - 1, rows.size() - 2);
     List<Cell> cells = cells(HeaderSpot.ofSheets(notes, number, count));
     List<Rect> edges = new ArrayList<>();
     cells.forEach(c -> edges.add(c.box()));
-    named.forEach(w -> edges.add(lines.box(w.area())));
+    edges.add(windows);
+    List<Rule> rules = new ArrayList<>(Ruling.of(inside, edges));
+    rules.addAll(lines);
     Sheet sheet =
         new Sheet(
             "Flat sheet",
             paper,
             MARGINS,
-            lines,
-            named,
+            new GridLines(columns, rows),
+            List.of(new SheetWindow(FLATS, area)),
             Page.labelled(cells),
-            Ruling.of(inside, edges));
+            rules);
     return new Page(sheet, cells, List.of());
-  }
-
-  private static int insert(List<Double> lines, double line) {
-    int at = 0;
-    while (lines.get(at) < line) {
-      at++;
-    }
-    lines.add(at, line);
-    return at;
   }
 
   private List<Cell> cells(String ofSheets) throws Refusal {

@@ -111,11 +111,10 @@ public final class FolderFlats {
       @Nullable Length unit,
       @Nullable Double ratio,
       Lettering lettering) {
-    String window = file.role().isView() ? FlatSheet.VIEWS : FlatSheet.DETAILS;
     Flat flat =
         Flat.of(file.id(), file.role(), FlatSet.ink(file))
             .withSurround(caption.surround(lettering))
-            .withWindows(List.of(window))
+            .withWindows(List.of(FlatSheet.FLATS))
             .withLimits(limits)
             .withMayFlow(!file.role().isView());
     flat = unit == null ? flat : flat.withUnitLength(unit);

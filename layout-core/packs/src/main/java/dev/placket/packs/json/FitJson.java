@@ -7,6 +7,7 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.OrderStep;
+import dev.placket.layout.fit.SizeLevel;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Sheet;
@@ -167,6 +168,16 @@ public final class FitJson {
     json.writeBooleanField("proven", fit.proof().proven());
     json.writeNumberField("steps", fit.proof().steps());
     json.writeBooleanField("provenForOrder", fit.proof().provenForOrder());
+    json.writeArrayFieldStart("levels");
+    for (SizeLevel level : fit.levels()) {
+      json.writeStartObject();
+      json.writeStringField("kind", level.kind().name().toLowerCase(Locale.ROOT));
+      json.writeNumberField("factor", level.factor());
+      json.writeNumberField("bound", level.bound());
+      json.writeBooleanField("proven", level.proven());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
     json.writeEndObject();
   }
 

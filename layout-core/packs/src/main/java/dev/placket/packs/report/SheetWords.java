@@ -1,18 +1,27 @@
 package dev.placket.packs.report;
 
 import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Proof;
+import dev.placket.layout.fit.ReadingOrder;
+import dev.placket.layout.fit.SizeLevel;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.placed.PlacedFlat;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a whole sheet into words: its name and paper, and whether its scale is the largest. */
 final class SheetWords {
   private static final double PERCENT = 100;
+
+  /** So many pairs out of order are named. */
+  private static final int PAIRS = 3;
 
   private SheetWords() {}
 
@@ -38,6 +47,11 @@ final class SheetWords {
     if (!prices.isEmpty()) {
       said.add("Arrangement: " + String.join("; ", prices) + ".");
     }
+    said.addAll(outOfOrder(sheet));
+    List<String> levels = levels(fit);
+    if (!levels.isEmpty()) {
+      said.add("Enlarged together: " + String.join("; ", levels) + ".");
+    }
     List<String> grown = grown(sheet);
     if (!grown.isEmpty()) {
       boolean most = fit.proof().provenForOrder();
@@ -47,6 +61,57 @@ final class SheetWords {
               + (most ? ", the maximum in this order." : "."));
     }
     return said;
+  }
+
+  /** Details that do not stand in the order given, by name; the first few pairs. */
+  private static List<String> outOfOrder(SheetResult sheet) {
+    FitRequest request = sheet.request();
+    Fit fit = sheet.fit();
+    if (request == null || fit == null) {
+      return List.of();
+    }
+    ReadingOrder order = ReadingOrder.of(request.flats(), fit.placements());
+    if (order.isKept()) {
+      return List.of();
+    }
+    if (order.inColumns()) {
+      return List.of("Details are read column by column.");
+    }
+    List<ReadingOrder.OutOfOrder> pairs = order.breaks();
+    Map<String, String> names = new HashMap<>();
+    sheet.flats().forEach(f -> names.put(f.item().file().id(), f.item().file().caption()));
+    List<String> named = new ArrayList<>();
+    for (ReadingOrder.OutOfOrder p : pairs.subList(0, Math.min(PAIRS, pairs.size()))) {
+      named.add(
+          names.getOrDefault(p.second(), p.second())
+              + " before "
+              + names.getOrDefault(p.first(), p.first()));
+    }
+    String more = pairs.size() > PAIRS ? "; " + (pairs.size() - PAIRS) + " more pairs" : "";
+    return List.of("Read out of order: " + String.join("; ", named) + more + ".");
+  }
+
+  /** How far the flats of one kind grew together, and how near that is to the largest. */
+  private static List<String> levels(Fit fit) {
+    List<String> levels = new ArrayList<>();
+    for (SizeLevel level : fit.levels()) {
+      if (level.factor() <= 1 + Findings.LEAST_SHOWN) {
+        continue;
+      }
+      double below = 1 - level.factor() / level.bound();
+      String near =
+          level.proven()
+              ? "the largest possible"
+              : "at most " + Figures.up(below * PERCENT, 1) + " % below the largest possible";
+      levels.add(
+          level.kind().name().toLowerCase(Locale.ROOT)
+              + " "
+              + Figures.fixed(level.factor(), 2)
+              + " times, "
+              + near
+              + " in this order");
+    }
+    return levels;
   }
 
   /** How near the largest, rounded up: nothing that is possible exceeds what is said. */
@@ -107,6 +172,8 @@ final class SheetWords {
 
   private static String wish(OrderWish wish) {
     return switch (wish) {
+      case PARTED -> "a line between views and details";
+      case IN_ORDER -> "details in the order given";
       case LEVEL_VIEWS -> "level views";
       case DETAILS_IN_LINE -> "details in line";
       case FEW_EDGES -> "few edges";

@@ -1,6 +1,8 @@
 package dev.placket.packs.run;
 
 import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.fit.OrderWish;
+import dev.placket.layout.fit.Parting;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.CaptionRoom;
@@ -22,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** A folder of flats on the built-in sheet. */
@@ -85,17 +88,14 @@ record FolderComposition(
 
   @Override
   public Placed place() throws Refusal {
-    SheetFit fitting = new SheetFit(sheet, set, units);
-    return new OnSheets(fitting.fit(), fitting.dividePrice());
+    return new OnSheets(new SheetFit(sheet, set, units).fit());
   }
 
   private final class OnSheets implements Placed {
     private final List<SheetFit.Placed> sheets;
-    private final double dividePrice;
 
-    OnSheets(List<SheetFit.Placed> sheets, double dividePrice) {
+    OnSheets(List<SheetFit.Placed> sheets) {
       this.sheets = sheets;
-      this.dividePrice = dividePrice;
     }
 
     @Override
@@ -103,27 +103,35 @@ record FolderComposition(
       return sheets.size();
     }
 
-    private List<String> closing() {
-      List<String> notes = new ArrayList<>(FolderFindings.closing(dividePrice));
-      notes.addAll(folder.notes().phrases().untranslated());
-      return notes;
-    }
-
     @Override
     public FittedPack pack() throws Refusal {
       List<FittedSheet> fitted = new ArrayList<>();
       for (int i = 0; i < sheets.size(); i++) {
         SheetFit.Placed its = sheets.get(i);
-        Page page = sheet.page(its.divide(), i + 1, sheets.size());
+        Page page = page(its, i + 1);
         SheetResult result =
             SheetResult.of(
-                its.request(),
+                its.request().withSheet(page.sheet()),
                 its.fit(),
                 Placing.of(set.of(its.request().flats()), its.fit(), DensityTargets.DEFAULT));
         fitted.add(new FittedSheet(result.of(its.further()), page, Set.of()));
       }
       return new FittedPack(
-          fitted, FolderFindings.all(folder, set), FolderFindings.unnamed(folder), closing());
+          fitted,
+          FolderFindings.all(folder, set),
+          FolderFindings.unnamed(folder),
+          folder.notes().phrases().untranslated());
+    }
+
+    /** The page, with a line between views and other flats where the fit parts them. */
+    private Page page(SheetFit.Placed its, int number) throws Refusal {
+      Optional<Parting> parting =
+          its.fit().order().stream().anyMatch(s -> s.wish() == OrderWish.PARTED && s.kept())
+              ? Parting.of(its.request(), its.fit())
+              : Optional.empty();
+      return parting.isPresent()
+          ? sheet.page(number, sheets.size(), parting.get())
+          : sheet.page(number, sheets.size());
     }
   }
 }

@@ -4,7 +4,6 @@ import dev.placket.packs.flats.FlatFile;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.folder.FlatFolder;
 import dev.placket.packs.report.Figures;
-import dev.placket.packs.report.Findings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,20 +18,6 @@ public final class FolderFindings {
     read.addAll(grouped(set));
     read.addAll(read(folder));
     return read;
-  }
-
-  /**
-   * The price of a sheet in order, in words.
-   *
-   * @param dividePrice the part of the scale that the line between the windows cost
-   */
-  static List<String> closing(double dividePrice) {
-    return dividePrice < Findings.LEAST_SHOWN
-        ? List.of()
-        : List.of(
-            "The line between the windows keeps all flats in line, for "
-                + Figures.fixed(dividePrice * 100, 1)
-                + " % of scale.");
   }
 
   /** How each file was read. */

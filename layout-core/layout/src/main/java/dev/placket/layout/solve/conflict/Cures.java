@@ -48,6 +48,7 @@ final class Cures {
       case FRONT_LARGEST -> turnOff(LeadRule.FRONT_LARGEST);
       case DETAILS_UNDER_VIEWS -> turnOff(LeadRule.DETAILS_UNDER_VIEWS);
       case FRONT_BEFORE_BACK -> turnOff(LeadRule.FRONT_BEFORE_BACK);
+      case LISTED_IN_ORDER -> turnOff(LeadRule.LISTED_IN_ORDER);
       case WINDOW, SCALE_GROUP -> {}
     }
   }

@@ -51,6 +51,9 @@ public final class Demands {
     if (rules.contains(LeadRule.DETAILS_UNDER_VIEWS)) {
       all.add(new Requirement(Requirement.Kind.DETAILS_UNDER_VIEWS, List.of()));
     }
+    if (rules.contains(LeadRule.LISTED_IN_ORDER)) {
+      all.add(new Requirement(Requirement.Kind.LISTED_IN_ORDER, List.of()));
+    }
   }
 
   /** Whether no flat is left under these demands, so that they hold trivially. */

@@ -9,6 +9,7 @@ import dev.placket.layout.solve.model.Shapes;
 import dev.placket.layout.solve.stretch.Chain;
 import dev.placket.layout.solve.stretch.PairRelations;
 import dev.placket.layout.solve.stretch.StretchOrder;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -49,8 +50,9 @@ public final class GrowOn {
    * @param model as searched
    * @param plan what the arrangement keeps
    * @param done at its rounded common scale
+   * @param cap the largest common scale of each class
    */
-  public GrowOn(Model model, Plan plan, FinishExactly.Finished done) {
+  public GrowOn(Model model, Plan plan, FinishExactly.Finished done, double[] cap) {
     this.model = model;
     this.plan = plan;
     this.done = done;
@@ -60,23 +62,31 @@ public final class GrowOn {
     for (int k = 0; k < classes; k++) {
       start[k] = done.commons()[k].doubleValue();
     }
-    this.cap = caps(model, start);
+    this.cap = cap.clone();
+    for (int k = 0; k < classes; k++) {
+      this.cap[k] = Math.max(cap[k], start[k]);
+    }
     this.value = start.clone();
     this.kept = new boolean[classes];
     Shapes shapes = shapes(scales(start, start));
     this.relations = PairRelations.of(model, plan, shapes.at(1), from);
   }
 
-  private static double[] caps(Model model, double[] start) {
+  /**
+   * The largest common scale of each class: its own maximum, and for views 1.3 times the start.
+   *
+   * @param commons where the classes start
+   */
+  public static double[] caps(Model model, BigDecimal[] commons) {
     double[] cap = model.scales.greatest.clone();
     for (int i = 0; i < model.n; i++) {
       int k = model.scales.classOf[i];
       if (model.flats.get(i).role().isView()) {
-        cap[k] = Math.min(cap[k], VIEWS * start[k]);
+        cap[k] = Math.min(cap[k], VIEWS * commons[k].doubleValue());
       }
     }
     for (int k = 0; k < cap.length; k++) {
-      cap[k] = Math.max(cap[k], start[k]);
+      cap[k] = Math.max(cap[k], commons[k].doubleValue());
     }
     return cap;
   }

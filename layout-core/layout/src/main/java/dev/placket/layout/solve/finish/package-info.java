@@ -17,14 +17,14 @@
  * Balance is reached if the centre is within 5 % of the room's width and height. A large view
  * beside a smaller one with even spaces often is not balanced, and evenness looks better.
  *
- * <p><b>Growth.</b> {@code GrowOn} starts from the rounded arrangement and keeps its relative order
- * and its ties. Every class has a factor, from 1 upwards. For one order the sizes that fit form a
- * convex set that contains all smaller sizes. Filling it round by round is therefore the
- * lexicographic max-min: all classes rise by one factor ({@code StretchOrder} on a model whose t is
- * that factor), classes that cannot rise by 1e-9 alone stop, the rest rises further. A class kept
- * below another by the rules for the front counts as free while the other can rise with it. {@code
- * provenForOrder} states that every class was blocked or at its maximum, and that the rounding
- * passed. The common scale of the proof is the one before growth.
+ * <p><b>Growth.</b> {@code GrowOn} starts from the rounded arrangement, after the levels, and keeps
+ * its relative order and its ties. Every class has a factor, from 1 upwards. For one order the
+ * sizes that fit form a convex set that contains all smaller sizes. Filling it round by round is
+ * therefore the lexicographic max-min: all classes rise by one factor ({@code StretchOrder} on a
+ * model whose t is that factor), classes that cannot rise by 1e-9 alone stop, the rest rises
+ * further. A class kept below another by the rules for the front counts as free while the other can
+ * rise with it. {@code provenForOrder} states that every class was blocked or at its maximum, and
+ * that the rounding passed. The common scale of the proof is the one before growth.
  */
 @NullMarked
 package dev.placket.layout.solve.finish;

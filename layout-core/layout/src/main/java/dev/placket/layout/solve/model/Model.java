@@ -139,6 +139,12 @@ public final class Model {
     return new Model(request, flats, other, space, gap, options, twins, range, aside, exact);
   }
 
+  /** The same flats, rooms and scales with other gaps, none of them smaller. */
+  public Model withGaps(double[][] wider) {
+    double[] range = {low, end};
+    return new Model(request, flats, scales, space, wider, options, twins, range, aside, exact);
+  }
+
   /** Whether two flats may use the same windows. */
   public boolean sameWindows(int a, int b) {
     return flats.get(a).windows().equals(flats.get(b).windows());

@@ -2,6 +2,7 @@ package dev.placket.layout.solve.model;
 
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.LeadRule;
+import dev.placket.layout.fit.ReadingOrder;
 import dev.placket.layout.fit.Requirement;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Role;
@@ -244,7 +245,19 @@ public final class ReadRequest {
         }
       }
     }
+    for (int b = 1; b < n; b++) {
+      for (int a = 0; a < b; a++) {
+        if (isListed(a, b)) {
+          options[Model.pair(a, b)] &= Model.A_LEFT | Model.A_ABOVE;
+        }
+      }
+    }
     return options;
+  }
+
+  private boolean isListed(int a, int b) {
+    return request.rules().contains(LeadRule.LISTED_IN_ORDER)
+        && ReadingOrder.isListed(flats.get(a), flats.get(b));
   }
 
   /** Neighbours in each run of flats that cannot be told apart. */
@@ -252,7 +265,7 @@ public final class ReadRequest {
     List<int[]> twins = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       for (int j = i + 1; j < n; j++) {
-        if (areTwins(i, j)) {
+        if (areTwins(i, j) && !isListed(i, j)) {
           twins.add(new int[] {i, j});
           break;
         }

@@ -40,6 +40,11 @@ record DetailBlock(List<List<Integer>> lines, boolean upright) {
     return all;
   }
 
+  /** Rows of so many, the last one perhaps shorter. */
+  static DetailBlock grid(List<Integer> group, int columns) {
+    return new DetailBlock(equal(group, columns), false);
+  }
+
   /** Whether all lines have one length. */
   boolean isGrid() {
     return lines.stream().allMatch(l -> l.size() == lines.get(0).size());

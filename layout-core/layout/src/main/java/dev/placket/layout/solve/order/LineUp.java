@@ -1,8 +1,8 @@
 package dev.placket.layout.solve.order;
 
-import dev.placket.layout.fit.Order;
 import dev.placket.layout.fit.OrderStep;
 import dev.placket.layout.fit.OrderWish;
+import dev.placket.layout.fit.ReadingOrder;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.solve.finish.Balance;
 import dev.placket.layout.solve.finish.SpreadOut;
@@ -11,6 +11,7 @@ import dev.placket.layout.solve.model.Model;
 import dev.placket.layout.solve.model.Plan;
 import dev.placket.layout.solve.model.Shapes;
 import dev.placket.layout.solve.search.Best;
+import dev.placket.layout.solve.search.ProveScale;
 import dev.placket.layout.solve.search.SearchOrders;
 import dev.placket.layout.solve.search.StepCounter;
 import dev.placket.layout.solve.stretch.StretchOrder;
@@ -33,12 +34,16 @@ import org.jspecify.annotations.Nullable;
 public final class LineUp {
   private static final long STEPS_PER_PLAN = 1000;
   private static final long STEPS = 20_000;
+  private static final long STEPS_IN_ORDER = 4000;
 
   /** A later candidate has to be better by this share of the scale. */
   private static final double BETTER = 0.01;
 
   /** A share of the window's width or height. */
   private static final double DRAGGED = 0.02;
+
+  /** A candidate whose scale is lower than this share of the best is not worth a look. */
+  private static final double NEARLY = 0.96;
 
   /** One that is less tidy as well, by this: growth makes up for some of what tidiness costs. */
   private static final double TIDIER = 0.04;
@@ -50,23 +55,35 @@ public final class LineUp {
   private final double largest;
   private final double floor;
   private final StepCounter steps;
-  private final List<OrderStep> taken = new ArrayList<>();
+  private final List<OrderStep> taken;
   private final Map<List<Integer>, DetailBlock> blocks = new LinkedHashMap<>();
   private Plan plan;
   private Arrangement arrangement;
 
+  /** No candidate is known to reach more. */
+  private double upper;
+
+  /** Whether the order of reading is kept, so that no later wish can lose it. */
+  private boolean inOrder;
+
   /** The candidate last taken. */
   private int chosen;
 
-  /** The wishes of a model's request, to be granted from the largest arrangement on. */
-  public LineUp(Model model, Arrangement largest, BooleanSupplier cancelled) {
-    this.model = model;
-    Order order = model.request.order();
-    this.largest = largest.t();
-    this.floor = Math.max(model.low, largest.t() * (1 - order.share()));
+  /**
+   * The wishes of a request, to be granted from a start on.
+   *
+   * @param start what is kept already
+   * @param largest the largest t known, of which prices are parts
+   */
+  public LineUp(OrderStart start, double largest, BooleanSupplier cancelled) {
+    this.model = start.model();
+    this.largest = largest;
+    this.floor = OrderStart.floor(model, largest);
     this.steps = new StepCounter(STEPS, cancelled);
-    this.plan = Plan.free(model).withOptions(model.options);
-    this.arrangement = largest;
+    this.plan = start.plan();
+    this.arrangement = start.arrangement();
+    this.upper = start.upper();
+    this.taken = new ArrayList<>(start.steps());
   }
 
   /**
@@ -76,13 +93,17 @@ public final class LineUp {
    */
   public List<OrderedArrangement> run() {
     for (OrderWish wish : model.request.order().wishes()) {
+      if (wish == OrderWish.PARTED) {
+        continue; // the start has it
+      }
       double before = arrangement.t();
       boolean kept =
           switch (wish) {
+            case IN_ORDER -> inOrder = putInOrder();
             case LEVEL_VIEWS -> levelViews();
             case DETAILS_IN_LINE -> lineUpDetails();
             case FEW_EDGES -> shareEdges();
-            case BALANCE -> false; // a matter of the finished fit: Balance tells
+            case BALANCE, PARTED -> false; // balance is a matter of the finished fit
           };
       double price = Math.max(0, (before - arrangement.t()) / largest);
       taken.add(new OrderStep(wish, kept, price));
@@ -111,6 +132,56 @@ public final class LineUp {
   /** The steps of the search that the wishes have taken. */
   public long stepsTaken() {
     return steps.taken();
+  }
+
+  /** Flats of one role are read in the order given. */
+  private boolean putInOrder() {
+    PlanLines lines = new PlanLines(model, plan);
+    boolean any = false;
+    for (List<Integer> group : listed()) {
+      lines.inOrder(group, floor);
+      any = true;
+    }
+    if (!any) {
+      return true;
+    }
+    if (lines.broken()) {
+      return false;
+    }
+    Plan candidate = lines.plan();
+    if (Keeps.plan(model, plan, candidate, arrangement)) {
+      plan = candidate;
+      return true;
+    }
+    StepCounter own = new StepCounter(STEPS_IN_ORDER, steps.cancelled());
+    Best best = new ProveScale(model, candidate, floor, upper, own).run();
+    Arrangement found = best.arrangement();
+    if (found == null || found.t() < floor) {
+      return false;
+    }
+    plan = candidate;
+    arrangement = found;
+    upper = Math.min(upper, best.bound());
+    return true;
+  }
+
+  /** Flats whose order matters, two or more of each. */
+  private List<List<Integer>> listed() {
+    List<List<Integer>> all = new ArrayList<>();
+    for (int i = 0; i < model.n; i++) {
+      Flat its = model.flats.get(i);
+      List<Integer> mine = null;
+      for (List<Integer> group : all) {
+        mine = ReadingOrder.matters(model.flats.get(group.get(0)), its) ? group : mine;
+      }
+      if (mine != null) {
+        mine.add(i);
+      } else if (!its.role().isView()) {
+        all.add(new ArrayList<>(List.of(i)));
+      }
+    }
+    all.removeIf(g -> g.size() < 2);
+    return all;
   }
 
   /**
@@ -153,7 +224,8 @@ public final class LineUp {
     boolean all = true;
     for (List<Integer> group : groups(false)) {
       List<DetailBlock> blocks = blocks(group);
-      boolean lined = lineUp(group, blocks, List.of(Place.RIGHT, Place.UNDER));
+      boolean lined = !inOrder && lineUp(group, rows(blocks), List.of(Place.RIGHT, Place.UNDER));
+      lined = lined || lineUp(group, blocks, List.of(Place.RIGHT, Place.UNDER));
       lined = lined || (!views(group).isEmpty() && lineUp(group, blocks, List.of(Place.AFTER)));
       lined = lined || (!views(group).isEmpty() && lineUp(group, blocks, List.of(Place.ANY)));
       if (!lined) {
@@ -162,6 +234,13 @@ public final class LineUp {
       all &= lined;
     }
     return all;
+  }
+
+  /**
+   * Rows are read in their order; of several columns the second begins above the end of the first.
+   */
+  private static List<DetailBlock> rows(List<DetailBlock> blocks) {
+    return blocks.stream().filter(b -> !b.upright() || b.lines().size() == 1).toList();
   }
 
   /** In no line, yet the views come first. */
@@ -199,7 +278,7 @@ public final class LineUp {
         plans.add(lines);
       }
     }
-    boolean lined = takeBest(plans, c -> untidy(candidates.get(c)));
+    boolean lined = takeRoomiest(plans, c -> untidy(candidates.get(c)));
     if (lined) {
       this.blocks.put(group, candidates.get(chosen));
     }
@@ -214,7 +293,23 @@ public final class LineUp {
       width[i] = s.width(i) + model.gap[i][i];
       height[i] = s.height(i) + model.gap[i][i];
     }
-    return DetailBlock.of(group, width, height);
+    return areAlike(group, width, height)
+        ? List.of(DetailBlock.grid(group, columns(group)))
+        : DetailBlock.of(group, width, height);
+  }
+
+  /** Whether all flats are in the group and have one size: their largest arrangement is a grid. */
+  private boolean areAlike(List<Integer> group, double[] width, double[] height) {
+    int first = group.get(0);
+    return group.size() == model.n
+        && group.stream().allMatch(i -> width[i] == width[first] && height[i] == height[first]);
+  }
+
+  /** How many stand level with the first. */
+  private int columns(List<Integer> group) {
+    double y = arrangement.y()[group.get(0)];
+    double near = model.span * 1e-9;
+    return (int) group.stream().filter(i -> Math.abs(arrangement.y()[i] - y) <= near).count();
   }
 
   /** The views that use the same windows. */
@@ -251,7 +346,7 @@ public final class LineUp {
       PlanLines lines = candidates.get(c);
       double wanted =
           best == null ? floor : Math.max(floor, best.t() * (1 + better.applyAsDouble(c)));
-      if (lines.broken() || wanted > arrangement.t()) {
+      if (lines.broken() || wanted > upper) {
         continue;
       }
       Plan candidate = lines.plan();
@@ -267,6 +362,45 @@ public final class LineUp {
     }
     plan = bestPlan;
     arrangement = best;
+    upper = best.t();
+    return true;
+  }
+
+  /**
+   * The candidate in which views, then the other flats, can be enlarged most within its order.
+   *
+   * @param better by which share a candidate has to better those before it
+   */
+  private boolean takeRoomiest(List<PlanLines> candidates, IntToDoubleFunction better) {
+    Plan bestPlan = null;
+    Arrangement best = null;
+    GrowthRoom most = null;
+    for (int c = 0; c < candidates.size(); c++) {
+      PlanLines lines = candidates.get(c);
+      double wanted = best == null ? floor : Math.max(floor, best.t() * NEARLY);
+      if (lines.broken() || wanted > upper) {
+        continue;
+      }
+      Plan candidate = lines.plan();
+      Arrangement found = solve(candidate, wanted);
+      if (found == null) {
+        continue;
+      }
+      GrowthRoom room = GrowthRoom.of(model, candidate, found);
+      double by = Math.min(better.applyAsDouble(c), TIDIER);
+      if (most == null || room.exceeds(most, by)) {
+        best = found;
+        bestPlan = candidate;
+        most = room;
+        chosen = c;
+      }
+    }
+    if (best == null || bestPlan == null) {
+      return false;
+    }
+    plan = bestPlan;
+    arrangement = best;
+    upper = best.t();
     return true;
   }
 
@@ -301,7 +435,7 @@ public final class LineUp {
   }
 
   private @Nullable Arrangement solve(Plan candidate, double wanted) {
-    Best best = new Best(new StretchOrder(model, candidate), wanted, arrangement.t());
+    Best best = new Best(new StretchOrder(model, candidate), wanted, upper);
     var unused = new SearchOrders(model, candidate, best, steps).run(wanted, STEPS_PER_PLAN);
     return best.arrangement();
   }

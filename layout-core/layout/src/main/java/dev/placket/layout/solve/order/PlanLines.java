@@ -2,6 +2,7 @@ package dev.placket.layout.solve.order;
 
 import dev.placket.layout.solve.model.Model;
 import dev.placket.layout.solve.model.Plan;
+import dev.placket.layout.solve.model.Shapes;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,6 +17,7 @@ final class PlanLines {
   private final List<int[]> tiesX;
   private final List<int[]> tiesY;
   private final byte[] options;
+  private final List<Plan.Reads> reads;
   private boolean broken;
 
   PlanLines(Model model, Plan from) {
@@ -25,6 +27,7 @@ final class PlanLines {
     tiesX = new ArrayList<>(Arrays.asList(from.tiesX()));
     tiesY = new ArrayList<>(Arrays.asList(from.tiesY()));
     options = from.options().clone();
+    reads = new ArrayList<>(Arrays.asList(from.reads()));
   }
 
   /** Whether a demand contradicts what is held or what the plan says already. */
@@ -81,6 +84,23 @@ final class PlanLines {
     }
   }
 
+  /**
+   * Each stands before the next ones as text is read.
+   *
+   * @param from no scale below this is searched
+   */
+  void inOrder(List<Integer> row, double from) {
+    for (int k = 1; k < row.size(); k++) {
+      for (int j = 0; j < k; j++) {
+        int first = row.get(j);
+        int second = row.get(k);
+        precede(first, second, true, true);
+        reads.removeIf(r -> r.first() == first && r.second() == second);
+        reads.add(new Plan.Reads(first, second, 0, from));
+      }
+    }
+  }
+
   /** Side by side and level, in any order. */
   void row(List<Integer> row) {
     for (int k = 1; k < row.size(); k++) {
@@ -120,6 +140,12 @@ final class PlanLines {
 
   Plan plan() {
     int[][] none = new int[0][];
-    return new Plan(x, y, tiesX.toArray(none), tiesY.toArray(none), options, none);
+    Plan.Reads[] all = reads.toArray(new Plan.Reads[0]);
+    Shapes least = new Shapes(model, x, y);
+    for (int k = 0; k < all.length; k++) {
+      boolean another = k == 0 || all[k].from() != all[k - 1].from();
+      all[k] = all[k].about(another ? least.at(all[k].from()) : least);
+    }
+    return new Plan(x, y, tiesX.toArray(none), tiesY.toArray(none), options, none, all);
   }
 }

@@ -17,6 +17,10 @@ final class PlaceGreedily {
   private final Shapes shapes;
   private final Plan plan;
   private final double slack;
+
+  /** How far the anchor of one flat may lie below that of another; NaN where that is free. */
+  private final double[][] below;
+
   private final double[] left;
   private final double[] top;
   private final int[] placed;
@@ -25,11 +29,23 @@ final class PlaceGreedily {
   PlaceGreedily(Model model, Plan plan) {
     this.model = model;
     this.plan = plan;
+    this.below = below(model.n, plan);
     shapes = new Shapes(model, plan.anchorX(), plan.anchorY());
     slack = model.span * 1e-12;
     left = new double[model.n];
     top = new double[model.n];
     placed = new int[model.n];
+  }
+
+  private static double[][] below(int n, Plan plan) {
+    double[][] below = new double[plan.reads().length == 0 ? 0 : n][n];
+    for (double[] row : below) {
+      Arrays.fill(row, Double.NaN);
+    }
+    for (Plan.Reads r : plan.reads()) {
+      below[r.first()][r.second()] = r.below();
+    }
+    return below;
   }
 
   /**
@@ -139,6 +155,9 @@ final class PlaceGreedily {
 
   private boolean isApart(int i, double x, double y, int j) {
     double gap = model.gap[i][j] - slack;
+    if (below.length > 0 && !reads(i, y + shapes.up[i], j, top[j] + shapes.up[j])) {
+      return false;
+    }
     boolean isA = i < j;
     int options = plan.options()[isA ? Model.pair(i, j) : Model.pair(j, i)];
     return ((options & (isA ? Model.A_LEFT : Model.B_LEFT)) != 0
@@ -149,5 +168,10 @@ final class PlaceGreedily {
             && y + shapes.height(i) + gap <= top[j])
         || ((options & (isA ? Model.B_ABOVE : Model.A_ABOVE)) != 0
             && top[j] + shapes.height(j) + gap <= y);
+  }
+
+  /** Whether two anchors leave the two flats in their order. */
+  private boolean reads(int i, double y, int j, double its) {
+    return !(y - its > below[i][j]) && !(its - y > below[j][i]);
   }
 }

@@ -34,24 +34,55 @@ public final class ProveScale {
   private final Plan plan;
   private final Best best;
   private final StepCounter steps;
+
+  /** Whether any arrangement will do: no plan narrows the choice. */
+  private final boolean free;
+
   private boolean any;
 
   /** A search for the largest t of a model. */
   public ProveScale(Model model, StepCounter steps) {
+    this(model, Plan.free(model), model.low, Double.POSITIVE_INFINITY, steps, true);
+  }
+
+  /**
+   * A search for the largest t among the arrangements that keep a plan.
+   *
+   * @param low no t below this is wanted
+   * @param bound no t above this is possible, as far as is known
+   */
+  public ProveScale(Model model, Plan plan, double low, double bound, StepCounter steps) {
+    this(model, plan, low, bound, steps, false);
+  }
+
+  private ProveScale(
+      Model model, Plan plan, double low, double bound, StepCounter steps, boolean free) {
     this.model = model;
+    this.free = free;
     this.steps = steps;
-    this.plan = Plan.free(model);
-    this.best = new Best(new StretchOrder(model, plan), model.low, BoundScale.of(model));
+    this.plan = plan;
+    this.best = new Best(new StretchOrder(model, plan), low, Math.min(bound, BoundScale.of(model)));
+  }
+
+  /** Begins with an arrangement that is known. */
+  public ProveScale from(Arrangement known) {
+    best.offer(known);
+    return this;
   }
 
   /** Works until the best is proven or the steps end. */
   public Best run() {
+    if (placeInGrid()) {
+      return best;
+    }
     BoundByLargest largest = new BoundByLargest(model, best, steps, bySize(best.bound()).get(0));
     if (best.hopeless()) {
       return best;
     }
     largest.run(FIRST);
-    placeGreedily();
+    if (best.arrangement() == null && isFree()) {
+      placeGreedily();
+    }
     SearchOrders search = new SearchOrders(model, plan, best, steps);
     LookAround around = new LookAround(model, plan, best, steps);
     long limit = 200L * model.n;
@@ -67,6 +98,25 @@ public final class ProveScale {
       limit *= LONGER;
     }
     return best;
+  }
+
+  /** Whether all flats are alike and have one clear room, in which a grid is proven by counting. */
+  private boolean placeInGrid() {
+    if (!free || best.arrangement() != null) {
+      return false;
+    }
+    Arrangement grid = new PlaceInGrid(model, plan).largest(model.low, best.bound());
+    if (grid == null) {
+      return false;
+    }
+    best.offer(grid);
+    best.prove(grid.t());
+    return true;
+  }
+
+  /** Whether no anchors are tied: flats placed one after the other keep no ties. */
+  private boolean isFree() {
+    return plan.tiesX().length + plan.tiesY().length == 0;
   }
 
   /** Works until anything is found, or it is known that nothing fits, or the steps end. */

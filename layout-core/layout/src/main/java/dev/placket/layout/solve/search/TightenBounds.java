@@ -270,6 +270,13 @@ final class TightenBounds extends AnchorBounds {
         }
       }
     }
+    for (Plan.Reads r : plan.reads()) {
+      if ((r.first() == i || r.second() == i)
+          && !(raiseY(r.second(), lowY[r.first()] - r.below())
+              && lowerY(r.first(), highY[r.second()] + r.below()))) {
+        return false;
+      }
+    }
     for (int[] t : plan.twins()) {
       if ((t[0] == i || t[1] == i) && !(raiseX(t[1], lowX[t[0]]) && lowerX(t[0], highX[t[1]]))) {
         return false;

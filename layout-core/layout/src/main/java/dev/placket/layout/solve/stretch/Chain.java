@@ -19,6 +19,7 @@ public final class Chain {
   private final double[] to;
   private final double[] held;
   private final int[][] ties;
+  private final Plan.Reads[] reads;
   private final int[] first;
   private final int[] second;
   private final double[] gap;
@@ -36,8 +37,15 @@ public final class Chain {
   private final double[] growth;
 
   private Chain(
-      Model model, double[][] reach, double[][] walls, double[] held, int[][] ties, int[][] arcs) {
+      Model model,
+      double[][] reach,
+      double[][] walls,
+      double[] held,
+      int[][] ties,
+      Plan.Reads[] reads,
+      int[][] arcs) {
     n = model.n;
+    this.reads = reads;
     slack = model.span * 1e-12;
     near = reach[0];
     far = reach[1];
@@ -73,6 +81,7 @@ public final class Chain {
         new double[][] {r.fromX(), r.toX()},
         held,
         plan.tiesX(),
+        new Plan.Reads[0],
         arcs(model.n, r.sides(), Model.A_LEFT, Model.B_LEFT, guess));
   }
 
@@ -88,6 +97,7 @@ public final class Chain {
         new double[][] {r.fromY(), r.toY()},
         held,
         plan.tiesY(),
+        plan.reads(),
         arcs(model.n, r.sides(), Model.A_ABOVE, Model.B_ABOVE, guess));
   }
 
@@ -152,6 +162,9 @@ public final class Chain {
       moved |= push(tie[1], earliest[tie[0]], growth[tie[0]]);
       moved |= push(tie[0], earliest[tie[1]], growth[tie[1]]);
     }
+    for (Plan.Reads r : reads) {
+      moved |= push(r.second(), earliest[r.first()] - r.below(), growth[r.first()]);
+    }
     return moved;
   }
 
@@ -180,6 +193,9 @@ public final class Chain {
       for (int[] tie : ties) {
         moved |= pull(tie[0], latest[tie[1]]);
         moved |= pull(tie[1], latest[tie[0]]);
+      }
+      for (Plan.Reads r : reads) {
+        moved |= pull(r.first(), latest[r.second()] + r.below());
       }
     }
   }
@@ -278,6 +294,9 @@ public final class Chain {
     }
     for (int[] tie : ties) {
       most = moves[tie[0]] == moves[tie[1]] ? most : 0;
+    }
+    for (Plan.Reads r : reads) {
+      most = moves[r.first()] == moves[r.second()] ? most : 0;
     }
     return Math.signum(wanted) * Math.min(Math.abs(wanted), Math.max(0, most - Math.max(0, least)));
   }

@@ -60,7 +60,7 @@ class GrowOnTest {
     FinishExactly.Finished done =
         Objects.requireNonNull(
             new FinishExactly(model, plan).finish(Objects.requireNonNull(best.arrangement())));
-    GrowOn growth = new GrowOn(model, plan, done);
+    GrowOn growth = new GrowOn(model, plan, done, GrowOn.caps(model, done.commons()));
     List<Placement> grown = growth.placements();
     String place = "seed " + seed + " n " + n;
     assertTrue(growth.exact(), place);
