@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
       SheetsCommand.class,
       CompareCommand.class,
       RandomCommand.class,
+      LinesCommand.class,
       OrderCommand.class,
       JmhCommand.class,
       ColdCommand.class,
