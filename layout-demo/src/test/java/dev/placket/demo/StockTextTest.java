@@ -133,7 +133,7 @@ class StockTextTest {
     assertFalse(text.contains("per inch"), text);
     // Four drawings and pictures are without a scale; the photograph is nobody's drawing.
     assertEquals(3, text.split("not to scale", -1).length - 1, text);
-    assertTrue(text.contains("reduced to 0.85 of the front"), text);
+    assertTrue(text.contains("drawn smaller, 0.85 of the front"), text);
   }
 
   @ParameterizedTest

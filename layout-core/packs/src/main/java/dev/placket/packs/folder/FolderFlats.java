@@ -4,6 +4,7 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Grouping;
 import dev.placket.layout.flat.Limits;
+import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.CaptionRoom;
 import dev.placket.packs.flats.FlatCaption;
@@ -43,6 +44,22 @@ public final class FolderFlats {
       CaptionRoom room,
       Lettering lettering)
       throws Refusal {
+    return of(folder, folder.notes().ratio().orElse(null), targets, allowSoft, room, lettering);
+  }
+
+  /**
+   * The same with another ratio of views.
+   *
+   * @param ratio the scale of the other views over the front's; null for that of their roles
+   */
+  public static FlatSet of(
+      FlatFolder folder,
+      @Nullable Double ratio,
+      DensityTargets targets,
+      boolean allowSoft,
+      CaptionRoom room,
+      Lettering lettering)
+      throws Refusal {
     List<Grouping.Candidate> candidates =
         folder.flats().stream()
             .map(
@@ -51,6 +68,11 @@ public final class FolderFlats {
                         f.id(), f.role(), FlatSet.ink(f).height(), FlatSet.unit(f.picture())))
             .toList();
     Map<String, Double> ratios = Grouping.views(candidates);
+    if (ratio != null) {
+      candidates.stream()
+          .filter(c -> c.role() != Role.FRONT)
+          .forEach(c -> ratios.computeIfPresent(c.id(), (id, its) -> ratio));
+    }
     List<ScaleLines.Member> members = members(folder, ratios);
     Map<String, ScaleLine> scales = ScaleLines.of(members, folder.notes().phrases());
     List<FlatSet.Item> items = new ArrayList<>();
@@ -63,13 +85,12 @@ public final class FolderFlats {
         continue;
       }
       Length unit = folder.unitLength(file).orElse(null);
-      Double ratio = ratios.get(file.id());
+      Double its = ratios.get(file.id());
       FlatCaption caption =
           FlatCaption.of(
               file.markedCaption(), "", scales.get(file.id()), room.of(file.role()), lettering);
       Limits limits = FlatSet.limits(file.role(), file.picture(), targets, allowSoft);
-      items.add(
-          new FlatSet.Item(file, flat(file, caption, limits, unit, ratio, lettering), caption));
+      items.add(new FlatSet.Item(file, flat(file, caption, limits, unit, its, lettering), caption));
     }
     if (!wrong.isEmpty()) {
       throw Refusal.input(wrong);

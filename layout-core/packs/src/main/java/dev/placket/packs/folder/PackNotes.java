@@ -38,6 +38,8 @@ import java.util.TreeMap;
  * unit.mm.front=1         the same for one file, named without its ending
  * caption.front=Front     the caption of one file
  * role.IMG-0231=back      what one file shows, where its name does not say it
+ * ratio=0.85              the scale of the other views over the front's, where one scale for all
+ *                         would cost the front more than 2 %
  * languages=en, zh-Hans   the languages of the sheet, the first leading
  * glossary=../terms.csv   texts in these languages
  * fonts=han.ttf           TrueType files for letters that the built-in typeface lacks
@@ -87,6 +89,8 @@ public final class PackNotes {
 
   /** The beginning of a key that gives a picture its role. */
   static final String ROLE = "role.";
+
+  private static final String RATIO = "ratio";
 
   private static final String LANGUAGES = "languages";
   private static final String GLOSSARY = "glossary";
@@ -159,6 +163,14 @@ public final class PackNotes {
           ? Optional.empty()
           : checkStem(file, key, key.substring(UNIT_MM.length() + 1), stems);
     }
+    if (key.equals(RATIO)) {
+      return aboveZero(value) && Double.parseDouble(value) <= 1
+          ? Optional.empty()
+          : Optional.of(
+              Fault.content(file, "is no ratio above 0 and at most 1")
+                  .in(key + "=" + value)
+                  .remedy("give the scale of the back over the front's, as in 0.85"));
+    }
     if (key.equals(LANGUAGES)) {
       return list(Map.of(key, value), key).stream().allMatch(LanguageTag::isTag)
           ? Optional.empty()
@@ -218,6 +230,11 @@ public final class PackNotes {
             Fault.content(file, "the folder has no picture '" + stem + "'")
                 .in(key)
                 .remedy("it has " + stems));
+  }
+
+  /** The stated scale of the other views over the front's, above 0, at most 1. */
+  public Optional<Double> ratio() {
+    return Optional.ofNullable(values.get(RATIO)).map(Double::valueOf);
   }
 
   private static boolean aboveZero(String value) {

@@ -65,7 +65,7 @@ public enum StockPhrase {
   /** A garment scale beside that of another flat. */
   SHARE_OF_SCALE("{scale}, {share} of {flat}'s scale"),
   /** A reduction against another flat. */
-  REDUCED("reduced to {share} of {flat}"),
+  REDUCED("drawn smaller, {share} of {flat}"),
   /** An enlargement against another flat. */
   ENLARGED("enlarged to {share} of {flat}"),
   /** Either of them where there is little room. */

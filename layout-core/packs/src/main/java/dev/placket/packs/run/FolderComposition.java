@@ -3,6 +3,7 @@ package dev.placket.packs.run;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Parting;
+import dev.placket.layout.flat.Targets;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.CaptionRoom;
@@ -29,15 +30,22 @@ import java.util.Set;
 
 /** A folder of flats on the built-in sheet. */
 record FolderComposition(
-    FlatFolder folder, FlatSheet sheet, FlatSet set, Lettering lettering, Units units)
+    FlatFolder folder, FlatSheet sheet, FlatSet set, FlatSet even, Lettering lettering, Units units)
     implements Composition {
+  /** What the front may lose so that all views have one scale. */
+  private static final double EVEN = 0.02;
+
   static FolderComposition of(Path folder, PaperSize paper, RunOptions how) throws Refusal {
     FlatFolder read = FlatFolder.read(folder, how.reading());
     Lettering lettering = read.notes().lettering();
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
     CaptionRoom room = CaptionRoom.on(Length.pt(sheet.width()));
     FlatSet set = FolderFlats.of(read, DensityTargets.DEFAULT, how.allowSoft(), room, lettering);
-    return new FolderComposition(read, sheet, set, lettering, how.reporting().units());
+    FlatSet even =
+        set.ratios().values().stream().allMatch(r -> r == 1)
+            ? set
+            : FolderFlats.of(read, 1.0, DensityTargets.DEFAULT, how.allowSoft(), room, lettering);
+    return new FolderComposition(read, sheet, set, even, lettering, how.reporting().units());
   }
 
   @Override
@@ -88,13 +96,28 @@ record FolderComposition(
 
   @Override
   public Placed place() throws Refusal {
-    return new OnSheets(new SheetFit(sheet, set, units).fit());
+    List<SheetFit.Placed> placed = new SheetFit(sheet, set, units).fit();
+    if (even == set || placed.size() > 1) {
+      return new OnSheets(set, placed);
+    }
+    SheetFit.Placed one = new SheetFit(sheet, even, units).onOne();
+    return one != null && front(one) >= front(placed.get(0)) * (1 - EVEN)
+        ? new OnSheets(even, List.of(one))
+        : new OnSheets(set, placed);
+  }
+
+  /** The printed scale of the leading view. */
+  private static double front(SheetFit.Placed placed) {
+    String lead = Targets.lead(placed.request().flats()).id();
+    return placed.fit().placement(lead).scale().doubleValue();
   }
 
   private final class OnSheets implements Placed {
+    private final FlatSet placed;
     private final List<SheetFit.Placed> sheets;
 
-    OnSheets(List<SheetFit.Placed> sheets) {
+    OnSheets(FlatSet placed, List<SheetFit.Placed> sheets) {
+      this.placed = placed;
       this.sheets = sheets;
     }
 
@@ -113,12 +136,12 @@ record FolderComposition(
             SheetResult.of(
                 its.request().withSheet(page.sheet()),
                 its.fit(),
-                Placing.of(set.of(its.request().flats()), its.fit(), DensityTargets.DEFAULT));
+                Placing.of(placed.of(its.request().flats()), its.fit(), DensityTargets.DEFAULT));
         fitted.add(new FittedSheet(result.of(its.further()), page, Set.of()));
       }
       return new FittedPack(
           fitted,
-          FolderFindings.all(folder, set),
+          FolderFindings.all(folder, placed),
           FolderFindings.unnamed(folder),
           folder.notes().phrases().untranslated());
     }

@@ -72,6 +72,12 @@ final class SheetFit {
         .toList();
   }
 
+  /** All flats on one sheet; null where they have no room on it. */
+  @Nullable Placed onOne() throws Refusal {
+    FitRequest request = request();
+    return Planner.attempt(request) instanceof Fit fit ? new Placed(request, fit, null) : null;
+  }
+
   private Refusal noRoom(FitRequest request, Conflict conflict) {
     return new NoRoomRefusal(
         NoRoomText.ofFolder(request, conflict, flats, roomy(), units),
