@@ -28,9 +28,13 @@ final class RoundScales {
   /** The greatest common scale of each class; null where nothing limits it. */
   private final @Nullable BigDecimal[] greatest;
 
+  /** The longest side of each flat at common scale 1. */
+  private final BigDecimal[] longest;
+
   RoundScales(Model model) {
     this.model = model;
     this.greatest = greatest(model);
+    this.longest = model.flats.stream().map(RoundScales::longest).toArray(BigDecimal[]::new);
   }
 
   static BigDecimal ratio(Flat f) {
@@ -86,18 +90,16 @@ final class RoundScales {
 
   /** What a class loses by rounding, those that stay under it lose as well. */
   private void keepUnder(Scales.Cap c, BigDecimal[] commons, BigDecimal[] lost) {
-    Flat of = model.flats.get(c.flat());
-    Flat under = model.flats.get(c.over());
-    BigDecimal room = commons[c.under()].multiply(longest(under));
+    BigDecimal room = commons[c.under()].multiply(longest[c.over()]);
     if (c.less() > 0) {
       room = room.subtract(new BigDecimal("0.000999"));
     }
-    BigDecimal most = room.divide(longest(of), DOWN);
+    BigDecimal most = room.divide(longest[c.flat()], DOWN);
     if (most.compareTo(commons[c.of()]) < 0) {
       commons[c.of()] = most;
       lost[c.of()] =
           unit(model.scales.value[c.of()])
-              .add(lost[c.under()].multiply(longest(under)).divide(longest(of), UP));
+              .add(lost[c.under()].multiply(longest[c.over()]).divide(longest[c.flat()], UP));
     }
   }
 
@@ -117,7 +119,7 @@ final class RoundScales {
       if (f.held().scale() != null) {
         continue;
       }
-      BigDecimal size = commons[model.scales.classOf[i]].multiply(longest(f));
+      BigDecimal size = commons[model.scales.classOf[i]].multiply(longest[i]);
       boolean under = size.compareTo(exact(f.limits().least().pt())) < 0;
       if (size.signum() <= 0 || (under && !isFixed(i))) {
         return false;

@@ -42,6 +42,9 @@ public final class LineUp {
   /** A share of the window's width or height. */
   private static final double DRAGGED = 0.02;
 
+  /** With more flats no edges are tied pair by pair: that takes longer than all else. */
+  private static final int MANY = 60;
+
   /** A candidate whose scale is lower than this share of the best is not worth a look. */
   private static final double NEARLY = 0.96;
 
@@ -114,7 +117,7 @@ public final class LineUp {
   private List<OrderedArrangement> ways() {
     OrderedArrangement lined = new OrderedArrangement(plan, arrangement, taken);
     List<OrderedArrangement> ways = new ArrayList<>(List.of(lined));
-    if (model.request.order().wishes().contains(OrderWish.FEW_EDGES)) {
+    if (model.n <= MANY && model.request.order().wishes().contains(OrderWish.FEW_EDGES)) {
       boolean[] loose = new boolean[model.n];
       Arrays.fill(loose, true);
       blocks.keySet().forEach(g -> g.forEach(i -> loose[i] = false));

@@ -4,6 +4,7 @@ import dev.placket.layout.solve.model.Model;
 import dev.placket.layout.solve.model.Plan;
 import dev.placket.layout.solve.model.Shapes;
 import dev.placket.layout.solve.model.Space;
+import java.util.Arrays;
 
 /**
  * Draws conclusions at one threshold: bounds on the anchors and the options that pairs still have,
@@ -36,6 +37,10 @@ final class TightenBounds extends AnchorBounds {
 
   private final Model model;
   private final Plan plan;
+
+  /** The order of reading, by the flats that it is about. */
+  private final Plan.Reads[][] reads;
+
   private final double coarse;
   private int rounds;
 
@@ -55,9 +60,22 @@ final class TightenBounds extends AnchorBounds {
       wallBase[i] = next;
       next += model.space[i].walls().length;
     }
+    reads = reads(model.n, plan);
     optionCount = next;
     weight = new double[next];
     options = new byte[next];
+  }
+
+  private static Plan.Reads[][] reads(int n, Plan plan) {
+    Plan.Reads[][] reads = new Plan.Reads[n][];
+    for (int i = 0; i < n; i++) {
+      int its = i;
+      reads[i] =
+          Arrays.stream(plan.reads())
+              .filter(r -> r.first() == its || r.second() == its)
+              .toArray(Plan.Reads[]::new);
+    }
+    return reads;
   }
 
   /** Bounds of a root: frames and what is held, before any conclusion. */
@@ -270,10 +288,9 @@ final class TightenBounds extends AnchorBounds {
         }
       }
     }
-    for (Plan.Reads r : plan.reads()) {
-      if ((r.first() == i || r.second() == i)
-          && !(raiseY(r.second(), lowY[r.first()] - r.below())
-              && lowerY(r.first(), highY[r.second()] + r.below()))) {
+    for (Plan.Reads r : reads[i]) {
+      if (!(raiseY(r.second(), lowY[r.first()] - r.below())
+          && lowerY(r.first(), highY[r.second()] + r.below()))) {
         return false;
       }
     }
