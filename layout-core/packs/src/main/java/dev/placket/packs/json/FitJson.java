@@ -22,6 +22,7 @@ import dev.placket.packs.report.SheetResult;
 import dev.placket.pictures.base.PrintLimits;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -163,8 +164,8 @@ public final class FitJson {
   private void proof(Fit fit) throws IOException {
     json.writeObjectFieldStart("proof");
     json.writeNumberField("scale", fit.proof().scale());
-    json.writeNumberField("bound", fit.proof().bound());
-    json.writeNumberField("gap", fit.proof().gap());
+    json.writeNumberField("bound", Numbers.significant(fit.proof().bound(), RoundingMode.CEILING));
+    json.writeNumberField("gap", Numbers.significant(fit.proof().gap(), RoundingMode.CEILING));
     json.writeBooleanField("proven", fit.proof().proven());
     json.writeNumberField("steps", fit.proof().steps());
     json.writeBooleanField("provenForOrder", fit.proof().provenForOrder());
@@ -172,8 +173,8 @@ public final class FitJson {
     for (SizeLevel level : fit.levels()) {
       json.writeStartObject();
       json.writeStringField("kind", level.kind().name().toLowerCase(Locale.ROOT));
-      json.writeNumberField("factor", level.factor());
-      json.writeNumberField("bound", level.bound());
+      json.writeNumberField("factor", Numbers.significant(level.factor(), RoundingMode.FLOOR));
+      json.writeNumberField("bound", Numbers.significant(level.bound(), RoundingMode.CEILING));
       json.writeBooleanField("proven", level.proven());
       json.writeEndObject();
     }
@@ -189,7 +190,7 @@ public final class FitJson {
       json.writeStartObject();
       json.writeStringField("wish", step.wish().name().toLowerCase(Locale.ROOT).replace('_', ' '));
       json.writeBooleanField("kept", step.kept());
-      json.writeNumberField("price", step.price());
+      json.writeNumberField("price", Numbers.significant(step.price(), RoundingMode.HALF_EVEN));
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -206,7 +207,7 @@ public final class FitJson {
     json.writeNumberField("of", further.count());
     json.writeBooleanField("provenFewest", further.provenFewest());
     json.writeNumberField("scale", further.scale());
-    json.writeNumberField("bound", further.bound());
+    json.writeNumberField("bound", Numbers.significant(further.bound(), RoundingMode.CEILING));
     json.writeEndObject();
   }
 

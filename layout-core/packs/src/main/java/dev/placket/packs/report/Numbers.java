@@ -3,12 +3,15 @@ package dev.placket.packs.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
 
 /** Numbers as {@code fit.json} has them: plain, and rounded to what is exact of them. */
 public final class Numbers {
   public static final int DECIMALS = 6;
+
+  private static final int SIGNIFICANT = 15;
 
   private Numbers() {}
 
@@ -35,6 +38,18 @@ public final class Numbers {
   /** The value rounded half to even, to {@value #DECIMALS} decimals, without zeros at the end. */
   public static BigDecimal rounded(BigDecimal value) {
     return plain(value.setScale(DECIMALS, RoundingMode.HALF_EVEN));
+  }
+
+  /**
+   * A computed number to 15 significant digits, without zeros at the end.
+   *
+   * <p>Every JDK gives the same digits, which is not true of the shortest ones: JDK-4511638 changed
+   * how a double prints.
+   *
+   * @param mode how the last digit is rounded: a bound up, what was reached down
+   */
+  public static BigDecimal significant(double value, RoundingMode mode) {
+    return plain(new BigDecimal(value).round(new MathContext(SIGNIFICANT, mode)));
   }
 
   private static BigDecimal plain(BigDecimal value) {
