@@ -22,6 +22,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import javax.imageio.ImageIO;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -300,6 +307,84 @@ class PrepareCommandTest {
     assertEquals(2, Run.of(within).code());
     within[5] = 3;
     assertEquals(0, Run.of(within).code());
+  }
+
+  /** A wide rectangle in one layer, a tall one in another; the file shows both. */
+  private static void layered(Path file) throws IOException {
+    try (PDDocument made = new PDDocument()) {
+      PDPage page = new PDPage(new PDRectangle(120, 120));
+      made.addPage(page);
+      PDOptionalContentProperties layers = new PDOptionalContentProperties();
+      made.getDocumentCatalog().setOCProperties(layers);
+      try (PDPageContentStream on = new PDPageContentStream(made, page)) {
+        for (boolean wide : new boolean[] {true, false}) {
+          PDOptionalContentGroup layer = new PDOptionalContentGroup(wide ? "shell" : "lining");
+          layers.addGroup(layer);
+          on.beginMarkedContent(COSName.OC, layer);
+          on.addRect(10, 10, wide ? 80 : 20, wide ? 40 : 100);
+          on.stroke();
+          on.endMarkedContent();
+        }
+      }
+      made.save(file.toFile());
+    }
+  }
+
+  /** The copy shows what the pack shows, and each choice of layers has a copy of its own. */
+  @Test
+  void theLayersOfThePackAreThoseOfTheCopy() throws IOException {
+    layered(dir.resolve("coat.pdf"));
+    Files.writeString(
+        dir.resolve("pack.yaml"),
+        """
+        format: placket-pack/1
+        sheets:
+          one:
+            name: One
+            areas: [all]
+            windows: {all: }
+            flats:
+              shell: {file: coat.pdf, role: detail, layers: [shell]}
+              lining: {file: coat.pdf, role: detail, layers: [lining]}
+        """);
+    assertEquals(0, run("fit", dir.resolve("pack.yaml"), "--out", dir), said);
+    assertEquals(0, run("prepare", "--for", dir.resolve("fit.json"), "--out", ready), said);
+    assertEquals(
+        List.of("coat-lining.png", "coat-shell.png"), written().stream().sorted().toList());
+    // 80 by 40 and 20 by 100 with a line of 1 around.
+    assertEquals(81.0 / 41, ratio("coat-shell.png"), 0.02);
+    assertEquals(21.0 / 101, ratio("coat-lining.png"), 0.02);
+    String json = Files.readString(dir.resolve("fit.json"));
+    Files.writeString(dir.resolve("old.json"), json.replace("\"layers\"", "\"strata\""));
+    assertEquals(2, run("prepare", "--for", dir.resolve("old.json"), "--out", dir.resolve("b")));
+    assertTrue(said.contains("does not state which layers of coat.pdf are shown"), said);
+  }
+
+  @Test
+  void aFilledDrawingIsPreparedAsDrawnAndTheReportStatesIt() throws IOException {
+    Files.writeString(
+        dir.resolve("coat.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 90 90'><rect id='shell' x='9' y='9'"
+            + " width='40' height='60' fill='#fff' stroke='#000'/></svg>");
+    Files.writeString(
+        dir.resolve("pack.yaml"),
+        """
+        format: placket-pack/1
+        sheets:
+          one:
+            name: One
+            areas: [all]
+            windows: {all: }
+            flats:
+              k1: {file: coat.svg, role: front, fills: {shell: "#8A7F70"}}
+        """);
+    assertEquals(0, run("fit", dir.resolve("pack.yaml"), "--out", dir), said);
+    assertEquals(0, run("prepare", "--for", dir.resolve("fit.json"), "--out", ready), said);
+    assertEquals(List.of("coat.png"), written());
+    assertTrue(said.replaceAll("\\s+", " ").contains("filled with colours in the pack"), said);
+    BufferedImage copy = ImageIO.read(ready.resolve("coat.png").toFile());
+    int middle = copy.getRGB(copy.getWidth() / 2, copy.getHeight() / 2);
+    assertEquals(0xFFFFFF, middle & 0xFFFFFF, "as drawn");
   }
 
   @Test

@@ -15,6 +15,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads from a {@code fit.json} at what size each picture is placed. */
@@ -25,14 +26,25 @@ final class FitSizes {
    * @param source the name of its file
    * @param role what it shows
    * @param digest SHA-256 of its file
+   * @param layers the layers of its file that were asked for
+   * @param filled whether its areas are filled with colours of the pack
    * @param longest the printed length of the longer side of its ink
    */
-  record Placed(String source, String role, @Nullable String digest, Length longest) {}
+  record Placed(
+      String source,
+      String role,
+      @Nullable String digest,
+      List<String> layers,
+      boolean filled,
+      Length longest) {}
 
   private static final int MOST = 10_000;
 
   /** In points; ten metres, as of any other printed length. */
   private static final double LONGEST = Length.mm(10_000).pt();
+
+  /** A page of a PDF may have layers, which earlier files did not record. */
+  private static final Pattern LAYERED = Pattern.compile("(?i)\\.pdf(#|$)");
 
   private FitSizes() {}
 
@@ -76,6 +88,8 @@ final class FitSizes {
     String source = "";
     String role = "";
     String digest = null;
+    @Nullable List<String> layers = null;
+    boolean filled = false;
     double longest = 0;
     while (json.nextToken() == JsonToken.FIELD_NAME) {
       String field = json.currentName();
@@ -84,6 +98,8 @@ final class FitSizes {
         case "source" -> source = text(json);
         case "role" -> role = text(json);
         case "digest" -> digest = text(json);
+        case "layers" -> layers = texts(json);
+        case "filled" -> filled = json.currentToken() == JsonToken.VALUE_TRUE;
         case "inkedBox" ->
             longest = json.currentToken() == JsonToken.START_OBJECT ? longest(json) : 0;
         default -> json.skipChildren();
@@ -96,7 +112,13 @@ final class FitSizes {
                   "a placement has no file name as its source, or no inkedBox of a printed size")
               .remedy("make the file again with fit"));
     }
-    return new Placed(source, role, digest, Length.pt(longest));
+    if (layers == null && LAYERED.matcher(source).find()) {
+      throw Refusal.input(
+          Fault.content(fit, "does not state which layers of " + source + " are shown")
+              .remedy("make the file again with fit"));
+    }
+    List<String> shown = layers == null ? List.of() : layers;
+    return new Placed(source, role, digest, shown, filled, Length.pt(longest));
   }
 
   /** Where the JSON is broken, without the lines of it that a parser quotes. */
@@ -109,6 +131,18 @@ final class FitSizes {
             + ": "
             + json.getOriginalMessage()
         : String.valueOf(e.getMessage());
+  }
+
+  private static List<String> texts(JsonParser json) throws IOException {
+    List<String> texts = new ArrayList<>();
+    if (json.currentToken() != JsonToken.START_ARRAY) {
+      json.skipChildren();
+      return texts;
+    }
+    while (json.nextToken() != JsonToken.END_ARRAY) {
+      texts.add(text(json));
+    }
+    return texts;
   }
 
   private static String text(JsonParser json) throws IOException {

@@ -8,6 +8,7 @@ import dev.placket.pictures.PictureFile;
 import dev.placket.pictures.PictureReader;
 import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PicturePart;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.prepare.Clearing;
 import dev.placket.pictures.prepare.PngWriter;
@@ -18,7 +19,10 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +31,8 @@ import org.jspecify.annotations.Nullable;
  * @param file where it is
  * @param part which drawing of the file it is, as behind the sign in {@code style.pdf#3}; null for
  *     all
+ * @param layers the layers to show; empty for those that the file shows
+ * @param filled whether the pack fills its areas with colours; the copy is as drawn
  * @param prefix what its copy's name begins with
  * @param longest the printed length of the longer side of its ink, or of all of it
  * @param density the most pixels per printed inch
@@ -39,6 +45,8 @@ import org.jspecify.annotations.Nullable;
 record Job(
     Path file,
     @Nullable String part,
+    List<String> layers,
+    boolean filled,
     String prefix,
     Length longest,
     double density,
@@ -79,21 +87,31 @@ record Job(
     return bytes.size();
   }
 
+  /** What it is called in reports: its file, with the part as in {@code style.pdf#3}. */
+  String name() {
+    String name = file.getFileName().toString();
+    return part == null ? name : name + "#" + part;
+  }
+
   /** The name of the ready copy. */
   String output() {
     String name = file.getFileName().toString();
     int dot = name.lastIndexOf('.');
     String stem = prefix + (dot > 0 ? name.substring(0, dot) : name);
-    return OutputName.kept(part == null ? stem : stem + "-" + part, "picture") + ".png";
+    List<String> all = new ArrayList<>(List.of(stem));
+    Stream.ofNullable(part).forEach(all::add);
+    all.addAll(layers);
+    return OutputName.kept(String.join("-", all), "picture") + ".png";
   }
 
   /** Its picture. */
   Picture read() throws PictureException {
-    if (part == null) {
+    if (part == null && layers.isEmpty()) {
       return PictureReader.read(PictureSource.of(file), reading.limits(), reading.typefaces());
     }
     PictureFile all = reading.open(PictureSource.of(file));
-    return all.read(all.part(part), false, Set.of());
+    PicturePart its = part == null ? all.whole() : all.part(part);
+    return all.read(its, false, Set.copyOf(layers));
   }
 
   /** The same with the name of its folder before that of its copy. */
@@ -102,21 +120,71 @@ record Job(
     Path name = folder == null ? null : folder.getFileName();
     String before = name == null ? "" : name + "-";
     return new Job(
-        file, part, before, longest, density, clearing, whole, fewColours, digest, reading);
+        file,
+        part,
+        layers,
+        filled,
+        before,
+        longest,
+        density,
+        clearing,
+        whole,
+        fewColours,
+        digest,
+        reading);
   }
 
-  Job withDigest(@Nullable String other) {
+  /** One job for two places of the picture, at the larger size. */
+  static Job larger(Job a, Job b) {
+    Job larger = b.longest.pt() > a.longest.pt() ? b : a;
+    return a.filled == b.filled ? larger : larger.asFilled();
+  }
+
+  private Job asFilled() {
     return new Job(
-        file, part, prefix, longest, density, clearing, whole, fewColours, other, reading);
+        file,
+        part,
+        layers,
+        true,
+        prefix,
+        longest,
+        density,
+        clearing,
+        whole,
+        fewColours,
+        digest,
+        reading);
   }
 
   Job with(Reading others) {
     return new Job(
-        file, part, prefix, longest, density, clearing, whole, fewColours, digest, others);
+        file,
+        part,
+        layers,
+        filled,
+        prefix,
+        longest,
+        density,
+        clearing,
+        whole,
+        fewColours,
+        digest,
+        others);
   }
 
   Job at(double other) {
     return new Job(
-        file, part, prefix, longest, other, clearing, whole, fewColours, digest, reading);
+        file,
+        part,
+        layers,
+        filled,
+        prefix,
+        longest,
+        other,
+        clearing,
+        whole,
+        fewColours,
+        digest,
+        reading);
   }
 }

@@ -231,7 +231,7 @@ public final class PrepareCommand implements Callable<Integer> {
     if (!missing.isEmpty()) {
       throw Refusal.input(missing);
     }
-    return files.stream().map(f -> job(f, null, longest, NamedRole.of(f), null)).toList();
+    return files.stream().map(f -> job(f, longest, NamedRole.of(f))).toList();
   }
 
   private List<Job> forSheet(Path sheet) throws Refusal {
@@ -254,8 +254,8 @@ public final class PrepareCommand implements Callable<Integer> {
                     "is neither in the folder of " + sheet + " nor in the one above")
                 .remedy("name the pictures, too"));
       } else if (file != null) {
-        Job job = job(file, part, placed.longest(), role(sheet, placed), placed.digest());
-        once.merge(file + "#" + part, job, SheetFiles::larger);
+        Job job = job(file, part, placed, role(sheet, placed));
+        once.merge(file + "#" + part + placed.layers(), job, Job::larger);
       }
     }
     List<Job> jobs = new ArrayList<>(once.values());
@@ -292,19 +292,24 @@ public final class PrepareCommand implements Callable<Integer> {
     }
   }
 
-  private Job job(
-      Path file, @Nullable String part, Length longest, Role role, @Nullable String digest) {
+  private Job job(Path file, Length longest, Role role) {
+    return job(file, null, new FitSizes.Placed("", "", null, List.of(), false, longest), role);
+  }
+
+  private Job job(Path file, @Nullable String part, FitSizes.Placed placed, Role role) {
     boolean whole = FlatSet.keepsGround(role);
     return new Job(
         file,
         part,
+        placed.layers(),
+        placed.filled(),
         "",
-        longest,
+        placed.longest(),
         density,
         clearing(role),
         whole,
         fewColours,
-        digest,
+        placed.digest(),
         Reading.DEFAULT);
   }
 

@@ -13,6 +13,7 @@ import dev.placket.pictures.RasterPicture;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.PictureException;
+import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.prepare.FineLines;
 import dev.placket.pictures.prepare.ReadyPicture;
@@ -229,6 +230,14 @@ record PrepareRun(
         fewer,
         fine.printed(Length.pt(job.longest().pt() / what.part().longestSide())),
         resolved,
-        picture.notes());
+        notes(job, picture));
+  }
+
+  private static List<PictureNote> notes(Job job, Picture picture) {
+    List<PictureNote> notes = new ArrayList<>(picture.notes());
+    if (job.filled()) {
+      notes.add(PictureNote.plain("is filled with colours in the pack; the copy is as drawn"));
+    }
+    return notes;
   }
 }

@@ -83,7 +83,7 @@ final class PrepareTable {
         String.format(
             Locale.ROOT,
             "%-21s %8s %8s %13s %13s %5.0f",
-            cut(d.job().file().getFileName().toString()),
+            cut(d.job().name()),
             kilo(d.bytesBefore()),
             kilo(d.bytesAfter()),
             pixels(d.before()),

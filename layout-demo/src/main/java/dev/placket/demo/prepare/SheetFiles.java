@@ -64,16 +64,6 @@ record SheetFiles(Path sheet, List<Path> named) {
     return found;
   }
 
-  /**
-   * One job for both, at the larger size. A flat that was filled has the digest of its filling, so
-   * the digest that the file has is the one to check.
-   */
-  static Job larger(Job a, Job b) {
-    Job larger = b.longest().pt() > a.longest().pt() ? b : a;
-    boolean second = b.digest() != null && b.digest().equals(digest(b.file()));
-    return larger.withDigest(second ? b.digest() : a.digest());
-  }
-
   private static String digest(Path file) {
     try (InputStream in = Files.newInputStream(file)) {
       MessageDigest sha = MessageDigest.getInstance("SHA-256");

@@ -11,7 +11,7 @@ import java.util.Map;
  * front, without one the first view, without one the first flat. A flat without a group aims at a
  * share of the leading flat's longest side. Without a view no flat leads: two flats aim at longest
  * sides in the ratio of their shares, so flats of one role aim at one longest side. A group that
- * does not hold the leading flat takes its common scale from the share of its first member.
+ * lacks the leading flat takes its common scale from the share of its first member.
  */
 public final class Targets {
   private Targets() {}

@@ -95,9 +95,10 @@ final class FlatFiles {
    *
    * @param file its file, as the description names it
    * @param part which drawing of the file it is
+   * @param digest SHA-256 of the file before its areas are filled
    * @param picture its content
    */
-  record Found(Path file, PicturePart part, Picture picture) {}
+  record Found(Path file, PicturePart part, String digest, Picture picture) {}
 
   /** The picture of a flat; null with the slip noted. */
   @Nullable Found picture(PackFlat flat, String path) {
@@ -161,7 +162,13 @@ final class FlatFiles {
       }
     }
     Set<String> layers = Set.copyOf(flat.layers());
-    return new Found(file, its, from.read(its, flat.role() == Role.SWATCH, layers));
+    Picture picture = from.read(its, flat.role() == Role.SWATCH, layers);
+    String digest = flat.fills().isEmpty() ? picture.digest() : digest(file);
+    return new Found(file, its, digest, picture);
+  }
+
+  private String digest(Path file) throws PictureException, IOException {
+    return PictureReader.read(PictureSource.of(file), reading.limits()).digest();
   }
 
   private PictureFile filled(PackFlat flat, String path, Path file)

@@ -135,6 +135,8 @@ final class FlatSetter {
         new FlatFile(
             read.found().file(),
             read.found().part(),
+            said.layers(),
+            read.found().digest(),
             read.id(),
             said.role(),
             "role",

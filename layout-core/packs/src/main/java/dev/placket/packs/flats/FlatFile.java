@@ -5,6 +5,7 @@ import dev.placket.packs.text.LanguageMarks;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.base.PicturePart;
 import java.nio.file.Path;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param path where it lies
  * @param part which drawing of the file it is
+ * @param layers the layers of the file that were asked for; empty for those that it shows
+ * @param digest SHA-256 of the file as it lies, in hexadecimal digits
  * @param id what the sheet calls it: its name without the ending, with it where two share a name
  * @param role what it is to the sheet
  * @param because what gave the role: the word of a name, or a line of {@code pack.properties}; null
@@ -22,11 +25,23 @@ import org.jspecify.annotations.Nullable;
 public record FlatFile(
     Path path,
     PicturePart part,
+    List<String> layers,
+    String digest,
     String id,
     Role role,
     @Nullable String because,
     String caption,
     Picture picture) {
+  /** Copies the list. */
+  public FlatFile {
+    layers = List.copyOf(layers);
+  }
+
+  /** Whether its areas were filled with colours of the pack, so that it differs from the file. */
+  public boolean filled() {
+    return !digest.equals(picture.digest());
+  }
+
   /** What stands under it, without marks of languages. */
   @Override
   public String caption() {

@@ -110,7 +110,8 @@ record FolderPart(
                   List<String> rest = own ? words.rest() : List.of();
                   return Captions.of(role, rest, roles, own && words.bothViews(), phrases);
                 });
-    return new FlatFile(path, part, id, role, because, caption, picture);
+    return new FlatFile(
+        path, part, List.of(), picture.digest(), id, role, because, caption, picture);
   }
 
   /** The name of the file, with the part. */

@@ -43,7 +43,13 @@ final class PlacementJson {
     json.writeStringField("role", flat.role().name().toLowerCase(Locale.ROOT));
     json.writeStringField("caption", placed.item().file().caption());
     json.writeStringField("source", placed.item().file().name());
-    json.writeStringField("digest", placed.item().file().picture().digest());
+    json.writeStringField("digest", placed.item().file().digest());
+    json.writeArrayFieldStart("layers");
+    for (String layer : placed.item().file().layers()) {
+      json.writeString(layer);
+    }
+    json.writeEndArray();
+    json.writeBooleanField("filled", placed.item().file().filled());
     ScaleGroup group = flat.group();
     json.writeStringField("scaleGroup", group == null ? null : group.name());
     Numbers.writeOptional(json, "ratio", group == null ? null : group.ratio());

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Marks in a text that state which of the languages of a pack goes on from there. They are
- * noncharacters (Unicode 3.4), which no text to be printed has, take no room, and stay with their
- * text where it wraps.
+ * Marks in a text that state which of the languages of a pack begins there. They are noncharacters
+ * (Unicode 3.4), which no text to be printed has, take no room, and stay with their text where it
+ * wraps.
  */
 public final class LanguageMarks {
   /** The leading language, whose text needs no mark. */

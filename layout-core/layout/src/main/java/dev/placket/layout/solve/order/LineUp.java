@@ -360,13 +360,7 @@ public final class LineUp {
         chosen = c;
       }
     }
-    if (best == null || bestPlan == null) {
-      return false;
-    }
-    plan = bestPlan;
-    arrangement = best;
-    upper = best.t();
-    return true;
+    return take(bestPlan, best);
   }
 
   /**
@@ -398,12 +392,16 @@ public final class LineUp {
         chosen = c;
       }
     }
-    if (best == null || bestPlan == null) {
+    return take(bestPlan, best);
+  }
+
+  private boolean take(@Nullable Plan its, @Nullable Arrangement found) {
+    if (its == null || found == null) {
       return false;
     }
-    plan = bestPlan;
-    arrangement = best;
-    upper = best.t();
+    plan = its;
+    arrangement = found;
+    upper = found.t();
     return true;
   }
 
