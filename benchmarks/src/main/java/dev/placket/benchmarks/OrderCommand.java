@@ -39,6 +39,7 @@ final class OrderCommand implements Callable<Integer> {
   private static final int PICTURES = 12;
   private static final int TIMED = 10;
   private static final int RUNS = 15;
+  private static final int FEW = 4;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -74,6 +75,7 @@ final class OrderCommand implements Callable<Integer> {
             .toList(),
         out);
     time(out);
+    timeMany(out);
     draw(garments);
     out.flush();
     return wrong == 0 ? 0 : 1;
@@ -127,6 +129,23 @@ final class OrderCommand implements Callable<Integer> {
         "ten flats, default order and growth, warm, one thread: median %.1f ms, worst %.1f ms%n",
         times[times.length / 2],
         times[times.length - 1]);
+  }
+
+  /** Many flats with the order of a folder's sheet, warm, one thread: the least of a few runs. */
+  private void timeMany(PrintWriter out) {
+    for (GarmentSheets.Kind kind : GarmentSheets.Kind.values()) {
+      for (int count : new int[] {20, 60, 100}) {
+        FitRequest request = GarmentSheets.many(kind, count);
+        double least = Double.POSITIVE_INFINITY;
+        for (int run = 0; run < FEW; run++) {
+          long start = System.nanoTime();
+          fit(request);
+          least = Math.min(least, (System.nanoTime() - start) / 1e6);
+        }
+        String name = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        out.printf(Locale.ROOT, "%d flats, %s: %.0f ms%n", count, name, least);
+      }
+    }
   }
 
   private void draw(List<FitRequest> garments) {

@@ -2,6 +2,7 @@ package dev.placket.benchmarks.order;
 
 import dev.placket.benchmarks.pages.PageException;
 import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.Order;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Limits;
@@ -75,6 +76,48 @@ public final class GarmentSheets {
       requests.add(request("garment " + (i + 1), front, back, i));
     }
     return requests;
+  }
+
+  /** What many flats are. */
+  public enum Kind {
+    /** Swatches of one size. */
+    EQUAL_SWATCHES,
+    /** Details of many sizes. */
+    DETAILS,
+    /** Front, back and details of many sizes. */
+    VIEWS_AND_DETAILS
+  }
+
+  /**
+   * Many flats on A4 without labelled cells, with the order of a folder's sheet.
+   *
+   * @param count how many, 3 or more
+   */
+  public static FitRequest many(Kind kind, int count) {
+    Random random = new Random(5);
+    Surround caption = Surround.caption(Length.pt(12), Length.pt(20));
+    List<Flat> flats = new ArrayList<>();
+    if (kind == Kind.VIEWS_AND_DETAILS) {
+      InkedBox view = InkedBox.ofSize(200, 260);
+      flats.add(Flat.of("front", Role.FRONT, view).withGroup("views", 1));
+      flats.add(Flat.of("back", Role.BACK, view).withGroup("views", 0.85));
+    }
+    while (flats.size() < count) {
+      boolean equal = kind == Kind.EQUAL_SWATCHES;
+      InkedBox ink =
+          equal
+              ? InkedBox.ofSize(40, 30)
+              : InkedBox.ofSize(30 + random.nextInt(60), 30 + random.nextInt(60));
+      flats.add(
+          Flat.of("flat " + flats.size(), equal ? Role.SWATCH : Role.DETAIL, ink)
+              .withSurround(caption));
+    }
+    Sheet sheet =
+        Sheet.open(
+            count + " flats", PaperSize.A4.landscape(), Margins.all(Length.mm(10)), List.of());
+    return FitRequest.of(
+            sheet, flats, Spacing.NONE.withGap(Length.mm(5)).withClearance(Length.mm(3)))
+        .withOrder(Order.PARTED);
   }
 
   private static FitRequest request(String name, InkedBox front, InkedBox back, int number) {

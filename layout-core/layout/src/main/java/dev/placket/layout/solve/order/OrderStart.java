@@ -32,6 +32,9 @@ public record OrderStart(
   /** Steps for one direction of the line. */
   private static final long STEPS = 4000;
 
+  /** With more flats the wishes follow only the direction in which they come out larger. */
+  private static final int MANY = 40;
+
   /** Copies the list. */
   public OrderStart {
     steps = List.copyOf(steps);
@@ -61,6 +64,10 @@ public record OrderStart(
       if (start != null) {
         parted.add(start);
       }
+    }
+    if (model.n > MANY && parted.size() > 1) {
+      boolean first = parted.get(0).arrangement().t() >= parted.get(1).arrangement().t();
+      parted.remove(first ? 1 : 0);
     }
     OrderStep lost = new OrderStep(OrderWish.PARTED, false, 0);
     return parted.isEmpty()
