@@ -19,6 +19,13 @@ public sealed interface Drawing extends Picture
   @Override
   InkedBox inkedBox();
 
+  /**
+   * As {@link #inkedBox}, with the white that is drawn, as cloth is shown. A white sheet behind all
+   * of the drawing is part of it where ink reaches the edge of the view, or where there is no ink;
+   * else the sheet is the page that the cloth lies on.
+   */
+  InkedBox groundedBox();
+
   /** What lies where nothing is drawn: a sheet of colour behind all of it, or nothing. */
   Ground ground();
 

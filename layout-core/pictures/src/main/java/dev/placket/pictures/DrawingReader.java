@@ -1,6 +1,5 @@
 package dev.placket.pictures;
 
-import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.PlanePoint;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureNote;
@@ -11,6 +10,7 @@ import dev.placket.pictures.css.TooManySteps;
 import dev.placket.pictures.fault.ErrorText;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.ReadLimit;
+import dev.placket.pictures.shape.InkBoxes;
 import dev.placket.pictures.shape.PathBounds;
 import dev.placket.pictures.shape.TooManyCrossings;
 import dev.placket.pictures.svg.Audit;
@@ -39,6 +39,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.apache.batik.anim.dom.SVGOMDocument;
 import org.apache.batik.bridge.BridgeContext;
@@ -224,14 +225,15 @@ final class DrawingReader {
     }
     // What is placed is the ink, however small in the view.
     DrawingWork.check(name, node, placed(ink, view), limits);
-    InkedBox inked = new InkedBox(ink.getMinX(), ink.getMinY(), ink.getMaxX(), ink.getMaxY());
+    Rectangle2D ground = Objects.requireNonNull(bounds.withGround());
     return new SvgDrawing(
         name,
         format,
         digest,
         bounds.ground(),
         size,
-        inked,
+        InkBoxes.inked(ink),
+        InkBoxes.inked(ground),
         points(document, context, toUnits),
         FineParts.of(node, toUnits, shown),
         notes(before, mending, folding, fonts),

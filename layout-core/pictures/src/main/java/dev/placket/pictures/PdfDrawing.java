@@ -58,6 +58,11 @@ public final class PdfDrawing implements Drawing {
   }
 
   @Override
+  public InkedBox groundedBox() {
+    return open.measured().grounded();
+  }
+
+  @Override
   public Ground ground() {
     return open.measured().ground();
   }

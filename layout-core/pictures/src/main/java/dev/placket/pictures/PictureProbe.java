@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param pixelAspect how wide a pixel is for its height; 1 of a drawing
  * @param ground what lies where nothing is drawn
  * @param inkedBox where the ink is: in pixels, or in drawing units; null if the picture is blank
+ * @param groundedBox where it is with its white ({@link Drawing#groundedBox}); null for a raster
  * @param insideFrame where the ink is inside a frame line, or null without such a line
  * @param notes what a designer should know
  */
@@ -32,6 +33,7 @@ public record PictureProbe(
     double pixelAspect,
     Ground ground,
     @Nullable InkedBox inkedBox,
+    @Nullable InkedBox groundedBox,
     @Nullable InkedBox insideFrame,
     List<PictureNote> notes) {
   /** Copies the list. */

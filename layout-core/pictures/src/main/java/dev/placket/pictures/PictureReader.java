@@ -133,6 +133,7 @@ public final class PictureReader {
         head.seenAspect(),
         found.look().ground(),
         seen(found.box(), head),
+        null,
         seen(found.insideFrame(), head),
         notes);
   }
@@ -160,6 +161,7 @@ public final class PictureReader {
         1,
         d.ground(),
         d.inkedBox(),
+        d.groundedBox(),
         null,
         d.notes());
   }

@@ -32,6 +32,7 @@ final class SvgDrawing implements Drawing {
   private final Ground ground;
   private final SvgSize size;
   private final InkedBox ink;
+  private final InkedBox grounded;
   private final Map<String, PlanePoint> points;
   private final FineDetail fine;
   private final List<PictureNote> notes;
@@ -45,6 +46,7 @@ final class SvgDrawing implements Drawing {
       Ground ground,
       SvgSize size,
       InkedBox ink,
+      InkedBox grounded,
       Map<String, PlanePoint> points,
       FineDetail fine,
       List<PictureNote> notes,
@@ -56,6 +58,7 @@ final class SvgDrawing implements Drawing {
     this.ground = ground;
     this.size = size;
     this.ink = ink;
+    this.grounded = grounded;
     this.points = Collections.unmodifiableMap(new TreeMap<>(points));
     this.fine = fine;
     this.notes = List.copyOf(notes);
@@ -86,6 +89,11 @@ final class SvgDrawing implements Drawing {
   @Override
   public InkedBox inkedBox() {
     return ink;
+  }
+
+  @Override
+  public InkedBox groundedBox() {
+    return grounded;
   }
 
   @Override

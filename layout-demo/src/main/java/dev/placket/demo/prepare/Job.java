@@ -37,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  * @param longest the printed length of the longer side of its ink, or of all of it
  * @param density the most pixels per printed inch
  * @param clearing what becomes of its ground
- * @param whole whether all of a raster is printed, not its ink alone
+ * @param whole whether it is printed with its ground, not its ink alone
  * @param fewColours whether colours may be exchanged where that is not seen
  * @param digest the SHA-256 that its bytes must have; null for any
  * @param reading how it is read
@@ -57,8 +57,8 @@ record Job(
     Reading reading) {
   /** The picture as this asks for it: the whole of one that keeps its ground by its name. */
   ToPrint of(Picture picture) throws PictureException {
-    if (whole && picture instanceof RasterPicture raster) {
-      return ToPrint.whole(raster, longest);
+    if (whole) {
+      return ToPrint.whole(picture, longest);
     }
     // A sheet was laid out with the ground, so that the place it gives is for all of the picture.
     boolean cut = clearing == Clearing.ANY_COLOUR && digest == null;

@@ -81,10 +81,9 @@ final class ProbeRun {
   private Detail detail(Path file, Length length) throws PictureException {
     Picture picture =
         PictureReader.read(PictureSource.of(file), reading.limits(), reading.typefaces());
-    boolean whole = picture instanceof RasterPicture && FlatSet.keepsGround(NamedRole.of(file));
     ToPrint what =
-        whole
-            ? ToPrint.whole((RasterPicture) picture, length)
+        FlatSet.keepsGround(NamedRole.of(file))
+            ? ToPrint.whole(picture, length)
             : ToPrint.ink(picture, length, Clearing.NONE);
     Length unit = Length.pt(length.pt() / what.part().longestSide());
     return picture instanceof RasterPicture raster
@@ -94,9 +93,12 @@ final class ProbeRun {
 
   private static @Nullable InkedBox box(Path file, PictureProbe probe, List<PictureNote> notes) {
     Role role = NamedRole.of(file);
-    PixelSize pixels = probe.pixels();
-    if (pixels == null || !FlatSet.keepsGround(role)) {
+    if (!FlatSet.keepsGround(role)) {
       return probe.inkedBox();
+    }
+    PixelSize pixels = probe.pixels();
+    if (pixels == null) {
+      return probe.groundedBox();
     }
     notes.add(
         PictureNote.plain(

@@ -114,7 +114,7 @@ final class FlatSetter {
       return null;
     }
     Flat flat =
-        Flat.of(read.id(), said.role(), read.picture().inkedBox())
+        Flat.of(read.id(), said.role(), FlatSet.ink(read.picture(), said.role()))
             .withWindows(windows)
             .withLimits(limits)
             .withHeld(held(said))

@@ -154,7 +154,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
                     new Grouping.Candidate(
                         r.id(),
                         r.flat().role(),
-                        r.picture().inkedBox().height(),
+                        FlatSet.ink(r.picture(), r.flat().role()).height(),
                         FlatSet.unit(r.picture())))
             .toList();
     return Grouping.views(candidates);

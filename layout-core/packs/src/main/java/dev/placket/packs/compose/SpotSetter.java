@@ -4,6 +4,7 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackPoint;
+import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.FlatSpots;
 import dev.placket.pictures.Drawing;
 import java.util.ArrayList;
@@ -32,7 +33,7 @@ final class SpotSetter {
             (id, point) -> {
               String path = read.path() + "/points/" + id;
               PlanePoint at = at(point, drawn, path);
-              if (at != null && inside(at, read.picture().inkedBox(), path)) {
+              if (at != null && inside(at, FlatSet.ink(read.picture(), read.flat().role()), path)) {
                 all.put(id, at);
               }
             });

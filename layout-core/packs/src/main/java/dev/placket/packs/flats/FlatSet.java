@@ -7,6 +7,7 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
+import dev.placket.pictures.Drawing;
 import dev.placket.pictures.PdfDrawing;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.RasterPicture;
@@ -122,11 +123,13 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
   }
 
   /** What is placed of a picture: its ink, or all of it where its ground is kept. */
-  public static InkedBox ink(FlatFile file) {
-    if (file.picture() instanceof RasterPicture raster && keepsGround(file.role())) {
-      return InkedBox.ofSize(raster.width(), raster.height());
+  public static InkedBox ink(Picture picture, Role role) {
+    if (!keepsGround(role)) {
+      return picture.inkedBox();
     }
-    return file.picture().inkedBox();
+    return picture instanceof RasterPicture raster
+        ? InkedBox.ofSize(raster.width(), raster.height())
+        : ((Drawing) picture).groundedBox();
   }
 
   /** What names the unit of a picture, so that scales can be compared; null where it is unknown. */

@@ -65,7 +65,10 @@ public final class FolderFlats {
             .map(
                 f ->
                     new Grouping.Candidate(
-                        f.id(), f.role(), FlatSet.ink(f).height(), FlatSet.unit(f.picture())))
+                        f.id(),
+                        f.role(),
+                        FlatSet.ink(f.picture(), f.role()).height(),
+                        FlatSet.unit(f.picture())))
             .toList();
     Map<String, Double> ratios = Grouping.views(candidates);
     if (ratio != null) {
@@ -133,7 +136,7 @@ public final class FolderFlats {
       @Nullable Double ratio,
       Lettering lettering) {
     Flat flat =
-        Flat.of(file.id(), file.role(), FlatSet.ink(file))
+        Flat.of(file.id(), file.role(), FlatSet.ink(file.picture(), file.role()))
             .withSurround(caption.surround(lettering))
             .withWindows(List.of(FlatSheet.FLATS))
             .withLimits(limits)

@@ -1,25 +1,41 @@
 package dev.placket.packs.placed;
 
-import dev.placket.layout.flat.Role;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.Rect;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.pictures.Drawing;
 import java.awt.image.BufferedImage;
 import java.util.List;
 
-/** A hairline round a swatch so pale that its edge would not show on paper. */
+/** A hairline round cloth or a photograph so pale that its edge would not show on paper. */
 public final class SwatchFrame {
-  private static final Length LINE = Length.pt(0.35);
+  /** The width of the hairline. */
+  public static final Length LINE = Length.pt(0.35);
+
+  /** Pixels across of a drawing that is looked at: its edges are seen, its threads are not. */
+  private static final int LOOKED_AT = 96;
 
   /** What is lighter than this in all channels hardly stands out from paper. */
   private static final int PALE = 215;
 
   private SwatchFrame() {}
 
+  /** Whether it has one: it keeps its ground, and most of some side of that is pale. */
+  public static boolean isNeeded(PlacedFlat flat) {
+    return FlatSet.keepsGround(flat.flat().role()) && vanishes(pixels(flat));
+  }
+
+  private static BufferedImage pixels(PlacedFlat flat) {
+    RasterPrint raster = flat.raster();
+    return raster == null
+        ? ((Drawing) flat.item().file().picture()).render(LOOKED_AT, flat.flat().ink())
+        : raster.image();
+  }
+
   /** The four lines, just inside its edge; none for another flat, or where the edge shows. */
   public static List<Rule> of(PlacedFlat flat, Rect ink) {
-    RasterPrint raster = flat.raster();
-    if (raster == null || flat.flat().role() != Role.SWATCH || !vanishes(raster.image())) {
+    if (!isNeeded(flat)) {
       return List.of();
     }
     double in = LINE.pt() / 2;

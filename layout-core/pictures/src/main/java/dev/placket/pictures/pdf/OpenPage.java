@@ -43,6 +43,7 @@ public record OpenPage(
    * @param size its upright crop box
    * @param userUnit the length of its unit, in points
    * @param ink where its ink lies
+   * @param grounded where it lies with its white
    * @param ground what lies behind it
    * @param fine the finest things on it
    * @param images its pictures of pixels, in the order of drawing
@@ -51,6 +52,7 @@ public record OpenPage(
       ViewBox size,
       double userUnit,
       InkedBox ink,
+      InkedBox grounded,
       Ground ground,
       FineDetail fine,
       List<PlacedImage> images) {

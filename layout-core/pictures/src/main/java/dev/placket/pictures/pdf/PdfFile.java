@@ -1,12 +1,12 @@
 package dev.placket.pictures.pdf;
 
-import dev.placket.layout.flat.InkedBox;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.base.ViewBox;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.ReadLimit;
+import dev.placket.pictures.shape.InkBoxes;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -185,7 +186,8 @@ public final class PdfFile {
         new OpenPage.Measured(
             new ViewBox(0, 0, width, height),
             userUnit(original),
-            new InkedBox(ink.getMinX(), ink.getMinY(), ink.getMaxX(), ink.getMaxY()),
+            InkBoxes.inked(ink),
+            InkBoxes.inked(Objects.requireNonNull(measure.ink().withGround())),
             measure.ink().ground(),
             measure.fine(),
             measure.images());

@@ -94,9 +94,8 @@ public final class Preparing {
    * @throws PictureException if so many pixels would take more memory than {@link
    *     ReadLimits#DEFAULT} allows
    */
-  public static ReadyPicture drawing(Drawing drawing, Length longest, double perInch)
+  public static ReadyPicture drawing(Drawing drawing, InkedBox ink, Length longest, double perInch)
       throws PictureException {
-    InkedBox ink = drawing.inkedBox();
     Length width = Length.pt(longest.pt() * ink.width() / ink.longestSide());
     Length height = Length.pt(longest.pt() * ink.height() / ink.longestSide());
     PixelSize size = wanted(width, height, perInch);

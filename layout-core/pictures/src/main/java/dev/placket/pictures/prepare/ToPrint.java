@@ -38,10 +38,13 @@ public record ToPrint(Picture picture, InkedBox part, Length longest, Clearing c
     return new ToPrint(raster, part, longest, Clearing.ANY_COLOUR);
   }
 
-  /** All of a raster, with its ground: as a photograph is shown. */
-  public static ToPrint whole(RasterPicture raster, Length longest) {
-    InkedBox all = InkedBox.ofSize(raster.width(), raster.height());
-    return new ToPrint(raster, all, longest, Clearing.NONE);
+  /** A picture with its ground, as cloth and photographs are shown: all of a raster. */
+  public static ToPrint whole(Picture picture, Length longest) {
+    InkedBox all =
+        picture instanceof RasterPicture raster
+            ? InkedBox.ofSize(raster.width(), raster.height())
+            : ((Drawing) picture).groundedBox();
+    return new ToPrint(picture, all, longest, Clearing.NONE);
   }
 
   /**
@@ -54,7 +57,7 @@ public record ToPrint(Picture picture, InkedBox part, Length longest, Clearing c
   public ReadyPicture ready(double perInch) throws PictureException {
     return picture instanceof RasterPicture raster
         ? Preparing.raster(raster, part, longest, perInch, clearing)
-        : Preparing.drawing((Drawing) picture, longest, perInch);
+        : Preparing.drawing((Drawing) picture, part, longest, perInch);
   }
 
   /** Pixels per printed inch that there are to give; infinite for a drawing. */

@@ -1,5 +1,6 @@
 package dev.placket.pictures.shape;
 
+import dev.placket.layout.flat.InkedBox;
 import dev.placket.pictures.base.Ground;
 import java.awt.Color;
 import java.awt.Paint;
@@ -21,7 +22,9 @@ public final class InkBoxes {
     /** Ink that is seen. */
     INK,
     /** White, or visually the same. */
-    WHITE
+    WHITE,
+    /** A white sheet over all of the view. */
+    SHEET
   }
 
   /**
@@ -36,12 +39,14 @@ public final class InkBoxes {
   private static final int WHITE = 250;
   private static final int FAINT = 8;
 
-  private final Rectangle2D.@Nullable Double[] boxes = new Rectangle2D.Double[2];
+  private final Rectangle2D.@Nullable Double[] boxes = new Rectangle2D.Double[Kind.values().length];
+  private final Rectangle2D shown;
   private final Rectangle2D all;
   private Ground ground = Ground.TRANSPARENT;
 
   /** No ink yet, in a drawing of which this part is shown. */
   public InkBoxes(Rectangle2D shown) {
+    this.shown = shown;
     double x = shown.getWidth() * EDGE;
     double y = shown.getHeight() * EDGE;
     all =
@@ -54,12 +59,40 @@ public final class InkBoxes {
 
   /** The box of all ink that is not white, else of all ink, else null. */
   public @Nullable Rectangle2D box() {
-    return boxes[0] != null ? boxes[0] : boxes[1];
+    if (boxes[0] != null) {
+      return boxes[0];
+    }
+    return boxes[2] != null ? boxes[2] : boxes[1];
+  }
+
+  /** The box of all that is drawn as cloth is: with white, else the white sheet; null if empty. */
+  public @Nullable Rectangle2D withGround() {
+    Rectangle2D.Double ink = boxes[0];
+    boolean cut = ink != null && boxes[2] != null && !all.contains(ink);
+    return cut ? shown : covered();
+  }
+
+  /** The box of ink and white; of a white sheet where there is nothing else. */
+  private @Nullable Rectangle2D covered() {
+    Rectangle2D.Double ink = boxes[0];
+    Rectangle2D.Double white = boxes[1];
+    if (ink == null && white == null) {
+      return boxes[2];
+    }
+    if (ink == null || white == null) {
+      return ink == null ? white : ink;
+    }
+    return ink.createUnion(white);
   }
 
   /** White or a colour, where the first thing drawn is a sheet over all of the view. */
   public Ground ground() {
     return ground;
+  }
+
+  /** A box of ink as a value. */
+  public static InkedBox inked(Rectangle2D box) {
+    return new InkedBox(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
   }
 
   /** What a paint leaves; null where it leaves nothing. */
@@ -92,6 +125,7 @@ public final class InkBoxes {
         && c.getAlpha() == 255
         && at.createTransformedShape(shape).contains(all)) {
       ground = kind == Kind.WHITE ? Ground.OPAQUE_WHITE : Ground.OPAQUE_OTHER;
+      kind = kind == Kind.WHITE ? Kind.SHEET : kind;
     }
     if (mayAdd(shape, at, 0, kind)) {
       add(at.createTransformedShape(shape), clip, kind);
@@ -106,9 +140,6 @@ public final class InkBoxes {
    * @param reach the most by which a stroke goes beyond the shape, in the shape's units
    */
   public boolean mayAdd(Shape shape, AffineTransform at, double reach, Kind kind) {
-    if (kind == Kind.WHITE && boxes[0] != null) {
-      return false;
-    }
     Rectangle2D.Double had = boxes[kind.ordinal()];
     if (had == null || !Double.isFinite(reach)) {
       return true;

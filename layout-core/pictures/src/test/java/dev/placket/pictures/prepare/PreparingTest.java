@@ -36,7 +36,8 @@ class PreparingTest {
 
   /** The drawing at 306 mm of ink, laid on white with a white border of 20 pixels. */
   private static RasterPicture onWhite(double perInch) throws Exception {
-    PixelGrid grid = Preparing.drawing(drawing(), Length.mm(306), perInch).grid();
+    PixelGrid grid =
+        Preparing.drawing(drawing(), drawing().inkedBox(), Length.mm(306), perInch).grid();
     return (RasterPicture)
         read(
             PngWriter.encode(
@@ -59,7 +60,7 @@ class PreparingTest {
   @Test
   void aDrawingHasExactlyThePixelsOfItsPrintedSize() throws Exception {
     // Ink of 306 by 206 units at 180 mm: 180 / 25.4 * 200 = 1417.3, and 206/306 of it is 954.2.
-    ReadyPicture ready = Preparing.drawing(drawing(), Length.mm(180), 200);
+    ReadyPicture ready = Preparing.drawing(drawing(), drawing().inkedBox(), Length.mm(180), 200);
     assertEquals(new PixelSize(1418, 955), ready.size());
     assertEquals(200, ready.density().least(), 0.1);
     assertEquals(DensityTargets.DEFAULT.wantedPixels(ready.width(), ready.height()), ready.size());
@@ -84,7 +85,7 @@ class PreparingTest {
 
   @Test
   void aDrawingMadeReadyStaysAsItIs() throws Exception {
-    byte[] once = Preparing.drawing(drawing(), Length.mm(180), 200).png();
+    byte[] once = Preparing.drawing(drawing(), drawing().inkedBox(), Length.mm(180), 200).png();
     byte[] twice =
         Preparing.raster((RasterPicture) read(once), Length.mm(180), 200, Clearing.FROM_BORDER)
             .png();

@@ -40,7 +40,7 @@ class SecondRendererTest {
   void showsTheSame(String name) throws Exception {
     Path file = folder().resolve(name);
     Drawing drawing = (Drawing) PictureReader.read(PictureSource.of(file), ReadLimits.DEFAULT);
-    PixelGrid ours = Preparing.drawing(drawing, Length.mm(120), 200).grid();
+    PixelGrid ours = Preparing.drawing(drawing, drawing.inkedBox(), Length.mm(120), 200).grid();
     BufferedImage theirs = rendered(file, drawing.inkedBox(), ours.width(), ours.height());
     assertEquals(ours.width(), theirs.getWidth());
     assertEquals(ours.height(), theirs.getHeight());

@@ -1,6 +1,7 @@
 package dev.placket.workbooks.place;
 
 import dev.placket.packs.placed.PlacedFlat;
+import dev.placket.packs.placed.SwatchFrame;
 import dev.placket.workbooks.read.DrawnThing;
 
 /**
@@ -20,6 +21,11 @@ public record Anchored(
     PlacedFlat flat, byte[] content, boolean jpeg, DrawnThing.Spot at, long width, long height) {
   /** How the names of pictures begin that this program may replace. */
   public static final String OWN = "Placket ";
+
+  /** Whether a hairline is drawn round it, since its edge would not show on paper. */
+  public boolean framed() {
+    return SwatchFrame.isNeeded(flat);
+  }
 
   /** The name it has on the worksheet. */
   public String name() {

@@ -1,11 +1,20 @@
 package dev.placket.workbooks.write;
 
+import dev.placket.packs.placed.SwatchFrame;
 import dev.placket.packs.text.Xml;
+import dev.placket.workbooks.geometry.Emu;
 import dev.placket.workbooks.place.Anchored;
 import dev.placket.workbooks.read.DrawnThing;
 
 /** The XML of a picture with a one-cell anchor (ISO/IEC 29500-1, 20.5.2.24). */
 final class AnchorXml {
+  /** A hairline inside the edge (20.1.2.2.24), so that it reaches no cell beside the picture. */
+  private static final String FRAME =
+      "<a:ln w=\""
+          + Math.round(SwatchFrame.LINE.pt() * Emu.PER_POINT)
+          + "\" algn=\"in\"><a:solidFill><a:srgbClr val=\"000000\"/></a:solidFill>"
+          + "<a:miter lim=\"800000\"/></a:ln>";
+
   private final Spellings spellings;
 
   AnchorXml(Spellings spellings) {
@@ -59,7 +68,9 @@ final class AnchorXml {
         + "\"/><a:stretch><a:fillRect/></a:stretch></xdr:blipFill><xdr:spPr><a:xfrm>"
         + "<a:off x=\"0\" y=\"0\"/><a:ext "
         + extent
-        + "/></a:xfrm><a:prstGeom prst=\"rect\"><a:avLst/></a:prstGeom></xdr:spPr></xdr:pic>"
+        + "/></a:xfrm><a:prstGeom prst=\"rect\"><a:avLst/></a:prstGeom>"
+        + (picture.framed() ? FRAME : "")
+        + "</xdr:spPr></xdr:pic>"
         + "<xdr:clientData/></xdr:oneCellAnchor>";
   }
 }

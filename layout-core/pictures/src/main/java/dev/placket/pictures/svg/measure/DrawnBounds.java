@@ -43,6 +43,11 @@ public final class DrawnBounds {
     return boxes.box();
   }
 
+  /** The box of all that is drawn, white included ({@link InkBoxes#withGround}). */
+  public @Nullable Rectangle2D withGround() {
+    return boxes.withGround();
+  }
+
   /** White or a colour, where the first thing drawn is a sheet over all of the view. */
   public Ground ground() {
     return boxes.ground();
