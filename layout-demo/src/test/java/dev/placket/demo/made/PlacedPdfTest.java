@@ -22,6 +22,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -81,7 +82,7 @@ class PlacedPdfTest {
 
   private void chromium(Path svg, Path pdf) throws Exception {
     Drawing drawing = (Drawing) PictureReader.read(PictureSource.of(svg), ReadLimits.DEFAULT);
-    double scale = 600 / Math.max(drawing.viewBox().width(), drawing.viewBox().height());
+    double scale = 600 / largest(svg.getParent());
     String size =
         drawing.viewBox().width() * scale + "px " + drawing.viewBox().height() * scale + "px";
     String width = "width:" + drawing.viewBox().width() * scale + "px";
@@ -96,6 +97,16 @@ class PlacedPdfTest {
             + svg.toUri()
             + "'>");
     Browser.print(page, pdf, work);
+  }
+
+  /** The longest side of any drawing: pages of one style are printed at one scale. */
+  private static double largest(Path folder) throws Exception {
+    double largest = 0;
+    for (Path svg : drawings(folder)) {
+      Drawing drawing = (Drawing) PictureReader.read(PictureSource.of(svg), ReadLimits.DEFAULT);
+      largest = Math.max(largest, Math.max(drawing.viewBox().width(), drawing.viewBox().height()));
+    }
+    return largest;
   }
 
   private static List<Path> drawings(Path folder) throws IOException {
@@ -137,14 +148,17 @@ class PlacedPdfTest {
 
   private void same(MadeSheet made, JsonNode sheet) {
     for (JsonNode expected : made.placements()) {
-      JsonNode p = placement(sheet, expected.path("flat").asText());
-      for (String side : new String[] {"left", "top", "right", "bottom"}) {
-        assertEquals(
-            expected.path("inkedBox").path(side).asDouble(),
-            p.path("inkedBox").path(side).asDouble(),
-            HALF_MM,
-            p.path("flat").asText() + " " + side);
-      }
+      same(expected, placement(sheet, expected.path("flat").asText()));
+    }
+  }
+
+  private static void same(JsonNode expected, JsonNode actual) {
+    for (String side : new String[] {"left", "top", "right", "bottom"}) {
+      assertEquals(
+          expected.path("inkedBox").path(side).asDouble(),
+          actual.path("inkedBox").path(side).asDouble(),
+          HALF_MM,
+          actual.path("flat").asText() + " " + side);
     }
   }
 
@@ -166,6 +180,51 @@ class PlacedPdfTest {
   void soDoThoseThatChromiumPrinted() throws Exception {
     MadeSheet made = MadeSheet.of("noble");
     same(made, fit(folder(made, this::chromium)));
+  }
+
+  @Tag("long")
+  @ParameterizedTest
+  @MethodSource(SHEETS)
+  void soDoAllThatChromiumPrinted(String name) throws Exception {
+    MadeSheet made = MadeSheet.of(name);
+    same(made, fit(folder(made, this::chromium)));
+  }
+
+  @Tag("long")
+  @ParameterizedTest
+  @MethodSource("garments")
+  void soDoThePagesOfOneFile(String name) throws Exception {
+    MadeSheet made = MadeSheet.of(name);
+    Path folder = Files.createDirectory(work.resolve("style"));
+    List<String> command = new ArrayList<>(List.of("rsvg-convert", "-f", "pdf", "-o"));
+    command.add(folder.resolve(name + ".pdf").toString());
+    // The front first, as a person exports them.
+    Comparator<Path> backLast = Comparator.comparing(f -> f.endsWith("back.svg"));
+    List<Path> pages = drawings(made.folder()).stream().sorted(backLast).toList();
+    pages.forEach(f -> command.add(f.toString()));
+    Poppler.run(work, command.toArray(String[]::new));
+    StringBuilder roles = new StringBuilder();
+    for (int i = 0; i < pages.size(); i++) {
+      String role = pages.get(i).endsWith("back.svg") ? "back" : "front";
+      roles.append("role." + name + "-" + (i + 1) + "=" + role + "\n");
+    }
+    Files.writeString(folder.resolve("pack.properties"), roles, StandardCharsets.UTF_8);
+    JsonNode sheet = fit(folder);
+    for (int i = 0; i < pages.size(); i++) {
+      String flat = pages.get(i).getFileName().toString().replace(".svg", "");
+      same(placement(made, flat), placement(sheet, name + "-" + (i + 1)));
+    }
+  }
+
+  static Stream<String> garments() {
+    return MadeSheet.all().skip(1);
+  }
+
+  private static JsonNode placement(MadeSheet made, String flat) {
+    return made.placements().stream()
+        .filter(p -> p.path("flat").asText().equals(flat))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

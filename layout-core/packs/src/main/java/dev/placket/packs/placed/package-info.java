@@ -6,7 +6,8 @@
  * requested by that much, at most three times. The size of a flat is what the file loses without
  * it.
  *
- * <p>Pale cloth and photographs get a hairline where their edge would not show ({@code SwatchFrame}).
+ * <p>Pale cloth and photographs get a hairline where their edge would not show ({@code
+ * SwatchFrame}).
  */
 @NullMarked
 package dev.placket.packs.placed;

@@ -14,6 +14,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -80,6 +81,7 @@ public final class PdfFile {
                 .remedy("export a PDF of 1 to " + MOST_PAGES));
       }
       new PdfGuard(name, limits).check(document.getDocument());
+      checkPages(name, document);
       return new PdfFile(name, limits, document, repaired);
     } catch (InvalidPasswordException e) {
       throw encrypted(name, e);
@@ -88,6 +90,22 @@ public final class PdfFile {
           Fault.content(name, "is a damaged PDF (" + reason(e) + ")").remedy("export it again"), e);
     } catch (OutOfMemoryError e) {
       throw ReadLimits.outOfMemory(name, e);
+    }
+  }
+
+  /** A count that its tree of pages does not bear out would lead to other pages, or to none. */
+  private static void checkPages(String name, PDDocument document) throws PictureException {
+    int there = 0;
+    Iterator<PDPage> pages = document.getPages().iterator();
+    while (pages.hasNext() && there <= MOST_PAGES) {
+      pages.next();
+      there++;
+    }
+    int stated = document.getNumberOfPages();
+    if (there != stated) {
+      throw new PictureException(
+          Fault.content(name, "states " + stated + " pages and has " + there)
+              .remedy("export it again"));
     }
   }
 
