@@ -5,6 +5,7 @@
 module dev.placket.layout {
   requires static transitive org.jspecify;
 
+  exports dev.placket.layout.callout;
   exports dev.placket.layout.check;
   exports dev.placket.layout.density;
   exports dev.placket.layout.fit;

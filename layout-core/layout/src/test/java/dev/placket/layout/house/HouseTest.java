@@ -41,6 +41,7 @@ class HouseTest {
           Map.entry("flat", Set.of("units", "sheet")),
           Map.entry("fit", Set.of("units", "sheet", "flat")),
           Map.entry("density", Set.of("units")),
+          Map.entry("callout", Set.of("units")),
           Map.entry("check", Set.of("units", "sheet", "flat", "fit")),
           Map.entry("solve.model", Set.of("units", "sheet", "flat", "fit")),
           Map.entry("solve.stretch", Set.of("solve.model")),

@@ -1,0 +1,94 @@
+package dev.placket.layout.callout;
+
+import dev.placket.layout.units.PlanePoint;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Places the labels of a column and draws their leaders, the shortest that do not cross. */
+public final class ColumnLayout {
+  /** Up to so many labels the order is the best there is; beyond, any without crossings. */
+  public static final int EXACT = 15;
+
+  private ColumnLayout() {}
+
+  /**
+   * The labels in their places; null if they are taller than the column, or if no order without
+   * crossings was found, for inclined leaders at 30, 45 and 60 degrees in turn.
+   *
+   * <p>O(2^n n) for n labels up to {@link #EXACT}, then O(n^4).
+   *
+   * @param column the room, at one side of all spots
+   * @param labels what stands in it, in any order
+   * @param style how leaders run
+   */
+  public static @Nullable LaidColumn lay(
+      LabelColumn column, List<CalloutLabel> labels, LeaderStyle style) {
+    if (labels.isEmpty()) {
+      return new LaidColumn(List.of(), 0, 0, 0);
+    }
+    LabelColumn right = column.right() ? column : mirrored(column);
+    List<CalloutLabel> its =
+        column.right() ? labels : labels.stream().map(ColumnLayout::mirrored).toList();
+    Stack stack = Stack.within(right, its);
+    if (stack == null) {
+      return null;
+    }
+    for (LeaderPath path : LeaderPath.of(style)) {
+      LaidColumn laid = laid(stack, path, right.clear());
+      if (laid != null) {
+        return column.right() ? laid : mirrored(laid);
+      }
+    }
+    return null;
+  }
+
+  private static @Nullable LaidColumn laid(Stack stack, LeaderPath path, List<PlanePoint> clear) {
+    if (stack.count() > EXACT) {
+      LongStack many = new LongStack(stack, path, clear);
+      int[] order = many.run();
+      return order == null ? null : laid(stack, path, order, many.bound());
+    }
+    StackOrder search = new StackOrder(stack, path, clear);
+    int[] order = search.run();
+    return order == null ? null : laid(stack, path, order, search.bound());
+  }
+
+  private static LaidColumn laid(Stack stack, LeaderPath path, int[] order, double bound) {
+    List<LaidCallout> laid = new ArrayList<>();
+    double length = 0;
+    double top = stack.top();
+    for (int label : order) {
+      CalloutLabel its = stack.labels().get(label);
+      double port = stack.port(label, top);
+      laid.add(new LaidCallout(its.id(), top, path.points(its.spot(), stack.edge(), port)));
+      length += path.length(its.spot(), stack.edge(), port);
+      top = stack.below(label, top);
+    }
+    return new LaidColumn(laid, path.degrees(), length, Math.min(bound, length));
+  }
+
+  private static LabelColumn mirrored(LabelColumn c) {
+    List<PlanePoint> clear = c.clear().stream().map(ColumnLayout::mirrored).toList();
+    return new LabelColumn(true, -c.edge(), c.top(), c.bottom(), c.gap(), clear);
+  }
+
+  private static CalloutLabel mirrored(CalloutLabel l) {
+    return new CalloutLabel(l.id(), mirrored(l.spot()), l.height(), l.port());
+  }
+
+  private static LaidColumn mirrored(LaidColumn laid) {
+    List<LaidCallout> all =
+        laid.callouts().stream()
+            .map(
+                c ->
+                    new LaidCallout(
+                        c.id(), c.top(), c.leader().stream().map(ColumnLayout::mirrored).toList()))
+            .toList();
+    return new LaidColumn(all, laid.degrees(), laid.length(), laid.bound());
+  }
+
+  private static PlanePoint mirrored(PlanePoint p) {
+    return new PlanePoint(-p.x(), p.y());
+  }
+}

@@ -1,0 +1,22 @@
+package dev.placket.layout.callout;
+
+import dev.placket.layout.units.PlanePoint;
+import java.util.List;
+
+/**
+ * The room for labels beside a view, in printed points on the sheet.
+ *
+ * @param right whether it lies right of the spots; else left
+ * @param edge where leaders end: the edge of the labels that faces the view
+ * @param top no label reaches above this
+ * @param bottom no label reaches below this
+ * @param gap the least distance between two labels; not negative
+ * @param clear spots of other labels, which no leader touches
+ */
+public record LabelColumn(
+    boolean right, double edge, double top, double bottom, double gap, List<PlanePoint> clear) {
+  /** Copies the list. */
+  public LabelColumn {
+    clear = List.copyOf(clear);
+  }
+}

@@ -1,0 +1,18 @@
+package dev.placket.layout.callout;
+
+import dev.placket.layout.units.PlanePoint;
+import java.util.List;
+
+/**
+ * A label in its place.
+ *
+ * @param id the label's
+ * @param top its top edge on the sheet, in points
+ * @param leader from the spot to the label: two points, or three where it bends
+ */
+public record LaidCallout(String id, double top, List<PlanePoint> leader) {
+  /** Copies the list. */
+  public LaidCallout {
+    leader = List.copyOf(leader);
+  }
+}

@@ -1,0 +1,71 @@
+package dev.placket.layout.callout;
+
+import dev.placket.layout.units.PlanePoint;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An order without crossings for more labels than can be searched: by height, then by exchanges.
+ */
+final class LongStack {
+  private final Stack stack;
+  private final LeaderPath path;
+  private final List<PlanePoint> clear;
+
+  LongStack(Stack stack, LeaderPath path, List<PlanePoint> clear) {
+    this.stack = stack;
+    this.path = path;
+    this.clear = clear;
+  }
+
+  /** The labels from top to bottom; null if exchanges of neighbours leave a crossing. */
+  int @Nullable [] run() {
+    Integer[] all = IntStream.range(0, stack.count()).boxed().toArray(Integer[]::new);
+    Arrays.sort(all, Comparator.comparingDouble(i -> stack.labels().get(i).spot().y()));
+    int[] order = Arrays.stream(all).mapToInt(i -> i).toArray();
+    int faults = faults(order);
+    for (int pass = 0; pass < order.length && faults > 0; pass++) {
+      for (int i = 1; i < order.length && faults > 0; i++) {
+        int[] other = order.clone();
+        other[i] = order[i - 1];
+        other[i - 1] = order[i];
+        int its = faults(other);
+        if (its < faults) {
+          order = other;
+          faults = its;
+        }
+      }
+    }
+    return faults == 0 ? order : null;
+  }
+
+  /** Crossings, spots met, and leaders without room for their incline. */
+  private int faults(int[] order) {
+    List<List<PlanePoint>> leaders = new ArrayList<>();
+    int faults = 0;
+    double top = stack.top();
+    for (int label : order) {
+      PlanePoint spot = stack.labels().get(label).spot();
+      double port = stack.port(label, top);
+      faults += Double.isFinite(path.length(spot, stack.edge(), port)) ? 0 : 1;
+      List<PlanePoint> leader = path.points(spot, stack.edge(), port);
+      for (List<PlanePoint> other : leaders) {
+        boolean met = Apart.meets(leader, other.get(0)) || Apart.meets(other, spot);
+        faults += met || Apart.cross(leader, other) ? 1 : 0;
+      }
+      faults += (int) clear.stream().filter(s -> Apart.meets(leader, s)).count();
+      leaders.add(leader);
+      top = stack.below(label, top);
+    }
+    return faults;
+  }
+
+  /** What no order can do with less: every leader goes at least straight across. */
+  double bound() {
+    return stack.labels().stream().mapToDouble(l -> stack.edge() - l.spot().x()).sum();
+  }
+}

@@ -1,0 +1,310 @@
+package dev.placket.layout.callout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.placket.layout.units.PlanePoint;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The order of labels against trial of all orders, and leaders against a crossing test of its own.
+ */
+class ColumnLayoutTest {
+  /** Spots and ports of four instances, with their least total length by trial of all orders. */
+  private record Instance(double[][] spots, double edge, double[] ports, double least) {}
+
+  // The straight totals of reference/boundary_labelling.json, found by exhaustion.
+  private static final List<Instance> KNOWN =
+      List.of(
+          new Instance(
+              new double[][] {{2, 1}, {5, 6}, {3, 8}}, 10, new double[] {2, 5, 8}, 20.161277262),
+          new Instance(
+              new double[][] {{1, 9}, {4, 2}, {6, 7}, {3, 5}, {8, 4}},
+              12,
+              new double[] {1, 3, 5, 7, 9},
+              38.185363374),
+          new Instance(
+              new double[][] {{2, 10}, {3, 11}, {4, 12}, {5, 10.5}, {6, 11.5}, {7, 13}, {8, 9.5}},
+              15,
+              new double[] {2, 5, 8, 11, 14, 17, 20},
+              77.722473529),
+          new Instance(
+              new double[][] {{9, 1}, {8, 3}, {7, 5}, {6, 7}, {5, 9}, {4, 11}, {3, 13}, {2, 15}},
+              14,
+              new double[] {1, 3, 5, 7, 9, 11, 13, 15},
+              68));
+
+  @Test
+  void theShortestStraightLeadersAreThoseFoundByTrialOfAll() {
+    for (Instance known : KNOWN) {
+      // Enlarged, so that the instances' units are far above the width of a dot.
+      double by = 40;
+      double pitch = (known.ports[1] - known.ports[0]) * by;
+      List<CalloutLabel> labels = new ArrayList<>();
+      for (double[] s : known.spots) {
+        labels.add(
+            new CalloutLabel("c" + labels.size(), new PlanePoint(s[0] * by, s[1] * by), pitch, 0));
+      }
+      Stack stack = new Stack(labels, known.edge * by, known.ports[0] * by, 0);
+      StackOrder search = new StackOrder(stack, LeaderPath.STRAIGHT, List.of());
+      assertNotNull(search.run());
+      assertEquals(known.least, search.length() / by, 1e-6);
+      assertEquals(search.length(), search.bound(), 1e-6);
+    }
+  }
+
+  private static List<CalloutLabel> random(Random random, int count) {
+    List<CalloutLabel> labels = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      PlanePoint spot = new PlanePoint(random.nextDouble() * 150, 20 + random.nextDouble() * 260);
+      double height = 9 + 9 * random.nextInt(3);
+      labels.add(new CalloutLabel("c" + i, spot, height, 4.5));
+    }
+    return labels;
+  }
+
+  private static LabelColumn column(boolean right) {
+    return new LabelColumn(right, right ? 190 : -40, 0, 300, 6, List.of());
+  }
+
+  @Property(tries = 400)
+  void noOrderIsShorterAndNothingCrosses(
+      @ForAll @IntRange(min = 1, max = 7) int count, @ForAll int seed, @ForAll boolean straight) {
+    List<CalloutLabel> labels = random(new Random(seed), count);
+    LeaderStyle style = straight ? LeaderStyle.STRAIGHT : LeaderStyle.INCLINED;
+    LaidColumn laid = ColumnLayout.lay(column(true), labels, style);
+    for (int degrees : straight ? new int[] {0} : new int[] {30, 45, 60}) {
+      double least = leastOfAllOrders(labels, degrees);
+      if (laid != null && laid.degrees() == degrees) {
+        assertEquals(least, laid.length(), 1e-6);
+        assertTrue(laid.proven());
+        assertEquals(laid.length(), drawn(laid), 1e-6);
+        return;
+      }
+      assertEquals(Double.POSITIVE_INFINITY, least, "an order at " + degrees + " degrees");
+    }
+    assertNull(laid);
+  }
+
+  @Property(tries = 200)
+  void aMirroredViewHasMirroredLeaders(
+      @ForAll @IntRange(min = 1, max = 9) int count, @ForAll int seed) {
+    List<CalloutLabel> labels = random(new Random(seed), count);
+    List<CalloutLabel> mirrored =
+        labels.stream()
+            .map(
+                l ->
+                    new CalloutLabel(
+                        l.id(),
+                        new PlanePoint(150 - l.spot().x(), l.spot().y()),
+                        l.height(),
+                        l.port()))
+            .toList();
+    LaidColumn right = ColumnLayout.lay(column(true), labels, LeaderStyle.INCLINED);
+    LaidColumn left = ColumnLayout.lay(column(false), mirrored, LeaderStyle.INCLINED);
+    assertEquals(right == null, left == null);
+    if (right != null && left != null) {
+      assertEquals(right.degrees(), left.degrees());
+      assertEquals(right.length(), left.length(), 1e-6);
+      left.callouts().forEach(c -> assertTrue(c.leader().get(c.leader().size() - 1).x() == -40));
+    }
+  }
+
+  @Test
+  void manyLabelsHaveAnOrderWithoutCrossings() {
+    Random random = new Random(3);
+    List<CalloutLabel> labels = new ArrayList<>();
+    for (int i = 0; i < 24; i++) {
+      PlanePoint spot = new PlanePoint(random.nextDouble() * 100, 20 + 26 * i + 8 * i % 5);
+      labels.add(new CalloutLabel("c" + i, spot, 9, 4.5));
+    }
+    Collections.shuffle(labels, random);
+    LabelColumn column = new LabelColumn(true, 190, 0, 700, 4, List.of());
+    LaidColumn laid = ColumnLayout.lay(column, labels, LeaderStyle.INCLINED);
+    assertNotNull(laid);
+    assertEquals(0, crossings(laid));
+    assertTrue(laid.bound() <= laid.length());
+  }
+
+  @Test
+  void labelsTallerThanTheColumnHaveNoPlace() {
+    LabelColumn column = new LabelColumn(true, 190, 0, 30, 4, List.of());
+    List<CalloutLabel> labels = random(new Random(1), 4);
+    assertNull(ColumnLayout.lay(column, labels, LeaderStyle.STRAIGHT));
+  }
+
+  @Test
+  void labelsStandInTheColumnAndApart() {
+    List<CalloutLabel> labels = random(new Random(5), 8);
+    LaidColumn laid = ColumnLayout.lay(column(true), labels, LeaderStyle.STRAIGHT);
+    assertNotNull(laid);
+    double last = -6;
+    Set<String> seen = new HashSet<>();
+    for (LaidCallout c : laid.callouts()) {
+      assertTrue(c.top() >= last + 6 - 1e-9, c.id());
+      CalloutLabel its =
+          labels.stream().filter(l -> l.id().equals(c.id())).findFirst().orElseThrow();
+      last = c.top() + its.height();
+      assertTrue(seen.add(c.id()));
+    }
+    assertTrue(last <= 300 + 1e-9);
+    assertFalse(seen.size() < 8);
+  }
+
+  /** Trial of all orders, each drawn and measured here; infinite where all have a fault. */
+  private static double leastOfAllOrders(List<CalloutLabel> labels, int degrees) {
+    Stack stack = Stack.within(column(true), labels);
+    assertNotNull(stack);
+    int[] order = new int[labels.size()];
+    for (int i = 0; i < order.length; i++) {
+      order[i] = i;
+    }
+    double least = Double.POSITIVE_INFINITY;
+    do {
+      least = Math.min(least, length(stack, order, degrees));
+    } while (next(order));
+    return least;
+  }
+
+  private static double length(Stack stack, int[] order, int degrees) {
+    double tan = degrees == 0 ? 0 : Math.tan(Math.toRadians(degrees));
+    List<double[][]> leaders = new ArrayList<>();
+    double sum = 0;
+    double top = stack.top();
+    for (int i : order) {
+      CalloutLabel l = stack.labels().get(i);
+      double port = top + l.port();
+      double run = degrees == 0 ? stack.edge() - l.spot().x() : Math.abs(port - l.spot().y()) / tan;
+      if (run > stack.edge() - l.spot().x() + 1e-12) {
+        return Double.POSITIVE_INFINITY;
+      }
+      double[][] leader = {
+        {l.spot().x(), l.spot().y()}, {l.spot().x() + run, port}, {stack.edge(), port}
+      };
+      for (double[][] other : leaders) {
+        if (near(leader, other) < 0.25) {
+          return Double.POSITIVE_INFINITY;
+        }
+      }
+      leaders.add(leader);
+      sum += Math.hypot(run, port - l.spot().y()) + stack.edge() - l.spot().x() - run;
+      top += l.height() + stack.gap();
+    }
+    for (double[][] leader : leaders) {
+      for (double[][] other : leaders) {
+        double apart = Math.hypot(leader[0][0] - other[0][0], leader[0][1] - other[0][1]);
+        if (leader != other
+            && apart >= 4
+            && near(leader, new double[][] {other[0], other[0]}) < 2) {
+          return Double.POSITIVE_INFINITY;
+        }
+      }
+    }
+    return sum;
+  }
+
+  private static double drawn(LaidColumn laid) {
+    double sum = 0;
+    for (LaidCallout c : laid.callouts()) {
+      for (int i = 1; i < c.leader().size(); i++) {
+        PlanePoint a = c.leader().get(i - 1);
+        PlanePoint b = c.leader().get(i);
+        sum += Math.hypot(a.x() - b.x(), a.y() - b.y());
+      }
+    }
+    return sum;
+  }
+
+  private static int crossings(LaidColumn laid) {
+    int crossings = 0;
+    List<double[][]> all =
+        laid.callouts().stream()
+            .map(
+                c ->
+                    c.leader().stream()
+                        .map(p -> new double[] {p.x(), p.y()})
+                        .toArray(double[][]::new))
+            .toList();
+    for (int i = 0; i < all.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        crossings += near(all.get(i), all.get(j)) < 0.2 ? 1 : 0;
+      }
+    }
+    return crossings;
+  }
+
+  /** The least distance of two polylines: from corners to segments, 0 where segments cross. */
+  private static double near(double[][] a, double[][] b) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 1; i < a.length; i++) {
+      for (int j = 1; j < b.length; j++) {
+        // For segments without length, this method of Java's is of no use.
+        boolean lines = !same(a[i - 1], a[i]) && !same(b[j - 1], b[j]);
+        if (lines
+            && java.awt.geom.Line2D.linesIntersect(
+                a[i - 1][0],
+                a[i - 1][1],
+                a[i][0],
+                a[i][1],
+                b[j - 1][0],
+                b[j - 1][1],
+                b[j][0],
+                b[j][1])) {
+          return 0;
+        }
+        for (double[] p : List.of(a[i - 1], a[i])) {
+          least = Math.min(least, toSegment(b[j - 1], b[j], p));
+        }
+        for (double[] p : List.of(b[j - 1], b[j])) {
+          least = Math.min(least, toSegment(a[i - 1], a[i], p));
+        }
+      }
+    }
+    return least;
+  }
+
+  private static boolean same(double[] a, double[] b) {
+    return a[0] == b[0] && a[1] == b[1];
+  }
+
+  private static double toSegment(double[] a, double[] b, double[] p) {
+    return java.awt.geom.Line2D.ptSegDist(a[0], a[1], b[0], b[1], p[0], p[1]);
+  }
+
+  private static boolean next(int[] order) {
+    int i = order.length - 2;
+    while (i >= 0 && order[i] > order[i + 1]) {
+      i--;
+    }
+    if (i < 0) {
+      return false;
+    }
+    int j = order.length - 1;
+    while (order[j] < order[i]) {
+      j--;
+    }
+    swap(order, i, j);
+    for (int a = i + 1, b = order.length - 1; a < b; a++, b--) {
+      swap(order, a, b);
+    }
+    return true;
+  }
+
+  private static void swap(int[] order, int i, int j) {
+    int kept = order[i];
+    order[i] = order[j];
+    order[j] = kept;
+  }
+}
