@@ -7,10 +7,14 @@ import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
 import dev.placket.layout.fit.Outcome;
+import dev.placket.layout.fit.Proof;
+import dev.placket.layout.flat.FlatShape;
 import dev.placket.layout.sheet.Sheet;
+import dev.placket.layout.solve.ChooseShapes;
 import dev.placket.layout.solve.Fitter;
 import dev.placket.layout.solve.FurtherSheets;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -39,6 +43,28 @@ public final class Planner {
    */
   public static Outcome plan(FitRequest request, BooleanSupplier cancelled) {
     return checked(request, Fitter.fit(request, cancelled));
+  }
+
+  /**
+   * As {@link #plan(FitRequest)}, where flats offer several footprints: those with which the common
+   * scale is largest. The bound of the fit is that of all footprints. One search for each choice.
+   *
+   * @param request the sheet, the flats and the rules
+   * @param shapes one or more footprints for some of the flats, by id, preferred ones first
+   * @throws RefutedFitException if the solver returns a fit that breaks a rule, an internal error
+   * @throws IllegalArgumentException if a list is empty, none of a list suits its flat, or there
+   *     are more than {@link ChooseShapes#MOST} choices
+   */
+  public static ShapedOutcome plan(FitRequest request, Map<String, List<FlatShape>> shapes) {
+    ChooseShapes.Choice choice = ChooseShapes.of(request, shapes);
+    Outcome outcome = plan(choice.request());
+    if (outcome instanceof Fit fit) {
+      Proof own = fit.proof();
+      double bound = Math.max(own.bound(), choice.bound());
+      Proof all = new Proof(own.scale(), bound, own.steps(), own.provenForOrder());
+      outcome = new Fit(fit.placements(), all, fit.order(), fit.levels());
+    }
+    return new ShapedOutcome(choice.request(), choice.shapes(), outcome);
   }
 
   /**

@@ -76,7 +76,7 @@ class HouseTest {
                   "solve.levels",
                   "solve.look",
                   "solve.conflict")),
-          Map.entry("plan", Set.of("sheet", "fit", "solve", "check")));
+          Map.entry("plan", Set.of("sheet", "flat", "fit", "solve", "check")));
     }
   }
 

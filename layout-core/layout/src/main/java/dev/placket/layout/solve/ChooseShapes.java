@@ -1,0 +1,140 @@
+package dev.placket.layout.solve;
+
+import dev.placket.layout.fit.Conflict;
+import dev.placket.layout.fit.Fit;
+import dev.placket.layout.fit.FitRequest;
+import dev.placket.layout.fit.Order;
+import dev.placket.layout.fit.Outcome;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.FlatShape;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Tries every choice of footprints and keeps the one with the largest common scale; of several, the
+ * one that the lists name first.
+ */
+public final class ChooseShapes {
+  /** Most choices that are tried. */
+  public static final int MOST = 729;
+
+  /** Scales that differ by less are one. */
+  private static final double ROUNDING = 1e-9;
+
+  private final FitRequest request;
+  private final List<String> ids = new ArrayList<>();
+  private final List<List<FlatShape>> lists = new ArrayList<>();
+
+  /**
+   * The best choice.
+   *
+   * @param request the request with these footprints
+   * @param shapes their numbers by the flats' ids
+   * @param bound no choice has a larger common scale; 0 where none of them fits, proven
+   */
+  public record Choice(FitRequest request, Map<String, Integer> shapes, double bound) {
+    /** Copies the map. */
+    public Choice {
+      shapes = Map.copyOf(shapes);
+    }
+  }
+
+  private ChooseShapes(FitRequest request, Map<String, List<FlatShape>> shapes) {
+    this.request = request;
+    for (Flat flat : request.flats()) {
+      List<FlatShape> its = shapes.get(flat.id());
+      if (its != null) {
+        ids.add(flat.id());
+        lists.add(its);
+      }
+    }
+  }
+
+  /**
+   * The footprints with which the common scale is largest. One fit for each choice.
+   *
+   * @param request flats and sheet
+   * @param shapes one or more footprints for some of the flats, by id
+   * @throws IllegalArgumentException if a list is empty, none of a list suits its flat, or there
+   *     are more than {@link #MOST} choices
+   */
+  public static Choice of(FitRequest request, Map<String, List<FlatShape>> shapes) {
+    return new ChooseShapes(request, shapes).run();
+  }
+
+  private Choice run() {
+    long choices = 1;
+    for (List<FlatShape> list : lists) {
+      choices *= list.size();
+      if (choices == 0 || choices > MOST) {
+        throw new IllegalArgumentException("a list is empty, or over " + MOST + " choices");
+      }
+    }
+    int[] best = null;
+    double most = 0;
+    double bound = 0;
+    int[] first = null;
+    for (int number = 0; number < choices; number++) {
+      int[] choice = choice(number);
+      FitRequest its = with(choice);
+      if (its == null) {
+        continue;
+      }
+      first = first == null ? choice : first;
+      FitRequest plain = its.withOrder(Order.NONE).withGrowth(false);
+      Outcome outcome = Fitter.solve(plain, () -> false, false);
+      bound = Math.max(bound, bound(outcome));
+      if (outcome instanceof Fit fit && fit.proof().scale().doubleValue() > most * (1 + ROUNDING)) {
+        most = fit.proof().scale().doubleValue();
+        best = choice;
+      }
+    }
+    if (first == null) {
+      throw new IllegalArgumentException("no footprint suits the greatest size of its flat");
+    }
+    int[] chosen = best == null ? first : best;
+    return new Choice(java.util.Objects.requireNonNull(with(chosen)), numbers(chosen), bound);
+  }
+
+  private static double bound(Outcome outcome) {
+    if (outcome instanceof Fit fit) {
+      return fit.proof().bound();
+    }
+    return ((Conflict) outcome).proven() ? 0 : Double.POSITIVE_INFINITY;
+  }
+
+  /** The digits of a number, one for each list: the last list counts fastest. */
+  private int[] choice(int number) {
+    int[] choice = new int[lists.size()];
+    int rest = number;
+    for (int i = lists.size() - 1; i >= 0; i--) {
+      choice[i] = rest % lists.get(i).size();
+      rest /= lists.get(i).size();
+    }
+    return choice;
+  }
+
+  private @Nullable FitRequest with(int[] choice) {
+    List<Flat> flats = new ArrayList<>();
+    for (Flat flat : request.flats()) {
+      int i = ids.indexOf(flat.id());
+      FlatShape shape = i < 0 ? null : lists.get(i).get(choice[i]);
+      if (shape != null && !shape.suits(flat)) {
+        return null;
+      }
+      flats.add(shape == null ? flat : shape.of(flat));
+    }
+    return request.withFlats(flats);
+  }
+
+  private Map<String, Integer> numbers(int[] choice) {
+    Map<String, Integer> numbers = new TreeMap<>();
+    for (int i = 0; i < choice.length; i++) {
+      numbers.put(ids.get(i), choice[i]);
+    }
+    return numbers;
+  }
+}
