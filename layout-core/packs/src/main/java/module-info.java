@@ -9,6 +9,7 @@ module dev.placket.packs {
   requires org.apache.pdfbox.io;
   requires de.rototor.pdfbox.graphics2d;
 
+  exports dev.placket.packs.callouts;
   exports dev.placket.packs.compose;
   exports dev.placket.packs.description;
   exports dev.placket.packs.flats;

@@ -19,6 +19,7 @@ import dev.placket.packs.description.PackCell;
 import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackFlat;
 import dev.placket.packs.description.PackGrid;
+import dev.placket.packs.description.PackLeaders;
 import dev.placket.packs.description.PackPoint;
 import dev.placket.packs.description.PackReader;
 import dev.placket.packs.description.PackSheet;
@@ -174,6 +175,7 @@ class RoundTripTest {
         (Map<String, PackWindow>) contents.get(2),
         (Map<String, PackFlat>) contents.get(3),
         (Boolean) contents.get(4),
+        PackLeaders.values()[((Map<?, ?>) contents.get(0)).size() % 4],
         rules,
         gap,
         clearance);
@@ -287,7 +289,8 @@ class RoundTripTest {
             names().map(element -> new PackPoint(null, element)),
             Combinators.combine(places, places)
                 .as((x, y) -> new PackPoint(new PlanePoint(x, y), null)));
-    Arbitrary<PackCallout> callouts = Combinators.combine(names(), words()).as(PackCallout::new);
+    Arbitrary<PackCallout> callouts =
+        Combinators.combine(names(), words(), Arbitraries.of("", "1", "D2")).as(PackCallout::new);
     return Combinators.combine(named(points), named(callouts)).as(PackSpots::new);
   }
 

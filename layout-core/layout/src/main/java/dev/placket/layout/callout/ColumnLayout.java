@@ -14,7 +14,8 @@ public final class ColumnLayout {
 
   /**
    * The labels in their places; null if they are taller than the column, or if no order without
-   * crossings was found, for inclined leaders at 30, 45 and 60 degrees in turn.
+   * crossings was found. Inclined leaders take that angle of 30, 45 and 60 degrees at which they
+   * are shortest.
    *
    * <p>O(2^n n) for n labels up to {@link #EXACT}, then O(n^4).
    *
@@ -30,20 +31,22 @@ public final class ColumnLayout {
     LabelColumn right = column.right() ? column : mirrored(column);
     List<CalloutLabel> its =
         column.right() ? labels : labels.stream().map(ColumnLayout::mirrored).toList();
-    Stack stack = Stack.within(right, its);
+    LabelStack stack = LabelStack.within(right, its);
     if (stack == null) {
       return null;
     }
+    LaidColumn best = null;
     for (LeaderPath path : LeaderPath.of(style)) {
       LaidColumn laid = laid(stack, path, right.clear());
-      if (laid != null) {
-        return column.right() ? laid : mirrored(laid);
+      if (laid != null && (best == null || laid.length() < best.length())) {
+        best = laid;
       }
     }
-    return null;
+    return best == null || column.right() ? best : mirrored(best);
   }
 
-  private static @Nullable LaidColumn laid(Stack stack, LeaderPath path, List<PlanePoint> clear) {
+  private static @Nullable LaidColumn laid(
+      LabelStack stack, LeaderPath path, List<PlanePoint> clear) {
     if (stack.count() > EXACT) {
       LongStack many = new LongStack(stack, path, clear);
       int[] order = many.run();
@@ -54,7 +57,7 @@ public final class ColumnLayout {
     return order == null ? null : laid(stack, path, order, search.bound());
   }
 
-  private static LaidColumn laid(Stack stack, LeaderPath path, int[] order, double bound) {
+  private static LaidColumn laid(LabelStack stack, LeaderPath path, int[] order, double bound) {
     List<LaidCallout> laid = new ArrayList<>();
     double length = 0;
     double top = stack.top();

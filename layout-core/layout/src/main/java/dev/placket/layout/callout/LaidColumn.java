@@ -8,7 +8,8 @@ import java.util.List;
  * @param callouts the labels
  * @param degrees the angle of inclined parts; 0 for straight leaders
  * @param length the sum of the leaders' lengths, in points
- * @param bound no order of the labels in these places has a smaller sum without crossings
+ * @param bound no order of the labels in these places has a smaller sum at this angle without
+ *     crossings
  */
 public record LaidColumn(List<LaidCallout> callouts, int degrees, double length, double bound) {
   /** What rounding may add up to. */

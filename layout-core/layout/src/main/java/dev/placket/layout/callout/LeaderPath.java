@@ -12,7 +12,7 @@ import java.util.List;
 record LeaderPath(int degrees, double tangent) {
   static final LeaderPath STRAIGHT = new LeaderPath(0, 0);
 
-  /** The flattest first: it is the shortest. Roots are the same on every machine, sines are not. */
+  /** The flattest first. Roots are the same on every machine, sines are not. */
   static final List<LeaderPath> INCLINED =
       List.of(
           new LeaderPath(30, 1 / Math.sqrt(3)),

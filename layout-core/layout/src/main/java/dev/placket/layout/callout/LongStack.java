@@ -12,11 +12,11 @@ import org.jspecify.annotations.Nullable;
  * An order without crossings for more labels than can be searched: by height, then by exchanges.
  */
 final class LongStack {
-  private final Stack stack;
+  private final LabelStack stack;
   private final LeaderPath path;
   private final List<PlanePoint> clear;
 
-  LongStack(Stack stack, LeaderPath path, List<PlanePoint> clear) {
+  LongStack(LabelStack stack, LeaderPath path, List<PlanePoint> clear) {
     this.stack = stack;
     this.path = path;
     this.clear = clear;

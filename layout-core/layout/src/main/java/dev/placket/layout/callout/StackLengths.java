@@ -7,12 +7,12 @@ import java.util.Arrays;
  * dynamic programming over sets, crossings allowed. O(2^n n) for n labels.
  */
 final class StackLengths {
-  private final Stack stack;
+  private final LabelStack stack;
   private final LeaderPath path;
   private final double[] rest;
   private final double[] tops;
 
-  StackLengths(Stack stack, LeaderPath path) {
+  StackLengths(LabelStack stack, LeaderPath path) {
     this.stack = stack;
     this.path = path;
     int sets = 1 << stack.count();

@@ -15,7 +15,7 @@ final class StackOrder {
   /** Two sums are one where they differ by rounding. */
   private static final double ROUNDING = 1e-12;
 
-  private final Stack stack;
+  private final LabelStack stack;
   private final LeaderPath path;
   private final StackLengths lengths;
   private final List<PlanePoint> clear;
@@ -25,7 +25,7 @@ final class StackOrder {
   private double least = Double.POSITIVE_INFINITY;
   private int steps;
 
-  StackOrder(Stack stack, LeaderPath path, List<PlanePoint> clear) {
+  StackOrder(LabelStack stack, LeaderPath path, List<PlanePoint> clear) {
     this.stack = stack;
     this.path = path;
     this.clear = clear;

@@ -47,16 +47,20 @@ public final class Planner {
 
   /**
    * As {@link #plan(FitRequest)}, where flats offer several footprints: those with which the common
-   * scale is largest. The bound of the fit is that of all footprints. One search for each choice.
+   * scale is largest, or hardly smaller. The bound of the fit is that of all footprints. One search
+   * for each choice.
    *
    * @param request the sheet, the flats and the rules
    * @param shapes one or more footprints for some of the flats, by id, preferred ones first
+   * @param share how much of the scale may be given up for footprints that are named earlier, from
+   *     0 to 1
    * @throws RefutedFitException if the solver returns a fit that breaks a rule, an internal error
    * @throws IllegalArgumentException if a list is empty, none of a list suits its flat, or there
    *     are more than {@link ChooseShapes#MOST} choices
    */
-  public static ShapedOutcome plan(FitRequest request, Map<String, List<FlatShape>> shapes) {
-    ChooseShapes.Choice choice = ChooseShapes.of(request, shapes);
+  public static ShapedOutcome plan(
+      FitRequest request, Map<String, List<FlatShape>> shapes, double share) {
+    ChooseShapes.Choice choice = ChooseShapes.of(request, shapes, share);
     Outcome outcome = plan(choice.request());
     if (outcome instanceof Fit fit) {
       Proof own = fit.proof();

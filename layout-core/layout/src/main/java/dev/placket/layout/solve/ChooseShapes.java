@@ -8,14 +8,15 @@ import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.FlatShape;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Tries every choice of footprints and keeps the one with the largest common scale; of several, the
- * one that the lists name first.
+ * Tries every choice of footprints and keeps the one with the largest common scale, or one that the
+ * lists name earlier and that is hardly smaller.
  */
 public final class ChooseShapes {
   /** Most choices that are tried. */
@@ -24,7 +25,16 @@ public final class ChooseShapes {
   /** Scales that differ by less are one. */
   private static final double ROUNDING = 1e-9;
 
+  /** A choice that fits. */
+  private record Found(int[] choice, double scale) {
+    /** How far down the lists it goes. */
+    int depth() {
+      return java.util.Arrays.stream(choice).sum();
+    }
+  }
+
   private final FitRequest request;
+  private final double share;
   private final List<String> ids = new ArrayList<>();
   private final List<List<FlatShape>> lists = new ArrayList<>();
 
@@ -42,8 +52,9 @@ public final class ChooseShapes {
     }
   }
 
-  private ChooseShapes(FitRequest request, Map<String, List<FlatShape>> shapes) {
+  private ChooseShapes(FitRequest request, Map<String, List<FlatShape>> shapes, double share) {
     this.request = request;
+    this.share = share;
     for (Flat flat : request.flats()) {
       List<FlatShape> its = shapes.get(flat.id());
       if (its != null) {
@@ -58,11 +69,12 @@ public final class ChooseShapes {
    *
    * @param request flats and sheet
    * @param shapes one or more footprints for some of the flats, by id
+   * @param share how much of the scale may be given up for footprints that are named earlier
    * @throws IllegalArgumentException if a list is empty, none of a list suits its flat, or there
    *     are more than {@link #MOST} choices
    */
-  public static Choice of(FitRequest request, Map<String, List<FlatShape>> shapes) {
-    return new ChooseShapes(request, shapes).run();
+  public static Choice of(FitRequest request, Map<String, List<FlatShape>> shapes, double share) {
+    return new ChooseShapes(request, shapes, share).run();
   }
 
   private Choice run() {
@@ -73,8 +85,7 @@ public final class ChooseShapes {
         throw new IllegalArgumentException("a list is empty, or over " + MOST + " choices");
       }
     }
-    int[] best = null;
-    double most = 0;
+    List<Found> found = new ArrayList<>();
     double bound = 0;
     int[] first = null;
     for (int number = 0; number < choices; number++) {
@@ -87,15 +98,21 @@ public final class ChooseShapes {
       FitRequest plain = its.withOrder(Order.NONE).withGrowth(false);
       Outcome outcome = Fitter.solve(plain, () -> false, false);
       bound = Math.max(bound, bound(outcome));
-      if (outcome instanceof Fit fit && fit.proof().scale().doubleValue() > most * (1 + ROUNDING)) {
-        most = fit.proof().scale().doubleValue();
-        best = choice;
+      if (outcome instanceof Fit fit) {
+        found.add(new Found(choice, fit.proof().scale().doubleValue()));
       }
     }
     if (first == null) {
       throw new IllegalArgumentException("no footprint suits the greatest size of its flat");
     }
-    int[] chosen = best == null ? first : best;
+    double most = found.stream().mapToDouble(Found::scale).max().orElse(0);
+    double least = most * (1 - Math.max(share, ROUNDING));
+    int[] chosen =
+        found.stream()
+            .filter(f -> f.scale() >= least)
+            .min(Comparator.comparingInt(Found::depth).thenComparing(f -> -f.scale()))
+            .map(Found::choice)
+            .orElse(first);
     return new Choice(java.util.Objects.requireNonNull(with(chosen)), numbers(chosen), bound);
   }
 

@@ -57,7 +57,7 @@ class ColumnLayoutTest {
         labels.add(
             new CalloutLabel("c" + labels.size(), new PlanePoint(s[0] * by, s[1] * by), pitch, 0));
       }
-      Stack stack = new Stack(labels, known.edge * by, known.ports[0] * by, 0);
+      LabelStack stack = new LabelStack(labels, known.edge * by, known.ports[0] * by, 0);
       StackOrder search = new StackOrder(stack, LeaderPath.STRAIGHT, List.of());
       assertNotNull(search.run());
       assertEquals(known.least, search.length() / by, 1e-6);
@@ -85,17 +85,17 @@ class ColumnLayoutTest {
     List<CalloutLabel> labels = random(new Random(seed), count);
     LeaderStyle style = straight ? LeaderStyle.STRAIGHT : LeaderStyle.INCLINED;
     LaidColumn laid = ColumnLayout.lay(column(true), labels, style);
+    double least = Double.POSITIVE_INFINITY;
     for (int degrees : straight ? new int[] {0} : new int[] {30, 45, 60}) {
-      double least = leastOfAllOrders(labels, degrees);
-      if (laid != null && laid.degrees() == degrees) {
-        assertEquals(least, laid.length(), 1e-6);
-        assertTrue(laid.proven());
-        assertEquals(laid.length(), drawn(laid), 1e-6);
-        return;
-      }
-      assertEquals(Double.POSITIVE_INFINITY, least, "an order at " + degrees + " degrees");
+      least = Math.min(least, leastOfAllOrders(labels, degrees));
     }
-    assertNull(laid);
+    if (laid != null) {
+      assertEquals(least, laid.length(), 1e-6);
+      assertTrue(laid.proven());
+      assertEquals(laid.length(), drawn(laid), 1e-6);
+      return;
+    }
+    assertEquals(Double.POSITIVE_INFINITY, least);
   }
 
   @Property(tries = 200)
@@ -165,7 +165,7 @@ class ColumnLayoutTest {
 
   /** Trial of all orders, each drawn and measured here; infinite where all have a fault. */
   private static double leastOfAllOrders(List<CalloutLabel> labels, int degrees) {
-    Stack stack = Stack.within(column(true), labels);
+    LabelStack stack = LabelStack.within(column(true), labels);
     assertNotNull(stack);
     int[] order = new int[labels.size()];
     for (int i = 0; i < order.length; i++) {
@@ -178,7 +178,7 @@ class ColumnLayoutTest {
     return least;
   }
 
-  private static double length(Stack stack, int[] order, int degrees) {
+  private static double length(LabelStack stack, int[] order, int degrees) {
     double tan = degrees == 0 ? 0 : Math.tan(Math.toRadians(degrees));
     List<double[][]> leaders = new ArrayList<>();
     double sum = 0;

@@ -86,7 +86,7 @@ class ChooseShapesTest {
                   sheet.rules()));
       most = Double.isNaN(most) || its > most ? its : most;
     }
-    ShapedOutcome made = Planner.plan(sheet.request(), shapes);
+    ShapedOutcome made = Planner.plan(sheet.request(), shapes, 0);
     if (Double.isNaN(most)) {
       assertTrue(made.outcome() instanceof Conflict);
     } else {
@@ -134,10 +134,16 @@ class ChooseShapesTest {
         new FlatShape(
             new Surround(Length.ZERO, Length.ZERO, Length.pt(40), Length.ZERO, Length.ZERO),
             Length.ZERO);
-    ShapedOutcome made = Planner.plan(request, Map.of("front", List.of(below, beside)));
+    ShapedOutcome made = Planner.plan(request, Map.of("front", List.of(below, beside)), 0);
     assertEquals(Map.of("front", 1), made.shapes());
     assertEquals(5, ((Fit) made.outcome()).proof().scale().doubleValue(), 1e-6);
     assertThrows(
-        IllegalArgumentException.class, () -> Planner.plan(request, Map.of("front", List.of())));
+        IllegalArgumentException.class, () -> Planner.plan(request, Map.of("front", List.of()), 0));
+    // 2 is less than 5 by three fifths: for that share, the one named first.
+    made = Planner.plan(request, Map.of("front", List.of(below, beside)), 0.61);
+    assertEquals(Map.of("front", 0), made.shapes());
+    assertEquals(5, ((Fit) made.outcome()).proof().bound(), 1e-6);
+    made = Planner.plan(request, Map.of("front", List.of(below, beside)), 0.59);
+    assertEquals(Map.of("front", 1), made.shapes());
   }
 }

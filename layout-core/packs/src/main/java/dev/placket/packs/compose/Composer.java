@@ -65,6 +65,11 @@ public final class Composer {
     }
   }
 
+  /** The typefaces of the pack. */
+  public Lettering lettering() {
+    return lettering;
+  }
+
   /** The languages that are printed. */
   public Phrases phrases() {
     return text.phrases();
@@ -133,7 +138,7 @@ public final class Composer {
     List<String> notes = new ArrayList<>(text.missing());
     notes.addAll(shrunk);
     if (sheets.stream().flatMap(s -> s.items().stream()).anyMatch(i -> pointedAt(i.spots()))) {
-      notes.add("callouts: fit.json gives the target of each; the sheets do not draw them.");
+      notes.add("callouts: not drawn where 'leaders: none' is set; fit.json gives their targets.");
     }
     return new ComposedPack(
         PackName.title(fields(), stem()),
@@ -158,7 +163,7 @@ public final class Composer {
   }
 
   private static boolean pointedAt(FlatSpots spots) {
-    return !spots.callouts().isEmpty();
+    return !spots.callouts().isEmpty() && spots.plan() == null;
   }
 
   private static Map<String, Words> ofSheet(SheetPlan plan, int number, int count) {

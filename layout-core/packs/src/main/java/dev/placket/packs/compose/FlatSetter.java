@@ -10,6 +10,7 @@ import dev.placket.layout.units.Length;
 import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackFlat;
+import dev.placket.packs.description.PackLeaders;
 import dev.placket.packs.description.Words;
 import dev.placket.packs.flats.CaptionRoom;
 import dev.placket.packs.flats.FlatCaption;
@@ -90,6 +91,7 @@ final class FlatSetter {
    * @param grouped the ratio in the group of views formed unasked, or null
    * @param even whether its longest side aims at that of the first flat, for want of a view
    * @param scale the line on its scale; null for none
+   * @param leaders how the leaders of its callouts run
    */
   FlatSet.@Nullable Item item(
       Read read,
@@ -98,6 +100,7 @@ final class FlatSetter {
       @Nullable Double grouped,
       boolean even,
       @Nullable ScaleLine scale,
+      PackLeaders leaders,
       PackText text) {
     PackFlat said = read.flat();
     PackFlat.Scaling scaling = said.scaling();
@@ -142,7 +145,7 @@ final class FlatSetter {
             "role",
             title,
             read.picture());
-    return new FlatSet.Item(source, flat, caption, spots.of(read, points, text));
+    return new FlatSet.Item(source, flat, caption, spots.of(read, flat, leaders, text, lettering));
   }
 
   private static double ratio(PackFlat said) {

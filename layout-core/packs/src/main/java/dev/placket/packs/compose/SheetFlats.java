@@ -5,6 +5,7 @@ import dev.placket.layout.flat.Grouping;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackFlat;
+import dev.placket.packs.description.PackLeaders;
 import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.flats.FlatBoxes;
 import dev.placket.packs.flats.FlatSet;
@@ -81,6 +82,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
               grouped.get(r.id()),
               even || inRow,
               scales.get(r.id()),
+              inRow ? PackLeaders.NONE : sheet.leaders(),
               text);
       if (item != null) {
         items.add(sheet.further() && !inRow ? mayGoOn(item) : item);

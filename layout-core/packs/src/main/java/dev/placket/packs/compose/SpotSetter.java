@@ -1,11 +1,16 @@
 package dev.placket.packs.compose;
 
+import dev.placket.layout.callout.LeaderStyle;
+import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.PlanePoint;
+import dev.placket.packs.callouts.CalloutPlan;
 import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackLeaders;
 import dev.placket.packs.description.PackPoint;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.FlatSpots;
+import dev.placket.packs.text.Lettering;
 import dev.placket.pictures.Drawing;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,8 +86,11 @@ final class SpotSetter {
   }
 
   /** The spots as the sheet carries them. */
-  FlatSpots of(FlatSetter.Read read, Map<String, PlanePoint> points, PackText text) {
+  FlatSpots of(
+      FlatSetter.Read read, Flat flat, PackLeaders leaders, PackText text, Lettering lettering) {
+    Map<String, PlanePoint> points = flat.points();
     List<FlatSpots.Callout> callouts = new ArrayList<>();
+    List<CalloutPlan.Said> toDraw = new ArrayList<>();
     read.flat()
         .spots()
         .callouts()
@@ -100,9 +108,37 @@ final class SpotSetter {
               }
               String said = text.beside(callout.text(), path + "/text");
               callouts.add(new FlatSpots.Callout(id, callout.point(), said));
+              String lines = text.setLines(callout.text(), path + "/text");
+              String fault = lettering.fault(lines + "\n" + callout.mark());
+              if (fault != null) {
+                add(path, fault, "letters that one of the fonts has");
+              } else if (points.containsKey(callout.point())) {
+                toDraw.add(new CalloutPlan.Said(id, callout.point(), callout.mark(), lines));
+              }
             });
+    if (callouts.size() > CalloutPlan.MOST) {
+      add(
+          read.path() + "/callouts",
+          callouts.size() + " callouts of one flat",
+          "at most " + CalloutPlan.MOST);
+      toDraw.clear();
+    }
     List<String> named = new ArrayList<>(read.flat().spots().points().keySet());
-    return new FlatSpots(named, callouts);
+    return new FlatSpots(named, callouts, plan(flat, toDraw, leaders, lettering));
+  }
+
+  private static @Nullable CalloutPlan plan(
+      Flat flat, List<CalloutPlan.Said> said, PackLeaders leaders, Lettering lettering) {
+    if (said.isEmpty() || leaders == PackLeaders.NONE) {
+      return null;
+    }
+    LeaderStyle style =
+        switch (leaders) {
+          case INCLINED -> LeaderStyle.INCLINED;
+          case STRAIGHT -> LeaderStyle.STRAIGHT;
+          default -> null;
+        };
+    return CalloutPlan.of(flat, said, style, lettering);
   }
 
   private void add(String path, String found, String expected) {

@@ -1,6 +1,7 @@
 package dev.placket.packs.compose;
 
 import dev.placket.packs.description.PackFlat;
+import dev.placket.packs.description.PackLeaders;
 import dev.placket.packs.description.PackWorksheet;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.ScaleLine;
@@ -25,7 +26,14 @@ final class WorksheetFlats {
     for (FlatSetter.Read r : read) {
       FlatSet.Item item =
           setter.item(
-              r, r.flat().windows(), false, grouped.get(r.id()), even, scales.get(r.id()), text);
+              r,
+              r.flat().windows(),
+              false,
+              grouped.get(r.id()),
+              even,
+              scales.get(r.id()),
+              PackLeaders.NONE,
+              text);
       if (item != null) {
         items.add(item);
         if (item.flat().group() != null) {

@@ -4,6 +4,7 @@ package dev.placket.packs.description;
  * A text tied to a spot of a flat.
  *
  * @param point a point of the flat, or an element of its drawing
- * @param text what it says
+ * @param text what it says; {@link Words#NONE} where the mark stands alone
+ * @param mark what stands in a ring before the text, as a number; empty for none
  */
-public record PackCallout(String point, Words text) {}
+public record PackCallout(String point, Words text, String mark) {}

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param flats its flats by identifier, in the order in which details are read
  * @param further whether details, swatches and the like that find no room go on over further sheets
  *     of the same kind
+ * @param leaders how the leaders of callouts run
  * @param rules which rules let the front lead
  * @param gap between two flats; null for the usual
  * @param clearance from a flat to rules and cells; null for the usual
@@ -35,6 +36,7 @@ public record PackSheet(
     Map<String, PackWindow> windows,
     Map<String, PackFlat> flats,
     boolean further,
+    PackLeaders leaders,
     Set<LeadRule> rules,
     @Nullable Length gap,
     @Nullable Length clearance) {
@@ -59,6 +61,7 @@ public record PackSheet(
         windows,
         flats,
         false,
+        PackLeaders.AUTO,
         LeadRule.ALL,
         null,
         null);
@@ -66,6 +69,7 @@ public record PackSheet(
 
   PackSheet on(@Nullable PaperSize other) {
     return new PackSheet(
-        name, other, margins, grid, cells, tables, windows, flats, further, rules, gap, clearance);
+        name, other, margins, grid, cells, tables, windows, flats, further, leaders, rules, gap,
+        clearance);
   }
 }

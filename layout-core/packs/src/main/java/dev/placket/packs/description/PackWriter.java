@@ -101,6 +101,9 @@ public final class PackWriter {
     if (s.further()) {
       m.put("further", true);
     }
+    if (s.leaders() != PackLeaders.AUTO) {
+      m.put("leaders", Spelled.word(s.leaders()));
+    }
     m.put("rules", rules(s.rules()));
     put(m, "gap", s.gap(), Spelled::length);
     put(m, "clearance", s.clearance(), Spelled::length);
@@ -209,6 +212,9 @@ public final class PackWriter {
   private static Map<String, Object> callout(PackCallout c) {
     Map<String, Object> m = new LinkedHashMap<>();
     m.put("point", c.point());
+    if (!c.mark().isEmpty()) {
+      m.put("mark", c.mark());
+    }
     m.put("text", words(c.text()));
     return m;
   }

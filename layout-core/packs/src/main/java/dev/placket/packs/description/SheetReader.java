@@ -30,6 +30,7 @@ final class SheetReader {
           "windows",
           "flats",
           "further",
+          "leaders",
           "rules",
           "gap",
           "clearance");
@@ -42,6 +43,7 @@ final class SheetReader {
 
   static final Map<String, Length> HEIGHTS = heights();
   static final Map<String, Align> ALIGNS = Spelled.words(Align.values());
+  private static final Map<String, PackLeaders> LEADERS = Spelled.words(PackLeaders.values());
   private static final Map<String, Stand> STANDS = Spelled.words(Stand.values());
   private static final Map<String, At> CORNERS = Spelled.words(At.values());
 
@@ -71,9 +73,15 @@ final class SheetReader {
         values.named(e.get("windows"), "a window", this::window),
         values.named(e.get("flats"), "a flat", flats::flat),
         values.flag(e.get("further"), false),
+        leaders(e.get("leaders")),
         rules(e.get("rules")),
         values.length(e.get("gap"), 0),
         values.length(e.get("clearance"), 0));
+  }
+
+  private PackLeaders leaders(@Nullable PackNode node) {
+    PackLeaders stated = values.choice(node, LEADERS, "how leaders run");
+    return stated == null ? PackLeaders.AUTO : stated;
   }
 
   @Nullable PackBand band(@Nullable PackNode node, String what) {

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads what of a flat is pointed at. */
 final class SpotReader {
   private static final List<String> POINT = List.of("x", "y", "element");
-  private static final List<String> CALLOUT = List.of("point", "text");
+  private static final List<String> CALLOUT = List.of("point", "text", "mark");
 
   private final NodeValues values;
 
@@ -40,7 +40,11 @@ final class SpotReader {
 
   private PackCallout callout(String id, PackNode node) {
     Entries e = new Entries(node, "callout " + id, CALLOUT, values.faults());
+    PackNode mark = e.get("mark");
+    PackNode text = mark == null ? e.need("text") : e.get("text");
     return new PackCallout(
-        values.text(e.need("point"), ""), values.words(e.need("text"), Words.NONE));
+        values.text(e.need("point"), ""),
+        values.words(text, Words.NONE),
+        mark == null ? "" : values.text(mark, ""));
   }
 }

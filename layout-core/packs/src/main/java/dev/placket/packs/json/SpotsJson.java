@@ -2,6 +2,7 @@ package dev.placket.packs.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import dev.placket.layout.units.PlanePoint;
+import dev.placket.packs.callouts.LaidText;
 import dev.placket.packs.flats.FlatSpots;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.report.Numbers;
@@ -34,9 +35,31 @@ final class SpotsJson {
       json.writeStringField("point", callout.point());
       json.writeStringField("text", callout.text());
       place(json, placed, callout.point());
+      for (LaidText laid : placed.callouts()) {
+        if (laid.id().equals(callout.id())) {
+          drawn(json, laid);
+        }
+      }
       json.writeEndObject();
     }
     json.writeEndArray();
+  }
+
+  private static void drawn(JsonGenerator json, LaidText laid) throws IOException {
+    json.writeArrayFieldStart("leader");
+    for (PlanePoint p : laid.leader()) {
+      json.writeStartObject();
+      json.writeNumberField("x", Numbers.rounded(p.x(), DECIMALS));
+      json.writeNumberField("y", Numbers.rounded(p.y(), DECIMALS));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeObjectFieldStart("label");
+    json.writeNumberField("left", Numbers.rounded(laid.box().left(), DECIMALS));
+    json.writeNumberField("top", Numbers.rounded(laid.box().top(), DECIMALS));
+    json.writeNumberField("right", Numbers.rounded(laid.box().right(), DECIMALS));
+    json.writeNumberField("bottom", Numbers.rounded(laid.box().bottom(), DECIMALS));
+    json.writeEndObject();
   }
 
   private static void place(JsonGenerator json, PlacedFlat placed, String id) throws IOException {

@@ -2,6 +2,7 @@ package dev.placket.packs.page;
 
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.units.Rect;
+import dev.placket.packs.callouts.LaidText;
 import dev.placket.packs.text.TextRun;
 import java.util.List;
 
@@ -13,12 +14,19 @@ import java.util.List;
  * @param alternative what it shows, for readers who do not see it
  * @param caption the lines under it
  * @param marks lines drawn beside it
+ * @param callouts labels tied to its spots
  */
 public record Inked(
-    Art art, Rect ink, String alternative, List<TextRun> caption, List<Rule> marks) {
+    Art art,
+    Rect ink,
+    String alternative,
+    List<TextRun> caption,
+    List<Rule> marks,
+    List<LaidText> callouts) {
   /** Copies the lists. */
   public Inked {
     caption = List.copyOf(caption);
     marks = List.copyOf(marks);
+    callouts = List.copyOf(callouts);
   }
 }

@@ -4,6 +4,7 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.units.Rect;
+import dev.placket.packs.callouts.LaidText;
 import dev.placket.packs.text.TextRun;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.prepare.AreaRows;
@@ -87,6 +88,7 @@ final class PagePicture {
     for (Inked flat : filled.flats()) {
       draw(flat);
       flat.marks().forEach(this::line);
+      flat.callouts().forEach(c -> callout(c, letters));
       text(flat.caption(), letters);
     }
     g.fill(letters);
@@ -95,6 +97,16 @@ final class PagePicture {
   private void line(Rule rule) {
     Rect b = rule.ink();
     g.fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()));
+  }
+
+  private void callout(LaidText callout, Path2D letters) {
+    g.setColor(Color.WHITE);
+    g.fill(LeaderShapes.halo(callout));
+    g.setColor(Color.BLACK);
+    g.fill(LeaderShapes.dot(callout));
+    g.setStroke(LeaderShapes.stroke());
+    g.draw(LeaderShapes.lines(callout));
+    text(callout.runs(), letters);
   }
 
   private void text(List<TextRun> runs, Path2D all) {

@@ -3,10 +3,13 @@ package dev.placket.packs.page;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.units.Rect;
+import dev.placket.packs.callouts.LaidText;
 import dev.placket.packs.text.Cell;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextRun;
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.cos.COSName;
@@ -67,8 +70,14 @@ final class PdfPage {
         out.beginMarkedContent(Tags.FIGURE, tags.figure(flat.alternative(), flat.ink(), height));
         draw(out, flat);
         flat.marks().forEach(m -> line(out, m));
+        for (LaidText callout : flat.callouts()) {
+          leader(out, callout);
+        }
         out.endMarkedContent();
         text(out, flat.caption());
+        for (LaidText callout : flat.callouts()) {
+          text(out, callout.runs());
+        }
       }
     }
     tags.close();
@@ -90,6 +99,31 @@ final class PdfPage {
       out.stroke();
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  private void leader(PDPageContentStream out, LaidText callout) throws IOException {
+    out.setNonStrokingColor(1f);
+    path(out, LeaderShapes.halo(callout));
+    out.fill();
+    out.setNonStrokingColor(0f);
+    path(out, LeaderShapes.dot(callout));
+    out.fill();
+    out.setLineWidth((float) LeaderShapes.LINE);
+    path(out, LeaderShapes.lines(callout));
+    out.stroke();
+  }
+
+  private void path(PDPageContentStream out, Shape shape) throws IOException {
+    float[] c = new float[6];
+    for (PathIterator i = shape.getPathIterator(null); !i.isDone(); i.next()) {
+      switch (i.currentSegment(c)) {
+        case PathIterator.SEG_MOVETO -> out.moveTo(c[0], height - c[1]);
+        case PathIterator.SEG_LINETO -> out.lineTo(c[0], height - c[1]);
+        case PathIterator.SEG_CUBICTO ->
+            out.curveTo(c[0], height - c[1], c[2], height - c[3], c[4], height - c[5]);
+        default -> out.closePath();
+      }
     }
   }
 

@@ -9,6 +9,7 @@ import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.ScaleGroup;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.callouts.LaidText;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.ScaleLine;
 import dev.placket.packs.flats.ScaleNote;
@@ -18,6 +19,7 @@ import dev.placket.pictures.PdfDrawing;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.PlacedImage;
 import dev.placket.pictures.base.PrintedDetail;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,9 +29,30 @@ import org.jspecify.annotations.Nullable;
  * @param placement where it lies
  * @param target the longest side it aims at, at the fit's common scale
  * @param raster what its pixels come to; null for a drawing
+ * @param callouts its callouts as they are drawn
  */
 public record PlacedFlat(
-    FlatSet.Item item, Placement placement, Length target, @Nullable RasterPrint raster) {
+    FlatSet.Item item,
+    Placement placement,
+    Length target,
+    @Nullable RasterPrint raster,
+    List<LaidText> callouts) {
+  /** A flat without callouts. */
+  public PlacedFlat(
+      FlatSet.Item item, Placement placement, Length target, @Nullable RasterPrint raster) {
+    this(item, placement, target, raster, List.of());
+  }
+
+  /** Copies the list. */
+  public PlacedFlat {
+    callouts = List.copyOf(callouts);
+  }
+
+  /** This flat with its callouts laid. */
+  public PlacedFlat with(List<LaidText> laid) {
+    return new PlacedFlat(item, placement, target, raster, laid);
+  }
+
   /** The flat. */
   public Flat flat() {
     return item.flat();
@@ -99,7 +122,7 @@ public record PlacedFlat(
 
   /** This flat with other pixels embedded. */
   PlacedFlat with(RasterPrint other) {
-    return new PlacedFlat(item, placement, target, other);
+    return new PlacedFlat(item, placement, target, other, callouts);
   }
 
   /** Printed length over real length; null where no real length is stated. */

@@ -70,7 +70,7 @@ record DescribedComposition(Described described, Composer composer, ComposedPack
 
   @Override
   public Placed place() throws Refusal {
-    return new OnSheets(PackFit.of(pack, units));
+    return new OnSheets(PackFit.of(pack, composer.lettering(), units));
   }
 
   private final class OnSheets implements Placed {

@@ -28,7 +28,8 @@ record Drawn(Lettering lettering, Phrases phrases) {
   Inked inked(PlacedFlat flat) {
     Rect ink = flat.ink().toBox();
     List<TextRun> caption = flat.item().caption().under(ink, flat.garmentScale(), lettering);
-    return new Inked(art(flat), ink, alternative(flat), caption, SwatchFrame.of(flat, ink));
+    return new Inked(
+        art(flat), ink, alternative(flat), caption, SwatchFrame.of(flat, ink), flat.callouts());
   }
 
   /** The same with the bar by which a print at true size is checked. */
@@ -44,7 +45,8 @@ record Drawn(Lettering lettering, Phrases phrases) {
         Stream.concat(
                 plain.marks().stream(),
                 CheckBar.rules(plain.ink(), flat.item().caption(), lettering).stream())
-            .toList());
+            .toList(),
+        plain.callouts());
   }
 
   private static Art art(PlacedFlat flat) {

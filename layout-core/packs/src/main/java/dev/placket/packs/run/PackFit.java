@@ -8,6 +8,7 @@ import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.plan.Planner;
+import dev.placket.layout.plan.ShapedOutcome;
 import dev.placket.packs.compose.ComposedPack;
 import dev.placket.packs.compose.ComposedSheet;
 import dev.placket.packs.flats.FlatSet;
@@ -20,6 +21,7 @@ import dev.placket.packs.report.NoRoom;
 import dev.placket.packs.report.NoRoomText;
 import dev.placket.packs.report.SheetResult;
 import dev.placket.packs.report.Units;
+import dev.placket.packs.text.Lettering;
 import dev.placket.pictures.fault.Fault;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -58,10 +60,11 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
   /**
    * Fits every sheet.
    *
+   * @param lettering for the labels of callouts
    * @param units the unit of lengths
    * @throws NoRoomRefusal naming every sheet without room
    */
-  static PackFit of(ComposedPack pack, Units units) throws Refusal {
+  static PackFit of(ComposedPack pack, Lettering lettering, Units units) throws Refusal {
     List<One> sheets = new ArrayList<>();
     Map<String, Integer> more = new LinkedHashMap<>();
     for (ComposedSheet sheet : pack.sheets()) {
@@ -74,7 +77,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     List<SheetResult> results = new ArrayList<>();
     List<Fault> noRoom = new ArrayList<>();
     for (One one : OneScale.across(pack.oneScale(), sheets)) {
-      results.add(result(one, noRoom, units));
+      results.add(result(one, noRoom, lettering, units));
     }
     if (!noRoom.isEmpty()) {
       throw new NoRoomRefusal(noRoom, results);
@@ -90,9 +93,11 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     FlatSet set = new FlatSet(sheet.items(), sheet.ratios());
     FitRequest request =
         FitRequest.of(sheet.page().sheet(), set.flats(), sheet.spacing()).withRules(sheet.rules());
-    Outcome outcome = Planner.plan(request);
-    if (outcome instanceof Fit || !sheet.further()) {
-      return List.of(new One(sheet.id(), sheet, request, outcome, null));
+    ShapedOutcome shaped =
+        Planner.plan(request, LayCallouts.shapes(sheet.items()), LayCallouts.SHARE);
+    request = shaped.request();
+    if (shaped.outcome() instanceof Fit || !sheet.further()) {
+      return List.of(new One(sheet.id(), sheet, request, shaped.outcome(), null));
     }
     FlowResult flow = Planner.planSheets(request);
     Conflict conflict = flow.conflict();
@@ -107,7 +112,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     return all;
   }
 
-  private static SheetResult result(One one, List<Fault> noRoom, Units units) {
+  private static SheetResult result(One one, List<Fault> noRoom, Lettering lettering, Units units) {
     ComposedSheet sheet = one.sheet();
     FitRequest request = one.request();
     Outcome outcome = one.outcome();
@@ -122,7 +127,13 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
       return SheetResult.noRoom(one.id(), request, new NoRoom(conflict, Map.of()));
     }
     Fit fit = (Fit) outcome;
-    List<PlacedFlat> placed = Placing.of(all.of(request.flats()), fit, DensityTargets.DEFAULT);
+    List<PlacedFlat> bare = Placing.of(all.of(request.flats()), fit, DensityTargets.DEFAULT);
+    LayCallouts callouts = new LayCallouts(lettering);
+    List<PlacedFlat> placed = callouts.on(bare);
+    if (placed == null) {
+      noRoom.add(callouts.fault(bare).in("sheet " + one.id() + " (" + sheet.name() + ")"));
+      placed = bare;
+    }
     SheetResult result = SheetResult.of(one.id(), request, fit, placed, json -> {});
     Further further = one.further();
     return further == null ? result : result.of(further);

@@ -26,10 +26,11 @@ class HouseTest {
           Map.entry("refusal", Set.of()),
           Map.entry("text", Set.of("refusal")),
           Map.entry("output", Set.of("refusal")),
-          Map.entry("page", Set.of("text")),
+          Map.entry("callouts", Set.of("text")),
+          Map.entry("page", Set.of("callouts", "text")),
           Map.entry("language", Set.of("refusal", "table", "text")),
-          Map.entry("flats", Set.of("language", "refusal", "text")),
-          Map.entry("placed", Set.of("flats", "page", "refusal", "text")),
+          Map.entry("flats", Set.of("callouts", "language", "refusal", "text")),
+          Map.entry("placed", Set.of("callouts", "flats", "page", "refusal", "text")),
           Map.entry("description", Set.of("refusal", "text")),
           Map.entry("table", Set.of("refusal", "text", "description")),
           Map.entry(
@@ -37,6 +38,7 @@ class HouseTest {
           Map.entry(
               "compose",
               Set.of(
+                  "callouts",
                   "description",
                   "flats",
                   "folder",
@@ -47,10 +49,11 @@ class HouseTest {
                   "table",
                   "text")),
           Map.entry("report", Set.of("flats", "placed", "refusal", "text")),
-          Map.entry("json", Set.of("flats", "placed", "refusal", "report")),
+          Map.entry("json", Set.of("callouts", "flats", "placed", "refusal", "report")),
           Map.entry(
               "run",
               Set.of(
+                  "callouts",
                   "compose",
                   "description",
                   "flats",

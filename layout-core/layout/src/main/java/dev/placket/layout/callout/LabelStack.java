@@ -10,12 +10,12 @@ import java.util.List;
  * @param top of the first label
  * @param gap between labels
  */
-record Stack(List<CalloutLabel> labels, double edge, double top, double gap) {
+record LabelStack(List<CalloutLabel> labels, double edge, double top, double gap) {
   /**
    * The stack that takes its middle from the spots and is as tall as they are apart, as far as the
    * column has room; null if it is too tall for the column.
    */
-  static @org.jspecify.annotations.Nullable Stack within(
+  static @org.jspecify.annotations.Nullable LabelStack within(
       LabelColumn column, List<CalloutLabel> labels) {
     double heights = labels.stream().mapToDouble(CalloutLabel::height).sum();
     int gaps = labels.size() - 1;
@@ -32,7 +32,7 @@ record Stack(List<CalloutLabel> labels, double edge, double top, double gap) {
     double taken = gaps == 0 ? heights : tall;
     double top = (first + last - taken) / 2;
     double within = Math.max(column.top(), Math.min(top, column.bottom() - taken));
-    return new Stack(labels, column.edge(), within, gap);
+    return new LabelStack(labels, column.edge(), within, gap);
   }
 
   int count() {

@@ -1,0 +1,103 @@
+package dev.placket.packs.callouts;
+
+import dev.placket.layout.callout.LeaderStyle;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.FlatShape;
+import dev.placket.layout.flat.Surround;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.text.Lettering;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The ways in which the labels of a flat may stand.
+ *
+ * @param style how leaders run; null for inclined ones where they can be drawn, else straight
+ * @param options one or more
+ */
+public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> options) {
+  /** Most callouts of a flat: more than anyone reads beside one drawing. */
+  public static final int MOST = 40;
+
+  /** Between two labels. */
+  static final Length GAP = Length.mm(2.5);
+
+  private static final Length SHORT = Length.mm(30);
+  private static final Length LONG = Length.mm(42);
+  private static final Length LEAST_LANE = Length.mm(5);
+  private static final Length MOST_LANE = Length.mm(22);
+
+  /** Of the height of a stack: what an incline of 60 degrees needs for half of it. */
+  private static final double LANE = 0.29;
+
+  /**
+   * A callout before it is set.
+   *
+   * @param id its identifier
+   * @param point the point of the flat that it belongs to
+   * @param mark what stands in a ring before the text; empty for no ring
+   * @param text with marks of languages; blank for none
+   */
+  public record Said(String id, String point, String mark, String text) {}
+
+  /** Copies the list. */
+  public CalloutPlan {
+    options = List.copyOf(options);
+  }
+
+  /**
+   * The ways for a flat, which has its caption as its surround.
+   *
+   * @param style how leaders run; null for the usual
+   */
+  public static CalloutPlan of(
+      Flat flat, List<Said> said, @Nullable LeaderStyle style, Lettering lettering) {
+    List<CalloutOption> options = new ArrayList<>();
+    for (Length room : List.of(SHORT, LONG)) {
+      List<SetCallout> set = new ArrayList<>();
+      for (Said s : said) {
+        set.add(SetCallout.of(s.id, s.point, s.mark, s.text, room.pt(), lettering));
+      }
+      for (CalloutSides sides : CalloutSides.values()) {
+        if (sides != CalloutSides.BOTH || set.size() > 1) {
+          options.add(option(flat, sides, set));
+        }
+      }
+    }
+    return new CalloutPlan(style, options.stream().distinct().toList());
+  }
+
+  private static CalloutOption option(Flat flat, CalloutSides sides, List<SetCallout> set) {
+    double width = set.stream().mapToDouble(SetCallout::width).max().orElse(0);
+    double tall = 0;
+    for (List<SetCallout> column : Columns.of(sides, set, flat.points())) {
+      double gaps = Math.max(0, column.size() - 1) * GAP.pt();
+      tall = Math.max(tall, column.stream().mapToDouble(SetCallout::height).sum() + gaps);
+    }
+    double lane = Math.max(LEAST_LANE.pt(), Math.min(MOST_LANE.pt(), LANE * tall));
+    Length beside = Length.pt(lane + width);
+    Length left = sides.left() ? beside : Length.ZERO;
+    Length right = sides.right() ? beside : Length.ZERO;
+    Surround own = flat.surround();
+    // The caption stands under the middle of the ink, so that it needs both sides beside itself.
+    Length wide = own.leastWidth().pt() > 0 ? own.leastWidth().plus(left).plus(right) : left;
+    Surround all = new Surround(left, own.top(), right, own.bottom(), wide);
+    double least = tall * flat.ink().longestSide() / flat.ink().height();
+    FlatShape shape = new FlatShape(all, Length.pt(least));
+    return new CalloutOption(sides, set, lane, width, shape);
+  }
+
+  /** The footprints, as the solver takes them. */
+  public List<FlatShape> shapes() {
+    return options.stream().map(CalloutOption::shape).toList();
+  }
+
+  /** The way that a placed flat was given, by its footprint. */
+  CalloutOption chosen(Flat placed) {
+    return options.stream()
+        .filter(o -> o.shape().surround().equals(placed.surround()))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("no such footprint of " + placed.id()));
+  }
+}

@@ -1,0 +1,34 @@
+package dev.placket.packs.callouts;
+
+import dev.placket.layout.units.PlanePoint;
+import dev.placket.layout.units.Rect;
+import dev.placket.packs.text.TextRun;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A callout as it is drawn, in points on the sheet.
+ *
+ * @param id its identifier
+ * @param box the label: text and ring
+ * @param leader from the spot to the label: two points, or three where it bends
+ * @param runs the text, and what stands in the ring
+ * @param ring the middle of its ring; null without one
+ */
+public record LaidText(
+    String id, Rect box, List<PlanePoint> leader, List<TextRun> runs, @Nullable PlanePoint ring) {
+  /** The width of leaders and rings: a thin line of ISO 128. */
+  public static final double LINE_MM = 0.18;
+
+  /** Across the dot at a spot. */
+  public static final double DOT_MM = 1;
+
+  /** Across a ring. */
+  public static final double RING_MM = SetCallout.RING.mm();
+
+  /** Copies the lists. */
+  public LaidText {
+    leader = List.copyOf(leader);
+    runs = List.copyOf(runs);
+  }
+}

@@ -1,0 +1,67 @@
+package dev.placket.packs.callouts;
+
+import dev.placket.layout.units.Length;
+import dev.placket.packs.text.Lettering;
+import java.util.List;
+
+/**
+ * The text of a callout, set in lines; all lengths in points.
+ *
+ * @param id its identifier
+ * @param point the point of the flat that it belongs to
+ * @param mark what stands in a ring before the text; empty for no ring
+ * @param lines the text; none where the ring stands alone
+ * @param width of the widest line, with the ring
+ * @param height of all lines
+ */
+public record SetCallout(
+    String id, String point, String mark, List<String> lines, double width, double height) {
+  /** The height of capitals: the usual step of ISO 3098 for text on drawings. */
+  static final Length CAPITALS = Lettering.VALUE;
+
+  /** Across a ring. */
+  static final Length RING = Length.mm(5.5);
+
+  /** From a ring to the text. */
+  static final Length AFTER_RING = Length.mm(1);
+
+  /** Under a baseline, for descenders. */
+  private static final Length DESCENT = Length.mm(0.8);
+
+  /** Copies the lines. */
+  public SetCallout {
+    lines = List.copyOf(lines);
+  }
+
+  /**
+   * A callout with lines no longer than the room, where single words allow it.
+   *
+   * @param text with marks of languages; blank for none
+   * @param room in points
+   */
+  static SetCallout of(
+      String id, String point, String mark, String text, double room, Lettering lettering) {
+    double ring = mark.isEmpty() ? 0 : RING.pt();
+    double before = mark.isEmpty() || text.isBlank() ? ring : ring + AFTER_RING.pt();
+    List<String> lines =
+        text.isBlank() ? List.of() : lettering.wrapHard(text, CAPITALS, room - before);
+    double widest = 0;
+    for (String line : lines) {
+      widest = Math.max(widest, lettering.width(line, CAPITALS));
+    }
+    double further = Math.max(0, lines.size() - 1) * lettering.leading(CAPITALS).pt();
+    double tall = lines.isEmpty() ? 0 : CAPITALS.pt() + further + DESCENT.pt();
+    double first = mark.isEmpty() ? 0 : Math.max(0, RING.pt() - CAPITALS.pt()) / 2;
+    return new SetCallout(id, point, mark, lines, before + widest, Math.max(ring, first + tall));
+  }
+
+  /** How far below its top the middle of its first line, and of its ring, is. */
+  double port() {
+    return mark.isEmpty() ? CAPITALS.pt() / 2 : RING.pt() / 2;
+  }
+
+  /** How much of its width the ring takes. */
+  double ring() {
+    return mark.isEmpty() ? 0 : RING.pt();
+  }
+}

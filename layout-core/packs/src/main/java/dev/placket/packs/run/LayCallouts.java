@@ -1,0 +1,103 @@
+package dev.placket.packs.run;
+
+import dev.placket.layout.callout.LeaderStyle;
+import dev.placket.layout.flat.FlatShape;
+import dev.placket.packs.callouts.CalloutLayout;
+import dev.placket.packs.callouts.CalloutPlan;
+import dev.placket.packs.callouts.LaidText;
+import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.placed.PlacedFlat;
+import dev.placket.packs.text.Lettering;
+import dev.placket.pictures.fault.Fault;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The callouts of a sheet, all with leaders of one style.
+ *
+ * @param lettering for their labels
+ */
+record LayCallouts(Lettering lettering) {
+  /** What of the scale is given up for labels on both sides, whose leaders are shorter. */
+  static final double SHARE = 0.03;
+
+  /** The footprints of those flats that have callouts, by their identifiers. */
+  static Map<String, List<FlatShape>> shapes(List<FlatSet.Item> items) {
+    Map<String, List<FlatShape>> shapes = new TreeMap<>();
+    for (FlatSet.Item item : items) {
+      CalloutPlan plan = item.spots().plan();
+      if (plan != null) {
+        shapes.put(item.flat().id(), plan.shapes());
+      }
+    }
+    return shapes;
+  }
+
+  /** The flats with their callouts; null if those of some flat find no order without crossings. */
+  @Nullable List<PlacedFlat> on(List<PlacedFlat> flats) {
+    for (LeaderStyle style : styles(flats)) {
+      List<PlacedFlat> laid = on(flats, style);
+      if (laid != null) {
+        return laid;
+      }
+    }
+    return null;
+  }
+
+  private static List<LeaderStyle> styles(List<PlacedFlat> flats) {
+    return flats.stream()
+        .map(f -> f.item().spots().plan())
+        .filter(Objects::nonNull)
+        .findFirst()
+        .map(CalloutPlan::style)
+        .map(List::of)
+        .orElse(List.of(LeaderStyle.INCLINED, LeaderStyle.STRAIGHT));
+  }
+
+  private @Nullable List<PlacedFlat> on(List<PlacedFlat> flats, LeaderStyle style) {
+    List<PlacedFlat> laid = new ArrayList<>();
+    for (PlacedFlat flat : flats) {
+      List<LaidText> its = its(flat, style);
+      if (its == null) {
+        return null;
+      }
+      laid.add(flat.with(its));
+    }
+    return laid;
+  }
+
+  private @Nullable List<LaidText> its(PlacedFlat flat, LeaderStyle style) {
+    CalloutPlan plan = flat.item().spots().plan();
+    return plan == null
+        ? List.of()
+        : CalloutLayout.lay(
+            plan,
+            flat.flat(),
+            flat.ink().toBox(),
+            flat.placement().scale().doubleValue(),
+            style,
+            lettering);
+  }
+
+  /** Why the callouts cannot be drawn. */
+  Fault fault(List<PlacedFlat> flats) {
+    boolean straight = styles(flats).contains(LeaderStyle.STRAIGHT);
+    String named =
+        String.join(
+            ", ",
+            flats.stream()
+                .filter(f -> styles(flats).stream().allMatch(s -> its(f, s) == null))
+                .flatMap(f -> Stream.of(f.flat().id()))
+                .toList());
+    Fault fault =
+        Fault.content(
+            "", "the leaders of the callouts of " + named + " cannot be drawn without crossings");
+    return (straight ? fault : fault.remedy("set 'leaders: straight'"))
+        .remedy("move points apart, or shorten or leave out callouts");
+  }
+}
