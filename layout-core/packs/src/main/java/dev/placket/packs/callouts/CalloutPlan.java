@@ -25,7 +25,7 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
 
   private static final Length SHORT = Length.mm(30);
   private static final Length LONG = Length.mm(42);
-  private static final Length LEAST_LANE = Length.mm(5);
+  private static final Length LEAST_LANE = Length.mm(4);
   private static final Length MOST_LANE = Length.mm(22);
 
   /** Of the height of a stack: what an incline of 60 degrees needs for half of it. */

@@ -20,7 +20,7 @@ public record SetCallout(
   static final Length CAPITALS = Lettering.VALUE;
 
   /** Across a ring. */
-  static final Length RING = Length.mm(5.5);
+  static final Length RING = Length.mm(5);
 
   /** From a ring to the text. */
   static final Length AFTER_RING = Length.mm(1);

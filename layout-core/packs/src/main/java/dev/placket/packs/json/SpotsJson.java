@@ -7,7 +7,6 @@ import dev.placket.packs.flats.FlatSpots;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.report.Numbers;
 import java.io.IOException;
-import java.util.Objects;
 
 /**
  * The spots of a placed flat as fields of {@code fit.json}: where on the sheet they come to lie.
@@ -63,11 +62,8 @@ final class SpotsJson {
   }
 
   private static void place(JsonGenerator json, PlacedFlat placed, String id) throws IOException {
-    PlanePoint at = Objects.requireNonNull(placed.flat().points().get(id), id);
-    double scale = placed.placement().scale().doubleValue();
-    double x = placed.ink().left().doubleValue() + (at.x() - placed.flat().ink().left()) * scale;
-    double y = placed.ink().top().doubleValue() + (at.y() - placed.flat().ink().top()) * scale;
-    json.writeNumberField("x", Numbers.rounded(x, DECIMALS));
-    json.writeNumberField("y", Numbers.rounded(y, DECIMALS));
+    PlanePoint at = placed.spot(id);
+    json.writeNumberField("x", Numbers.rounded(at.x(), DECIMALS));
+    json.writeNumberField("y", Numbers.rounded(at.y(), DECIMALS));
   }
 }

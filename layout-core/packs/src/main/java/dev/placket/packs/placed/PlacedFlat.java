@@ -9,6 +9,7 @@ import dev.placket.layout.fit.Placement;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.ScaleGroup;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.callouts.LaidText;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.ScaleLine;
@@ -20,6 +21,7 @@ import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.PlacedImage;
 import dev.placket.pictures.base.PrintedDetail;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -66,6 +68,15 @@ public record PlacedFlat(
   /** Ink and caption. */
   public ExactBox footprint() {
     return PlacedBoxes.footprint(item.flat(), placement);
+  }
+
+  /** Where a point of it lies on the sheet, in points. */
+  public PlanePoint spot(String point) {
+    PlanePoint at = Objects.requireNonNull(item.flat().points().get(point), point);
+    double scale = placement.scale().doubleValue();
+    return new PlanePoint(
+        ink().left().doubleValue() + (at.x() - item.flat().ink().left()) * scale,
+        ink().top().doubleValue() + (at.y() - item.flat().ink().top()) * scale);
   }
 
   /** The finest line, lettering and stitch gap as they print. */

@@ -1,7 +1,11 @@
 package dev.placket.packs.run;
 
 import dev.placket.layout.callout.LeaderStyle;
+import dev.placket.layout.check.Breach;
+import dev.placket.layout.check.CalloutReferee;
+import dev.placket.layout.check.CheckedCallout;
 import dev.placket.layout.flat.FlatShape;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.CalloutLayout;
 import dev.placket.packs.callouts.CalloutPlan;
 import dev.placket.packs.callouts.LaidText;
@@ -68,7 +72,30 @@ record LayCallouts(Lettering lettering) {
       }
       laid.add(flat.with(its));
     }
+    List<Breach> breaches =
+        CalloutReferee.check(laid.stream().flatMap(LayCallouts::judged).toList());
+    if (!breaches.isEmpty()) {
+      throw new IllegalStateException("callouts break their rules: " + breaches);
+    }
     return laid;
+  }
+
+  private static Stream<CheckedCallout> judged(PlacedFlat flat) {
+    Rect room = flat.footprint().toBox();
+    Rect ink = flat.ink().toBox();
+    Map<String, String> points = new TreeMap<>();
+    flat.item().spots().callouts().forEach(c -> points.put(c.id(), c.point()));
+    return flat.callouts().stream()
+        .map(
+            c ->
+                new CheckedCallout(
+                    c.id(),
+                    flat.flat().id(),
+                    flat.spot(Objects.requireNonNull(points.get(c.id()))),
+                    c.box(),
+                    c.leader(),
+                    room,
+                    ink));
   }
 
   private @Nullable List<LaidText> its(PlacedFlat flat, LeaderStyle style) {

@@ -1,0 +1,182 @@
+package dev.placket.demo.made;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.placket.demo.FitSchema;
+import dev.placket.demo.Run;
+import dev.placket.layout.flat.InkedBox;
+import dev.placket.pictures.PictureReader;
+import dev.placket.pictures.base.PictureSource;
+import dev.placket.pictures.base.ReadLimits;
+import java.awt.geom.Line2D;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Callouts on finished pages: where poppler sees their leaders, and what they keep clear of. */
+class CalloutsTest {
+  private static final double PER_INCH = 200;
+
+  @TempDir private Path dir;
+
+  private Run fit(String garment, int count, String leaders) throws Exception {
+    MadeSheet made = MadeSheet.of(garment);
+    Random random = new Random(count);
+    StringBuilder text = new StringBuilder();
+    text.append("format: placket-pack/1\npaper: A3\nsheets:\n  flat:\n    name: Flat sheet\n");
+    text.append("    areas: [views]\n    windows: {views: }\n    leaders: " + leaders + "\n");
+    text.append("    flats:\n");
+    for (String role : List.of("front", "back")) {
+      Path svg = made.folder().resolve(role + ".svg");
+      Files.copy(svg, dir.resolve(role + ".svg"));
+      InkedBox ink = PictureReader.read(PictureSource.of(svg), ReadLimits.DEFAULT).inkedBox();
+      text.append("      " + role + ":\n        file: " + role + ".svg\n        role: " + role);
+      StringBuilder callouts = new StringBuilder("\n        callouts:\n");
+      text.append("\n        points:\n");
+      for (int i = 0; i < count; i++) {
+        double x = ink.left() + ink.width() * (0.15 + 0.7 * random.nextDouble());
+        double y = ink.top() + ink.height() * (i + 0.2 + 0.6 * random.nextDouble()) / count;
+        String id = role.substring(0, 1) + i;
+        text.append(String.format(Locale.ROOT, "          p%s: {x: %.4f, y: %.4f}%n", id, x, y));
+        String words = i % 3 == 0 ? "Topstitched twice, 6 apart" : "Note of the seam " + i;
+        String mark = i % 2 == 0 ? ", mark: " + (i + 1) : "";
+        callouts.append(
+            "          " + id + ": {point: p" + id + ", text: '" + words + "'" + mark + "}\n");
+      }
+      text.append(callouts);
+    }
+    Path pack = dir.resolve("pack.yaml");
+    Files.writeString(pack, text);
+    return Run.of("fit", pack, "--out", dir.resolve("out"), "--json");
+  }
+
+  private static double[] points(JsonNode line) {
+    double[] xy = new double[2 * line.size()];
+    for (int i = 0; i < line.size(); i++) {
+      xy[2 * i] = line.get(i).path("x").asDouble();
+      xy[2 * i + 1] = line.get(i).path("y").asDouble();
+    }
+    return xy;
+  }
+
+  private static boolean crosses(double[] a, double[] b) {
+    for (int i = 2; i < a.length; i += 2) {
+      for (int j = 2; j < b.length; j += 2) {
+        if (Line2D.linesIntersect(
+            a[i - 2], a[i - 1], a[i], a[i + 1], b[j - 2], b[j - 1], b[j], b[j + 1])) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "noble,4,auto",
+    "noble,8,inclined",
+    "noble,15,auto",
+    "aaron,4,straight",
+    "aaron,8,auto",
+    "aaron,15,straight",
+    "huey,8,auto",
+    "jane,15,auto"
+  })
+  void leadersAreDarkOnThePageAndCrossNothing(String garment, int count, String leaders)
+      throws Exception {
+    Run run = fit(garment, count, leaders);
+    assertTrue(run.code() == 0 || run.code() == 3, run.err());
+    assertEquals(List.of(), FitSchema.errors(run.out()));
+    Path pdf = dir.resolve("out/pack.pdf");
+    Poppler.run(
+        dir,
+        "pdftoppm",
+        "-r",
+        "" + PER_INCH,
+        "-gray",
+        "-png",
+        "-singlefile",
+        pdf.toString(),
+        dir.resolve("page").toString());
+    BufferedImage page = ImageIO.read(new File(dir.resolve("page") + ".png"));
+    JsonNode sheet = new ObjectMapper().readTree(run.out()).path("sheets").get(0);
+    List<double[]> lines = new ArrayList<>();
+    int callouts = 0;
+    for (JsonNode flat : sheet.path("placements")) {
+      for (JsonNode callout : flat.path("callouts")) {
+        double[] line = points(callout.path("leader"));
+        assertEquals(callout.path("x").asDouble(), line[0], 1e-5);
+        assertEquals(callout.path("y").asDouble(), line[1], 1e-5);
+        double dark = darkShare(page, line);
+        assertTrue(dark > 0.97, callout.path("callout").asText() + ": " + dark);
+        for (double[] other : lines) {
+          assertFalse(crosses(line, other), callout.path("callout").asText());
+        }
+        lines.add(line);
+        callouts++;
+      }
+    }
+    assertEquals(2 * count, callouts);
+  }
+
+  /** The share of spots along a line that have a dark pixel within one pixel. */
+  private static double darkShare(BufferedImage page, double[] line) {
+    int dark = 0;
+    int all = 0;
+    for (int i = 2; i < line.length; i += 2) {
+      double length = Math.hypot(line[i] - line[i - 2], line[i + 1] - line[i - 1]);
+      for (double at = 1; at < length - 1; at += 0.5) {
+        double t = at / length;
+        double x = (line[i - 2] + t * (line[i] - line[i - 2])) * PER_INCH / 72;
+        double y = (line[i - 1] + t * (line[i + 1] - line[i - 1])) * PER_INCH / 72;
+        boolean found = false;
+        for (int dx = -1; dx <= 1; dx++) {
+          for (int dy = -1; dy <= 1; dy++) {
+            int px = Math.min(page.getWidth() - 1, Math.max(0, (int) Math.floor(x) + dx));
+            int py = Math.min(page.getHeight() - 1, Math.max(0, (int) Math.floor(y) + dy));
+            found |= (page.getRGB(px, py) & 255) < 170;
+          }
+        }
+        dark += found ? 1 : 0;
+        all++;
+      }
+    }
+    return all == 0 ? 1 : dark / (double) all;
+  }
+
+  @Test
+  void tooManyCalloutsAndUnknownWordsAreOneMessage() throws Exception {
+    Run many = fit("noble", 41, "auto");
+    assertEquals(2, many.code());
+    assertTrue(many.err().contains("41 callouts of one flat; expected at most 40"), many.err());
+    Files.delete(dir.resolve("front.svg"));
+    Files.delete(dir.resolve("back.svg"));
+    Run sideways = fit("noble", 2, "sideways");
+    assertEquals(2, sideways.code());
+    assertTrue(sideways.err().contains("sideways"), sideways.err());
+  }
+
+  @Test
+  void noneLeavesThemToOtherPrograms() throws IOException, Exception {
+    Run run = fit("noble", 3, "none");
+    assertTrue(run.code() == 0 || run.code() == 3, run.err());
+    JsonNode sheet = new ObjectMapper().readTree(run.out()).path("sheets").get(0);
+    JsonNode callout = sheet.path("placements").get(0).path("callouts").get(0);
+    assertTrue(callout.has("x") && !callout.has("leader"), callout.toString());
+  }
+}
