@@ -15,6 +15,7 @@ import dev.placket.layout.solve.Fitter;
 import dev.placket.layout.solve.FurtherSheets;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -47,8 +48,8 @@ public final class Planner {
 
   /**
    * As {@link #plan(FitRequest)}, where flats offer several footprints: those with which the common
-   * scale is largest, or hardly smaller. The bound of the fit is that of all footprints. One search
-   * for each choice.
+   * scale is largest, or hardly smaller if more of the order is kept. The bound of the fit is that
+   * of all footprints. One search for each choice.
    *
    * @param request the sheet, the flats and the rules
    * @param shapes one or more footprints for some of the flats, by id, preferred ones first
@@ -60,7 +61,23 @@ public final class Planner {
    */
   public static ShapedOutcome plan(
       FitRequest request, Map<String, List<FlatShape>> shapes, double share) {
-    ChooseShapes.Choice choice = ChooseShapes.of(request, shapes, share);
+    ShapedOutcome best = null;
+    long least = Long.MAX_VALUE;
+    for (ChooseShapes.Choice choice : ChooseShapes.of(request, shapes, share)) {
+      ShapedOutcome made = shaped(choice);
+      long relaxed =
+          made.outcome() instanceof Fit fit
+              ? fit.order().stream().filter(o -> !o.kept()).count()
+              : least;
+      if (best == null || relaxed < least) {
+        best = made;
+        least = relaxed;
+      }
+    }
+    return Objects.requireNonNull(best);
+  }
+
+  private static ShapedOutcome shaped(ChooseShapes.Choice choice) {
     Outcome outcome = plan(choice.request());
     if (outcome instanceof Fit fit) {
       Proof own = fit.proof();

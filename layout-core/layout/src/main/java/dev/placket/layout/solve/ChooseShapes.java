@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +22,9 @@ import org.jspecify.annotations.Nullable;
 public final class ChooseShapes {
   /** Most choices that are tried. */
   public static final int MOST = 729;
+
+  /** Most choices that are offered. */
+  private static final int OFFERED = 3;
 
   /** Scales that differ by less are one. */
   private static final double ROUNDING = 1e-9;
@@ -39,7 +43,7 @@ public final class ChooseShapes {
   private final List<List<FlatShape>> lists = new ArrayList<>();
 
   /**
-   * The best choice.
+   * A choice.
    *
    * @param request the request with these footprints
    * @param shapes their numbers by the flats' ids
@@ -65,7 +69,8 @@ public final class ChooseShapes {
   }
 
   /**
-   * The footprints with which the common scale is largest. One fit for each choice.
+   * The footprints with which the common scale is largest, or smaller by the share at most: those
+   * that the lists name first, a few of them. One fit for each choice.
    *
    * @param request flats and sheet
    * @param shapes one or more footprints for some of the flats, by id
@@ -73,11 +78,12 @@ public final class ChooseShapes {
    * @throws IllegalArgumentException if a list is empty, none of a list suits its flat, or there
    *     are more than {@link #MOST} choices
    */
-  public static Choice of(FitRequest request, Map<String, List<FlatShape>> shapes, double share) {
+  public static List<Choice> of(
+      FitRequest request, Map<String, List<FlatShape>> shapes, double share) {
     return new ChooseShapes(request, shapes, share).run();
   }
 
-  private Choice run() {
+  private List<Choice> run() {
     long choices = 1;
     for (List<FlatShape> list : lists) {
       choices *= list.size();
@@ -107,13 +113,18 @@ public final class ChooseShapes {
     }
     double most = found.stream().mapToDouble(Found::scale).max().orElse(0);
     double least = most * (1 - Math.max(share, ROUNDING));
-    int[] chosen =
+    List<int[]> chosen =
         found.stream()
             .filter(f -> f.scale() >= least)
-            .min(Comparator.comparingInt(Found::depth).thenComparing(f -> -f.scale()))
+            .sorted(Comparator.comparingInt(Found::depth).thenComparing(f -> -f.scale()))
             .map(Found::choice)
-            .orElse(first);
-    return new Choice(java.util.Objects.requireNonNull(with(chosen)), numbers(chosen), bound);
+            .limit(OFFERED)
+            .toList();
+    List<Choice> offered = new ArrayList<>();
+    for (int[] choice : chosen.isEmpty() ? List.of(first) : chosen) {
+      offered.add(new Choice(Objects.requireNonNull(with(choice)), numbers(choice), bound));
+    }
+    return offered;
   }
 
   private static double bound(Outcome outcome) {
