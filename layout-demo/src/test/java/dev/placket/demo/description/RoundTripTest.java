@@ -204,8 +204,11 @@ class RoundTripTest {
   private static Arbitrary<PackTable> tables() {
     Arbitrary<List<PackColumn>> columns =
         Combinators.combine(
-                words(), tracks().injectNull(0.5),
-                Arbitraries.of(PackColumn.Align.class).injectNull(0.5), flags())
+                words(),
+                tracks().injectNull(0.5),
+                Arbitraries.of(PackColumn.Align.class).injectNull(0.5),
+                flags(),
+                flags())
             .as(PackColumn::new)
             .list()
             .ofMinSize(1)

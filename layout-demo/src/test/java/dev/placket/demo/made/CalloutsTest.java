@@ -172,6 +172,37 @@ class CalloutsTest {
   }
 
   @Test
+  void calloutsWithoutRoomAreNamedWithACure() throws Exception {
+    Files.writeString(
+        dir.resolve("front.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 90 90'>"
+            + "<path id='hem' d='M9 9H80V80H9Z'/></svg>");
+    Path pack = dir.resolve("pack.yaml");
+    // 60 by 70 mm with margins of 10: the square of 40 mm fits, a label beside it does not.
+    Files.writeString(
+        pack,
+        """
+        format: placket-pack/1
+        paper: {width: 70mm, height: 80mm}
+        margins: 10mm
+        sheets:
+          flat:
+            name: Flat
+            areas: [views]
+            windows: {views: }
+            flats:
+              front:
+                file: front.svg
+                role: front
+                callouts: {c: {point: hem, text: A hem that is turned twice}}
+        """);
+    Run run = Run.of("fit", pack, "--out", dir.resolve("out"));
+    assertEquals(4, run.code(), run.err());
+    assertTrue(run.err().contains("no room for the callouts of front"), run.err());
+    assertTrue(run.err().contains("set 'leaders: none'"), run.err());
+  }
+
+  @Test
   void noneLeavesThemToOtherPrograms() throws IOException, Exception {
     Run run = fit("noble", 3, "none");
     assertTrue(run.code() == 0 || run.code() == 3, run.err());

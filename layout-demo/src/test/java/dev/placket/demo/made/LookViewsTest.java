@@ -88,6 +88,9 @@ class LookViewsTest {
         String role = placements.get(i).path("role").asText();
         if (Set.of("front", "back", "inside").contains(role)) {
           all = all == null ? ink.get(i) : all.createUnion(ink.get(i));
+          for (JsonNode callout : placements.get(i).path("callouts")) {
+            all = all.createUnion(Figures.stated(callout.path("label")));
+          }
         }
       }
       double across = all.getWidth() / window.getWidth();

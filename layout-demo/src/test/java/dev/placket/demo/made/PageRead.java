@@ -25,6 +25,9 @@ import org.apache.pdfbox.util.Vector;
 
 /** The ruling and the text of a page as its PDF states them, in millimetres from the top left. */
 final class PageRead extends PDFGraphicsStreamEngine {
+  /** What is laid under text is larger, in millimetres. */
+  private static final double LEAST_TINT = 2;
+
   private static final double MM = 25.4 / 72;
 
   /** Glyphs farther apart than this share of the em begin another run. */
@@ -198,6 +201,11 @@ final class PageRead extends PDFGraphicsStreamEngine {
   public void fillPath(int rule) throws IOException {
     if (forms == 0 && path.getCurrentPoint() != null) {
       Rectangle2D box = path.getBounds2D();
+      if (Math.max(box.getWidth(), box.getHeight()) * MM < LEAST_TINT) {
+        // The dot of a leader, or the white round it.
+        path.reset();
+        return;
+      }
       Point2D from = fromTop(box.getMinX(), box.getMaxY());
       tints.add(
           new Tint(

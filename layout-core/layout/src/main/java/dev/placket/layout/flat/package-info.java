@@ -6,7 +6,8 @@
  * caption states it on the sheet.
  *
  * <p><b>What does not scale is stated apart</b> ({@code Surround}): captions keep their size when
- * the drawing grows, so a footprint is not proportional to the scale.
+ * the drawing grows, so a footprint is not proportional to the scale. A flat may offer several
+ * footprints ({@code FlatShape}), of which a fit takes one.
  */
 @NullMarked
 package dev.placket.layout.flat;

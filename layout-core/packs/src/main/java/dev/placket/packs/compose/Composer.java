@@ -60,7 +60,8 @@ public final class Composer {
       SheetFrame frame = SheetFrame.of(e.getKey(), e.getValue(), described);
       if (frame != null) {
         SheetTables tables = new SheetTables(described, files, lettering, text, shrunk, mostRows);
-        plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables));
+        MarkedRows marks = new MarkedRows(described, e.getKey(), e.getValue());
+        plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables, marks));
       }
     }
   }

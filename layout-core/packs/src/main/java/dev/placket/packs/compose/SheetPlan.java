@@ -34,7 +34,8 @@ record SheetPlan(
     Set<String> rowFlats,
     int flowing) {
 
-  static SheetPlan of(String id, PackSheet sheet, SheetFrame frame, SheetTables tables) {
+  static SheetPlan of(
+      String id, PackSheet sheet, SheetFrame frame, SheetTables tables, MarkedRows marks) {
     Map<String, TablePiece> first = new LinkedHashMap<>();
     List<Map.Entry<String, TablePiece>> further = new ArrayList<>();
     sheet
@@ -45,6 +46,9 @@ record SheetPlan(
               Rect area = frame.body().areas().get(name);
               PackTable filled = tables.filled(said, path);
               TableText text = filled == null ? null : tables.text(filled, path);
+              if (filled != null) {
+                marks.check(filled, path);
+              }
               if (area == null || filled == null || text == null) {
                 return;
               }
@@ -58,6 +62,7 @@ record SheetPlan(
                 }
               }
             });
+    marks.checkCallouts();
     Set<String> rowFlats = new HashSet<>();
     Stream.concat(first.values().stream(), further.stream().map(Map.Entry::getValue))
         .forEach(p -> p.windows().forEach(w -> rowFlats.add(w.flat())));

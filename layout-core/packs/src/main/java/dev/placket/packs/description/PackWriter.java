@@ -172,6 +172,7 @@ public final class PackWriter {
     put(m, "width", c.width(), Spelled::track);
     put(m, "align", c.align(), Spelled::word);
     m.put("windows", c.windows());
+    m.put("marks", c.marks());
     return m;
   }
 

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
 final class TableReader {
   private static final List<String> KEYS =
       List.of("columns", "rows", "csv", "sample", "size", "least", "window-row");
-  private static final List<String> COLUMN = List.of("heading", "width", "align", "windows");
+  private static final List<String> COLUMN =
+      List.of("heading", "width", "align", "windows", "marks");
   private static final Map<String, PackColumn.Align> ALIGNS =
       Spelled.words(PackColumn.Align.values());
 
@@ -57,7 +58,8 @@ final class TableReader {
         values.words(e.need("heading"), Words.NONE),
         values.track(e.get("width")),
         values.choice(e.get("align"), ALIGNS, "the alignment"),
-        values.flag(e.get("windows"), false));
+        values.flag(e.get("windows"), false),
+        values.flag(e.get("marks"), false));
   }
 
   private List<Words> row(PackNode node, List<PackColumn> columns) {

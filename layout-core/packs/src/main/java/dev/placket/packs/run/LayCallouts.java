@@ -111,6 +111,16 @@ record LayCallouts(Lettering lettering) {
             lettering);
   }
 
+  /** That only the callouts keep the flats from having room. */
+  static Fault noRoom(List<FlatSet.Item> items) {
+    String named = String.join(", ", shapes(items).keySet());
+    return Fault.content(
+            "", "there is no room for the callouts of " + named + " beside the drawing")
+        .remedy("shorten their texts, or use marks without text")
+        .remedy("reduce the minimum size of " + named)
+        .remedy("set 'leaders: none'");
+  }
+
   /** Why the callouts cannot be drawn. */
   Fault fault(List<PlacedFlat> flats) {
     boolean straight = styles(flats).contains(LeaderStyle.STRAIGHT);

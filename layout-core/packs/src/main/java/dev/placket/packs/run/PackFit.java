@@ -112,6 +112,17 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     return all;
   }
 
+  /** Whether the flats of a sheet with callouts have room without them. */
+  private static boolean fitsBare(One one, FlatSet all) {
+    ComposedSheet sheet = one.sheet();
+    if (LayCallouts.shapes(sheet.items()).isEmpty()) {
+      return false;
+    }
+    FitRequest bare =
+        FitRequest.of(sheet.page().sheet(), all.flats(), sheet.spacing()).withRules(sheet.rules());
+    return Planner.attempt(bare) instanceof Fit;
+  }
+
   private static SheetResult result(One one, List<Fault> noRoom, Lettering lettering, Units units) {
     ComposedSheet sheet = one.sheet();
     FitRequest request = one.request();
@@ -121,7 +132,10 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     }
     FlatSet all = new FlatSet(sheet.items(), sheet.ratios());
     if (outcome instanceof Conflict conflict) {
-      List<Fault> faults = new ArrayList<>(NoRoomText.faults(request, conflict, all, units));
+      List<Fault> faults =
+          fitsBare(one, all)
+              ? new ArrayList<>(List.of(LayCallouts.noRoom(sheet.items())))
+              : new ArrayList<>(NoRoomText.faults(request, conflict, all, units));
       faults.set(0, faults.get(0).in("sheet " + one.id() + " (" + sheet.name() + ")"));
       noRoom.addAll(faults);
       return SheetResult.noRoom(one.id(), request, new NoRoom(conflict, Map.of()));
