@@ -105,6 +105,14 @@ public final class PdfDrawing implements Drawing {
         .orElse(null);
   }
 
+  /**
+   * What keeps a document that takes the page over from conforming to PDF/A-2 (ISO 19005-2), as in
+   * {@code DeviceCMYK}; null if nothing was found.
+   */
+  public @Nullable String archiveFault() {
+    return open.measured().archiveFault();
+  }
+
   /** The page, to be placed in another document as it is: without annotations and hidden layers. */
   public PDPage page() {
     return open.page();

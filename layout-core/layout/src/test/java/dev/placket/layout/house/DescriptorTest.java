@@ -37,7 +37,8 @@ class DescriptorTest {
   @Test
   void exportsWhatIsMeantToAll() {
     Set<String> meant = new TreeSet<>();
-    for (String name : Set.of("check", "density", "fit", "flat", "plan", "sheet", "units")) {
+    for (String name :
+        Set.of("callout", "check", "density", "fit", "flat", "plan", "sheet", "units")) {
       meant.add("dev.placket.layout." + name);
     }
     Set<String> exported =

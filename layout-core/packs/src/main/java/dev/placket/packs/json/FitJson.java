@@ -88,6 +88,16 @@ public final class FitJson {
     json.writeEndObject();
     densityTargets(targets);
     WeightJson.write(json, weight);
+    if (weight != null) {
+      json.writeArrayFieldStart("conformsTo");
+      if (sheets.stream()
+          .flatMap(s -> s.flats().stream())
+          .allMatch(f -> f.archiveFault() == null)) {
+        json.writeString("PDF/A-2a");
+        json.writeString("PDF/UA-1");
+      }
+      json.writeEndArray();
+    }
     json.writeArrayFieldStart("sheets");
     for (SheetResult sheet : sheets) {
       sheet(sheet);

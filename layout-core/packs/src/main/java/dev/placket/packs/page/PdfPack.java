@@ -2,6 +2,7 @@ package dev.placket.packs.page;
 
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.text.Xml;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -9,6 +10,7 @@ import java.util.List;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /**
@@ -17,6 +19,33 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  */
 public final class PdfPack {
   private static final double PREVIEW_PER_INCH = 110;
+
+  /** PDF/A-2a (ISO 19005-2) and PDF/UA-1 (ISO 14289-1), with the schema of the latter. */
+  private static final String CLAIMS =
+      """
+      <rdf:Description rdf:about="" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/">
+      <pdfaid:part>2</pdfaid:part><pdfaid:conformance>A</pdfaid:conformance>
+      </rdf:Description>
+      <rdf:Description rdf:about="" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+      <pdfuaid:part>1</pdfuaid:part>
+      </rdf:Description>
+      <rdf:Description rdf:about=""
+       xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/"
+       xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#"
+       xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#">
+      <pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType="Resource">
+      <pdfaSchema:schema>PDF/UA identification</pdfaSchema:schema>
+      <pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>
+      <pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>
+      <pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType="Resource">
+      <pdfaProperty:name>part</pdfaProperty:name>
+      <pdfaProperty:valueType>Integer</pdfaProperty:valueType>
+      <pdfaProperty:category>internal</pdfaProperty:category>
+      <pdfaProperty:description>The part of ISO 14289</pdfaProperty:description>
+      </rdf:li></rdf:Seq></pdfaSchema:property>
+      </rdf:li></rdf:Bag></pdfaExtension:schemas>
+      </rdf:Description>
+      """;
 
   private final String title;
   private final List<String> languages;
@@ -52,8 +81,9 @@ public final class PdfPack {
 
   /** The PDF of all pages in their order. */
   public byte[] pdf(List<Filled> pages) throws IOException {
+    boolean claims = pages.stream().flatMap(p -> p.flats().stream()).allMatch(PdfPack::conforms);
     try (PDDocument document = new PDDocument()) {
-      describe(document);
+      describe(document, claims);
       Tags tags = new Tags(document);
       Fonts fonts = new Fonts(document);
       PlacedPages placed = new PlacedPages(document);
@@ -83,7 +113,11 @@ public final class PdfPack {
     return PagePicture.pixels(paper, PREVIEW_PER_INCH, most);
   }
 
-  private void describe(PDDocument document) throws IOException {
+  private static boolean conforms(Inked flat) {
+    return !(flat.art() instanceof Art.PdfPart part) || part.drawing().archiveFault() == null;
+  }
+
+  private void describe(PDDocument document, boolean claims) throws IOException {
     document.setVersion(1.7f);
     document.getDocumentInformation().setTitle(title);
     document.getDocumentInformation().setProducer("Placket");
@@ -93,12 +127,19 @@ public final class PdfPack {
     viewer.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
     document.getDocumentCatalog().setViewerPreferences(viewer);
     PDMetadata metadata = new PDMetadata(document);
-    metadata.importXMPMetadata(xmp().getBytes(StandardCharsets.UTF_8));
+    metadata.importXMPMetadata(xmp(claims).getBytes(StandardCharsets.UTF_8));
     metadata.getCOSObject().removeItem(COSName.FILTER);
     document.getDocumentCatalog().setMetadata(metadata);
+    PDOutputIntent screen =
+        new PDOutputIntent(document, new ByteArrayInputStream(SrgbProfile.bytes()));
+    screen.setInfo(SrgbProfile.NAME);
+    screen.setOutputCondition(SrgbProfile.NAME);
+    screen.setOutputConditionIdentifier(SrgbProfile.NAME);
+    screen.setRegistryName("http://www.color.org");
+    document.getDocumentCatalog().addOutputIntent(screen);
   }
 
-  private String xmp() {
+  private String xmp(boolean claims) {
     String safe = Xml.escaped(title);
     return """
         <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
@@ -108,10 +149,10 @@ public final class PdfPack {
         <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
         <dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>
         </rdf:Description>
-        </rdf:RDF>
+        %s</rdf:RDF>
         </x:xmpmeta>
         <?xpacket end="r"?>
         """
-        .formatted(safe, languages.get(0));
+        .formatted(safe, languages.get(0), claims ? CLAIMS : "");
   }
 }

@@ -131,6 +131,11 @@ public record PlacedFlat(
     return item.file().picture() instanceof PdfDrawing page ? page.coarsest() : null;
   }
 
+  /** What keeps the pack from conforming to PDF/A-2; null if this flat does not. */
+  public @Nullable String archiveFault() {
+    return item.file().picture() instanceof PdfDrawing page ? page.archiveFault() : null;
+  }
+
   /** This flat with other pixels embedded. */
   PlacedFlat with(RasterPrint other) {
     return new PlacedFlat(item, placement, target, other, callouts);

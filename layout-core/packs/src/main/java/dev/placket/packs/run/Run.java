@@ -19,6 +19,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The one way from a composition to the files of a pack: place, prepare, draw, report, write. */
 record Run(Composition composition, RunOptions how, Lettering lettering) {
@@ -85,8 +86,20 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
         pack.read(),
         pack.unnamed(),
         results,
-        pack.notes(),
+        Stream.concat(pack.notes().stream(), claim(results).stream()).toList(),
         kept.weight());
+  }
+
+  /** Why the PDF does not claim to conform to the standards for archives; none if it does. */
+  private static List<String> claim(List<SheetResult> results) {
+    return results.stream()
+        .flatMap(r -> r.flats().stream())
+        .filter(f -> f.archiveFault() != null)
+        .map(f -> f.item().file().name() + " (" + f.archiveFault() + ")")
+        .distinct()
+        .map(f -> "PDF/A-2a and PDF/UA-1: not claimed, because of " + f + ".")
+        .limit(1)
+        .toList();
   }
 
   /** The ruled and lettered pages with what lies on them. */

@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A page of a PDF, measured, with the document that it belongs to.
@@ -47,6 +48,7 @@ public record OpenPage(
    * @param ground what lies behind it
    * @param fine the finest things on it
    * @param images its pictures of pixels, in the order of drawing
+   * @param archiveFault what it may not bring into a PDF/A-2; null for nothing
    */
   public record Measured(
       ViewBox size,
@@ -55,7 +57,8 @@ public record OpenPage(
       InkedBox grounded,
       Ground ground,
       FineDetail fine,
-      List<PlacedImage> images) {
+      List<PlacedImage> images,
+      @Nullable String archiveFault) {
     /** Copies the list. */
     public Measured {
       images = List.copyOf(images);

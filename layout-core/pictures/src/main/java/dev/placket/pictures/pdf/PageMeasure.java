@@ -52,6 +52,7 @@ final class PageMeasure extends PDFGraphicsStreamEngine {
   private final InkBoxes ink;
   private final List<PlacedImage> images = new ArrayList<>();
   private final GeneralPath path = new GeneralPath();
+  private final ArchiveFaults archive = new ArchiveFaults();
   private int clipRule = -1;
   private double line = Double.POSITIVE_INFINITY;
   private double lettering = Double.POSITIVE_INFINITY;
@@ -72,7 +73,13 @@ final class PageMeasure extends PDFGraphicsStreamEngine {
   }
 
   void run() throws IOException {
+    archive.resources(getPage());
     processPage(getPage());
+  }
+
+  /** What the page may not bring into a PDF/A-2; null for nothing. */
+  @Nullable String archiveFault() {
+    return archive.first();
   }
 
   InkBoxes ink() {
@@ -94,6 +101,7 @@ final class PageMeasure extends PDFGraphicsStreamEngine {
   @Override
   protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
     steps.next(operator.getName());
+    archive.operator(operator.getName(), operands, getGraphicsStackSize());
     if (getLevel() > DEEPEST) {
       throw new IOException("its forms lie more than " + DEEPEST + " deep inside one another");
     }
@@ -241,6 +249,7 @@ final class PageMeasure extends PDFGraphicsStreamEngine {
   @Override
   protected void showFontGlyph(Matrix at, PDFont font, int code, Vector displacement)
       throws IOException {
+    archive.glyph(font, code);
     RenderingMode mode = getGraphicsState().getTextState().getRenderingMode();
     if (!mode.isFill() && !mode.isStroke()) {
       return;

@@ -208,7 +208,8 @@ public final class PdfFile {
             InkBoxes.inked(Objects.requireNonNull(measure.ink().withGround())),
             measure.ink().ground(),
             measure.fine(),
-            measure.images());
+            measure.images(),
+            measure.archiveFault());
     OpenPage open =
         new OpenPage(
             called, document, index, page, limits.steps(), measured, notes(original, visible));
