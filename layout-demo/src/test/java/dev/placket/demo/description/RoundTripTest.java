@@ -293,7 +293,9 @@ class RoundTripTest {
             Combinators.combine(places, places)
                 .as((x, y) -> new PackPoint(new PlanePoint(x, y), null)));
     Arbitrary<PackCallout> callouts =
-        Combinators.combine(names(), words(), Arbitraries.of("", "1", "D2")).as(PackCallout::new);
+        Combinators.combine(
+                names(), words(), Arbitraries.of("", "1", "D2"), Arbitraries.of("", "collar"))
+            .as(PackCallout::new);
     return Combinators.combine(named(points), named(callouts)).as(PackSpots::new);
   }
 

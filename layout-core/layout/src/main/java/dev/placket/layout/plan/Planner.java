@@ -6,6 +6,7 @@ import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
+import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Outcome;
 import dev.placket.layout.fit.Proof;
 import dev.placket.layout.flat.FlatShape;
@@ -67,7 +68,7 @@ public final class Planner {
       ShapedOutcome made = shaped(choice);
       long relaxed =
           made.outcome() instanceof Fit fit
-              ? fit.order().stream().filter(o -> !o.kept()).count()
+              ? fit.order().stream().filter(o -> !o.kept() && o.wish() != OrderWish.BALANCE).count()
               : least;
       if (best == null || relaxed < least) {
         best = made;

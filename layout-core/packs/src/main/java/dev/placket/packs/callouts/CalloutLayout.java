@@ -108,12 +108,14 @@ public final class CalloutLayout {
     double ring = set.ring();
     double port = at.top() + set.port();
     List<TextRun> runs = new ArrayList<>();
-    PlanePoint middle = null;
+    Rect round = null;
     double inner = edge;
     if (ring > 0) {
-      middle = new PlanePoint(edge + toward * ring / 2, port);
+      double middle = edge + toward * ring / 2;
+      double half = SetCallout.RING.pt() / 2;
+      round = new Rect(middle - ring / 2, port - half, middle + ring / 2, port + half);
       double width = lettering.width(set.mark(), SetCallout.CAPITALS);
-      double left = middle.x() - width / 2;
+      double left = middle - width / 2;
       double base = port + SetCallout.CAPITALS.pt() / 2;
       runs.addAll(lettering.line(set.mark(), left, base, SetCallout.CAPITALS, false));
       inner = edge + toward * (ring + SetCallout.AFTER_RING.pt());
@@ -128,7 +130,7 @@ public final class CalloutLayout {
     double outer = edge + toward * set.width();
     Rect box =
         new Rect(Math.min(edge, outer), at.top(), Math.max(edge, outer), at.top() + set.height());
-    return new LaidText(set.id(), box, shortened(at.leader(), ring > 0), runs, middle);
+    return new LaidText(set.id(), box, shortened(at.leader(), ring > 0), runs, round);
   }
 
   /** A leader that leads to text ends a little before it. */

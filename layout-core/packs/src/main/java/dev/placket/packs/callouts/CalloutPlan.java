@@ -8,6 +8,7 @@ import dev.placket.layout.units.Length;
 import dev.placket.packs.text.Lettering;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -59,13 +60,26 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
       for (Said s : said) {
         set.add(SetCallout.of(s.id, s.point, s.mark, s.text, room.pt(), lettering));
       }
-      for (CalloutSides sides : CalloutSides.values()) {
+      for (CalloutSides sides : sides(flat, set)) {
         if (sides != CalloutSides.BOTH || set.size() > 1) {
           options.add(option(flat, sides, set));
         }
       }
     }
     return new CalloutPlan(style, options.stream().distinct().toList());
+  }
+
+  /** Both sides, then the one that most spots are nearer to. */
+  private static List<CalloutSides> sides(Flat flat, List<SetCallout> set) {
+    double middle = (flat.ink().left() + flat.ink().right()) / 2;
+    double mean =
+        set.stream()
+            .mapToDouble(c -> Objects.requireNonNull(flat.points().get(c.point())).x())
+            .average()
+            .orElse(middle);
+    return mean < middle
+        ? List.of(CalloutSides.BOTH, CalloutSides.LEFT, CalloutSides.RIGHT)
+        : List.of(CalloutSides.BOTH, CalloutSides.RIGHT, CalloutSides.LEFT);
   }
 
   private static CalloutOption option(Flat flat, CalloutSides sides, List<SetCallout> set) {

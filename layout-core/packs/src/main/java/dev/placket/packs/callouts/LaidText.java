@@ -13,18 +13,15 @@ import org.jspecify.annotations.Nullable;
  * @param box the label: text and ring
  * @param leader from the spot to the label: two points, or three where it bends
  * @param runs the text, and what stands in the ring
- * @param ring the middle of its ring; null without one
+ * @param ring the box of its ring, whose ends are round; null without one
  */
 public record LaidText(
-    String id, Rect box, List<PlanePoint> leader, List<TextRun> runs, @Nullable PlanePoint ring) {
+    String id, Rect box, List<PlanePoint> leader, List<TextRun> runs, @Nullable Rect ring) {
   /** The width of leaders and rings: a thin line of ISO 128. */
   public static final double LINE_MM = 0.18;
 
   /** Across the dot at a spot. */
   public static final double DOT_MM = 1;
-
-  /** Across a ring. */
-  public static final double RING_MM = SetCallout.RING.mm();
 
   /** Copies the lists. */
   public LaidText {

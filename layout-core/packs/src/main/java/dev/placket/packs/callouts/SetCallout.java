@@ -11,16 +11,26 @@ import java.util.List;
  * @param point the point of the flat that it belongs to
  * @param mark what stands in a ring before the text; empty for no ring
  * @param lines the text; none where the ring stands alone
+ * @param ring the width of its ring; 0 without one
  * @param width of the widest line, with the ring
  * @param height of all lines
  */
 public record SetCallout(
-    String id, String point, String mark, List<String> lines, double width, double height) {
+    String id,
+    String point,
+    String mark,
+    List<String> lines,
+    double ring,
+    double width,
+    double height) {
   /** The height of capitals: the usual step of ISO 3098 for text on drawings. */
   static final Length CAPITALS = Lettering.VALUE;
 
-  /** Across a ring. */
+  /** How high a ring is; it is wider where its mark is. */
   static final Length RING = Length.mm(5);
+
+  /** From the letters of a mark to the ends of its ring. */
+  private static final Length BESIDE_MARK = Length.mm(1.2);
 
   /** From a ring to the text. */
   static final Length AFTER_RING = Length.mm(1);
@@ -41,10 +51,10 @@ public record SetCallout(
    */
   static SetCallout of(
       String id, String point, String mark, String text, double room, Lettering lettering) {
-    double ring = mark.isEmpty() ? 0 : RING.pt();
+    double letters = lettering.width(mark, CAPITALS) + 2 * BESIDE_MARK.pt();
+    double ring = mark.isEmpty() ? 0 : Math.max(RING.pt(), letters);
     double before = mark.isEmpty() || text.isBlank() ? ring : ring + AFTER_RING.pt();
-    List<String> lines =
-        text.isBlank() ? List.of() : lettering.wrapHard(text, CAPITALS, room - before);
+    List<String> lines = text.isBlank() ? List.of() : lettering.wrap(text, CAPITALS, room - before);
     double widest = 0;
     for (String line : lines) {
       widest = Math.max(widest, lettering.width(line, CAPITALS));
@@ -52,16 +62,13 @@ public record SetCallout(
     double further = Math.max(0, lines.size() - 1) * lettering.leading(CAPITALS).pt();
     double tall = lines.isEmpty() ? 0 : CAPITALS.pt() + further + DESCENT.pt();
     double first = mark.isEmpty() ? 0 : Math.max(0, RING.pt() - CAPITALS.pt()) / 2;
-    return new SetCallout(id, point, mark, lines, before + widest, Math.max(ring, first + tall));
+    double high = mark.isEmpty() ? 0 : RING.pt();
+    return new SetCallout(
+        id, point, mark, lines, ring, before + widest, Math.max(high, first + tall));
   }
 
   /** How far below its top the middle of its first line, and of its ring, is. */
   double port() {
     return mark.isEmpty() ? CAPITALS.pt() / 2 : RING.pt() / 2;
-  }
-
-  /** How much of its width the ring takes. */
-  double ring() {
-    return mark.isEmpty() ? 0 : RING.pt();
   }
 }

@@ -128,11 +128,12 @@ public final class Composer {
     List<SheetPlan> all = flowing(more);
     int count = sheets(more);
     List<ComposedSheet> sheets = new ArrayList<>();
+    FlatSetter coded = flats.with(DetailCodes.of(described, all));
     for (SheetPlan plan : all) {
       for (int page = 0; page < plan.pages(); page++) {
         PackText own = text.onSheet(ofSheet(plan, sheets.size() + 1, count));
         CellSetter cells = new CellSetter(described, lettering, own, shrunk);
-        sheets.add(new SheetMaker(described, plan, page, cells, flats, own).make());
+        sheets.add(new SheetMaker(described, plan, page, cells, coded, own).make());
       }
     }
     described.faults().refuse();

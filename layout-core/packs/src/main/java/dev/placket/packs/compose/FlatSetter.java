@@ -41,6 +41,7 @@ final class FlatSetter {
   private final DensityTargets targets;
   private final boolean allowSoft;
   private final SpotSetter spots;
+  private final DetailCodes codes;
 
   FlatSetter(
       Described described,
@@ -48,12 +49,28 @@ final class FlatSetter {
       Lettering lettering,
       DensityTargets targets,
       boolean allowSoft) {
+    this(described, files, lettering, targets, allowSoft, DetailCodes.NONE);
+  }
+
+  private FlatSetter(
+      Described described,
+      FlatFiles files,
+      Lettering lettering,
+      DensityTargets targets,
+      boolean allowSoft,
+      DetailCodes codes) {
+    this.codes = codes;
     this.described = described;
     this.files = files;
     this.lettering = lettering;
     this.targets = targets;
     this.allowSoft = allowSoft;
-    this.spots = new SpotSetter(described);
+    this.spots = new SpotSetter(described, codes);
+  }
+
+  /** This setter where callouts name details. */
+  FlatSetter with(DetailCodes other) {
+    return new FlatSetter(described, files, lettering, targets, allowSoft, other);
   }
 
   /**
@@ -259,13 +276,12 @@ final class FlatSetter {
       Read read, boolean inRow, @Nullable ScaleLine scale, PackText text) {
     PackFlat said = read.flat();
     boolean none = said.caption() == null ? inRow : said.caption().blank();
-    if (none) {
+    String code = codes.code(read.id());
+    if (none && code.isEmpty()) {
       return FlatCaption.NONE;
     }
-    String name =
-        said.caption() == null
-            ? title(said, text)
-            : text.setBeside(said.caption(), read.path() + "/caption");
+    String plain = none ? "" : name(said, read.path(), text);
+    String name = code.isEmpty() ? plain : (code + "  " + plain).strip();
     String note = text.setLines(said.note(), read.path() + "/note");
     String fault = lettering.fault(name + "\n" + note);
     if (fault != null) {
@@ -273,6 +289,12 @@ final class FlatSetter {
       return null;
     }
     return FlatCaption.of(name, note, scale, CaptionRoom.USUAL.of(said.role()), lettering);
+  }
+
+  private static String name(PackFlat said, String path, PackText text) {
+    return said.caption() == null
+        ? title(said, text)
+        : text.setBeside(said.caption(), path + "/caption");
   }
 
   private static String title(PackFlat said, PackText text) {

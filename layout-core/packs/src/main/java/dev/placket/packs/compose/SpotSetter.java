@@ -6,24 +6,30 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.callouts.CalloutPlan;
 import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackCallout;
 import dev.placket.packs.description.PackLeaders;
 import dev.placket.packs.description.PackPoint;
+import dev.placket.packs.description.Words;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.FlatSpots;
+import dev.placket.packs.language.StockPhrase;
 import dev.placket.packs.text.Lettering;
 import dev.placket.pictures.Drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the spots of a flat that are pointed at; slips are noted. */
 final class SpotSetter {
   private final Described described;
+  private final DetailCodes codes;
 
-  SpotSetter(Described described) {
+  SpotSetter(Described described, DetailCodes codes) {
     this.described = described;
+    this.codes = codes;
   }
 
   /** The elements of the drawing and, before them, the points that the description names. */
@@ -108,7 +114,7 @@ final class SpotSetter {
               }
               String said = text.beside(callout.text(), path + "/text");
               callouts.add(new FlatSpots.Callout(id, callout.point(), said));
-              String lines = text.setLines(callout.text(), path + "/text");
+              String lines = lines(callout, path, text);
               String fault = lettering.fault(lines + "\n" + callout.mark());
               if (fault != null) {
                 add(path, fault, "letters that one of the fonts has");
@@ -125,6 +131,28 @@ final class SpotSetter {
     }
     List<String> named = new ArrayList<>(read.flat().spots().points().keySet());
     return new FlatSpots(named, callouts, plan(flat, toDraw, leaders, lettering));
+  }
+
+  /** Its own text, or the name of the detail that it is about; then the sheet of that detail. */
+  private String lines(PackCallout callout, String path, PackText text) {
+    String own = text.setLines(callout.text(), path + "/text");
+    DetailCodes.Place there = codes.places().get(callout.detail());
+    if (there == null) {
+      return own;
+    }
+    Words caption = there.flat().caption();
+    String name =
+        own.isBlank() && caption != null ? text.setLines(caption, there.path() + "/caption") : own;
+    if (path.startsWith("sheets/" + there.sheet() + "/")) {
+      return name;
+    }
+    Integer number = there.number();
+    String sheet =
+        number == null
+            ? text.setBeside(
+                Objects.requireNonNull(described.pack().sheets().get(there.sheet())).name(), path)
+            : text.phrases().beside(StockPhrase.SHEET) + " " + number;
+    return name.isBlank() ? sheet : name + "\n" + sheet;
   }
 
   private static @Nullable CalloutPlan plan(

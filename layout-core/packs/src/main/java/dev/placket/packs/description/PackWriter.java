@@ -216,6 +216,9 @@ public final class PackWriter {
     if (!c.mark().isEmpty()) {
       m.put("mark", c.mark());
     }
+    if (!c.detail().isEmpty()) {
+      m.put("detail", c.detail());
+    }
     m.put("text", words(c.text()));
     return m;
   }

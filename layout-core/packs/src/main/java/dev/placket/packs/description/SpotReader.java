@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads what of a flat is pointed at. */
 final class SpotReader {
   private static final List<String> POINT = List.of("x", "y", "element");
-  private static final List<String> CALLOUT = List.of("point", "text", "mark");
+  private static final List<String> CALLOUT = List.of("point", "text", "mark", "detail");
 
   private final NodeValues values;
 
@@ -45,6 +45,7 @@ final class SpotReader {
     return new PackCallout(
         values.text(e.need("point"), ""),
         values.words(text, Words.NONE),
-        mark == null ? "" : values.text(mark, ""));
+        mark == null ? "" : values.text(mark, ""),
+        values.text(e.get("detail"), ""));
   }
 }

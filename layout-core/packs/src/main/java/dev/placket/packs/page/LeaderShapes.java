@@ -2,11 +2,13 @@ package dev.placket.packs.page;
 
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.PlanePoint;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.LaidText;
 import java.awt.BasicStroke;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.RoundRectangle2D;
 
 /** What is drawn of a callout beside its text, in points on the sheet, y down. */
 final class LeaderShapes {
@@ -16,7 +18,6 @@ final class LeaderShapes {
   private static final double HALO = Length.mm(0.3).pt();
 
   private static final double DOT = Length.mm(LaidText.DOT_MM).pt();
-  private static final double RING = Length.mm(LaidText.RING_MM).pt();
 
   private LeaderShapes() {}
 
@@ -32,9 +33,13 @@ final class LeaderShapes {
     for (PlanePoint p : callout.leader().subList(1, callout.leader().size())) {
       path.lineTo(p.x(), p.y());
     }
-    PlanePoint ring = callout.ring();
+    Rect ring = callout.ring();
     if (ring != null) {
-      path.append(circle(ring, RING - LINE), false);
+      double high = ring.height() - LINE;
+      path.append(
+          new RoundRectangle2D.Double(
+              ring.left() + LINE / 2, ring.top() + LINE / 2, ring.width() - LINE, high, high, high),
+          false);
     }
     return path;
   }

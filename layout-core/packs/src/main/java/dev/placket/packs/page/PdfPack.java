@@ -11,6 +11,9 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /**
@@ -92,6 +95,9 @@ public final class PdfPack {
         new PdfPage(document, each.page(), fonts, tags, placed, spans)
             .draw(each.page(), each.flats());
       }
+      if (pages.size() > 1) {
+        bookmarks(document, pages);
+      }
       document.setDocumentId(ContentId.of(document, title));
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       document.save(bytes);
@@ -111,6 +117,20 @@ public final class PdfPack {
   /** The pixels that the preview of a sheet of this paper has, where it has at most so many. */
   public static long previewPixels(PaperSize paper, long most) {
     return PagePicture.pixels(paper, PREVIEW_PER_INCH, most);
+  }
+
+  /** One for each sheet, by its name. */
+  private static void bookmarks(PDDocument document, List<Filled> pages) {
+    PDDocumentOutline outline = new PDDocumentOutline();
+    for (int i = 0; i < pages.size(); i++) {
+      PDPageFitDestination to = new PDPageFitDestination();
+      to.setPage(document.getPage(i));
+      PDOutlineItem item = new PDOutlineItem();
+      item.setTitle(pages.get(i).page().sheet().name());
+      item.setDestination(to);
+      outline.addLast(item);
+    }
+    document.getDocumentCatalog().setDocumentOutline(outline);
   }
 
   private static boolean conforms(Inked flat) {
