@@ -289,9 +289,14 @@ class RoundTripTest {
     Arbitrary<Double> places = Arbitraries.doubles().between(-900, 900).ofScale(6);
     Arbitrary<PackPoint> points =
         Arbitraries.oneOf(
-            names().map(element -> new PackPoint(null, element)),
+            names().map(element -> new PackPoint(null, element, null)),
             Combinators.combine(places, places)
-                .as((x, y) -> new PackPoint(new PlanePoint(x, y), null)));
+                .as((x, y) -> new PackPoint(new PlanePoint(x, y), null, null)),
+            Combinators.combine(places, places, names())
+                .as((x, y, element) -> new PackPoint(new PlanePoint(x, y), element, null)),
+            Combinators.combine(
+                    Arbitraries.integers().between(0, 100), Arbitraries.integers().between(0, 100))
+                .as((x, y) -> new PackPoint(null, null, new PlanePoint(x / 100.0, y / 100.0))));
     Arbitrary<PackCallout> callouts =
         Combinators.combine(
                 names(), words(), Arbitraries.of("", "1", "D2"), Arbitraries.of("", "collar"))

@@ -108,7 +108,19 @@ class SchemaTest {
                 + " callouts: {c1: {point: p1, text: {en: Tab}}}");
     assertEquals(List.of(), errors(spots));
     assertTrue(readerTakes(spots));
-    for (String wrong : List.of("{x: 50}", "{x: 50, y: 2, element: waist}", "{x: fifty, y: 2}")) {
+    for (String right : List.of("{element: waist, x: 2, y: 3}", "{across: 5%, down: 50.5%}")) {
+      String text = spots.replace("{x: 50, y: -2.5}", right);
+      assertEquals(List.of(), errors(text));
+      assertTrue(readerTakes(text), right);
+    }
+    for (String wrong :
+        List.of(
+            "{x: 50}",
+            "{element: waist, x: 2}",
+            "{element: waist, across: 5%, down: 5%}",
+            "{x: 1, y: 2, across: 5%, down: 5%}",
+            "{across: 5, down: 5%}",
+            "{x: fifty, y: 2}")) {
       String text = spots.replace("{x: 50, y: -2.5}", wrong);
       assertFalse(errors(text).isEmpty(), "the schema takes " + wrong);
       assertFalse(readerTakes(text), "the reader takes " + wrong);

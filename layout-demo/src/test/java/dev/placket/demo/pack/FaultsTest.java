@@ -52,7 +52,7 @@ class FaultsTest {
         "cloth: {file | front: {file | the flat 'front' again",
         "width: 40mm, height | width: 400mm, height | a corner larger than its window",
         "note: bar tacks 10 | level: waste | nearest is 'waist'",
-        "note: bar tacks 10 | points: {p1: {x: 1}} | either x and y, or element",
+        "note: bar tacks 10 | points: {p1: {x: 1}} | x and y, element, or across and down",
         "note: bar tacks 10 | points: {p1: {x: 5000, y: 1}} | a point beside what is drawn",
         "note: bar tacks 10 | points: {p1: {element: waste}} | nearest is 'waist'",
         "note: bar tacks 10 | callouts: {c1: {point: waste, text: Tab}} | nearest is 'waist'",

@@ -58,6 +58,26 @@ class SpotsTest {
     assertEquals(List.of(), FitSchema.errors(json));
   }
 
+  /**
+   * The ink is 84 by 104 units, its middle is the waist: a quarter across is 21 units left of it.
+   */
+  @Test
+  void areGivenByShareOrByTheirWayFromAnElement() throws IOException {
+    Run run =
+        fit(with("points: {tab: {across: 25%, down: 75%}, belt: {element: waist, x: -21, y: 26}}"));
+    assertEquals(0, run.code(), run.err());
+    String json = Files.readString(dir.resolve("out/fit.json"));
+    JsonNode front =
+        new ObjectMapper().readTree(json).path("sheets").get(0).path("placements").get(0);
+    at(front, front.path("points").get(0), "point", "tab", 0.25, 0.75);
+    at(front, front.path("points").get(1), "point", "belt", 0.25, 0.75);
+    Run both = fit(with("points: {tab: {across: 25%, x: 3}}"));
+    assertEquals(2, both.code());
+    assertTrue(both.err().contains("expected x and y, element, or across and down"), both.err());
+    Run more = fit(with("points: {tab: {across: 101%, down: 3%}}"));
+    assertTrue(more.err().contains("a percentage, as in 25%"), more.err());
+  }
+
   private static void at(
       JsonNode flat, JsonNode spot, String key, String id, double across, double down) {
     JsonNode ink = flat.path("inkedBox");

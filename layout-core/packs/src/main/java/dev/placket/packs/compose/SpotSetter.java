@@ -43,15 +43,22 @@ final class SpotSetter {
         .forEach(
             (id, point) -> {
               String path = read.path() + "/points/" + id;
-              PlanePoint at = at(point, drawn, path);
-              if (at != null && inside(at, FlatSet.ink(read.picture(), read.flat().role()), path)) {
+              InkedBox ink = FlatSet.ink(read.picture(), read.flat().role());
+              PlanePoint at = at(point, drawn, ink, path);
+              if (at != null && inside(at, ink, path)) {
                 all.put(id, at);
               }
             });
     return all;
   }
 
-  private @Nullable PlanePoint at(PackPoint point, Map<String, PlanePoint> drawn, String path) {
+  private @Nullable PlanePoint at(
+      PackPoint point, Map<String, PlanePoint> drawn, InkedBox ink, String path) {
+    PlanePoint share = point.share();
+    if (share != null) {
+      return new PlanePoint(
+          ink.left() + share.x() * ink.width(), ink.top() + share.y() * ink.height());
+    }
     String element = point.element();
     if (element == null) {
       return point.at();
@@ -68,7 +75,10 @@ final class SpotSetter {
               element,
               drawn.keySet());
     }
-    return found;
+    PlanePoint by = point.at();
+    return found == null || by == null
+        ? found
+        : new PlanePoint(found.x() + by.x(), found.y() + by.y());
   }
 
   private boolean inside(PlanePoint at, InkedBox ink, String path) {

@@ -110,6 +110,17 @@ final class NodeValues {
     return null;
   }
 
+  /** A share written as a percentage of 0 to 100. */
+  @Nullable Double percent(PackNode node) {
+    String text = text(node, "");
+    String digits = text.endsWith("%") ? text.substring(0, text.length() - 1) : "";
+    if (NUMBER.matcher(digits).matches() && Double.parseDouble(digits) <= 100) {
+      return Double.parseDouble(digits) / 100;
+    }
+    faults.add(node.mark(), node.what(), "a percentage, as in 25%");
+    return null;
+  }
+
   boolean flag(@Nullable PackNode node, boolean otherwise) {
     Boolean chosen = choice(node, Map.of("true", true, "false", false), "yes or no");
     return chosen == null ? otherwise : chosen;

@@ -6,6 +6,7 @@ import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextBlock;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -207,7 +208,13 @@ public final class PackWriter {
     put(m, "element", p.element(), e -> e);
     put(m, "x", p.at(), at -> at.x());
     put(m, "y", p.at(), at -> at.y());
+    put(m, "across", p.share(), share -> percent(share.x()));
+    put(m, "down", p.share(), share -> percent(share.y()));
     return m;
+  }
+
+  private static String percent(double share) {
+    return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString() + "%";
   }
 
   private static Map<String, Object> callout(PackCallout c) {

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads what of a flat is pointed at. */
 final class SpotReader {
-  private static final List<String> POINT = List.of("x", "y", "element");
+  private static final List<String> POINT = List.of("x", "y", "element", "across", "down");
   private static final List<String> CALLOUT = List.of("point", "text", "mark", "detail");
 
   private final NodeValues values;
@@ -17,25 +17,39 @@ final class SpotReader {
 
   PackSpots spots(@Nullable PackNode points, @Nullable PackNode callouts) {
     return new PackSpots(
-        values.named(points, "x and y, or element", this::point),
+        values.named(points, "x and y, element, or across and down", this::point),
         values.named(callouts, "point and text", this::callout));
   }
 
   private @Nullable PackPoint point(String id, PackNode node) {
     Entries e = new Entries(node, "point " + id, POINT, values.faults());
     PackNode named = e.get("element");
-    PackNode across = e.get("x");
-    PackNode down = e.get("y");
-    if (named != null && across == null && down == null) {
-      return new PackPoint(null, values.text(named, ""));
-    }
-    if (named != null || across == null || down == null) {
-      values.faults().add(node.mark(), "the point '" + id + "'", "either x and y, or element");
+    PackNode x = e.get("x");
+    PackNode y = e.get("y");
+    PackNode across = e.get("across");
+    PackNode down = e.get("down");
+    boolean shares = across != null && down != null;
+    boolean place = x != null && y != null;
+    boolean whole = place == (x != null || y != null) && shares == (across != null || down != null);
+    if (!whole || shares && (place || named != null) || !shares && !place && named == null) {
+      values
+          .faults()
+          .add(node.mark(), "the point '" + id + "'", "x and y, element, or across and down");
       return null;
     }
-    Double x = values.coordinate(across);
-    Double y = values.coordinate(down);
-    return x == null || y == null ? null : new PackPoint(new PlanePoint(x, y), null);
+    if (across != null && down != null) {
+      PlanePoint share = at(values.percent(across), values.percent(down));
+      return share == null ? null : new PackPoint(null, null, share);
+    }
+    PlanePoint at = x != null && y != null ? at(values.coordinate(x), values.coordinate(y)) : null;
+    if (named != null) {
+      return new PackPoint(at, values.text(named, ""), null);
+    }
+    return at == null ? null : new PackPoint(at, null, null);
+  }
+
+  private static @Nullable PlanePoint at(@Nullable Double x, @Nullable Double y) {
+    return x == null || y == null ? null : new PlanePoint(x, y);
   }
 
   private PackCallout callout(String id, PackNode node) {
