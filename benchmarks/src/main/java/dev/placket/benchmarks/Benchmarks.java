@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
       CompareCommand.class,
       RandomCommand.class,
       LinesCommand.class,
+      CalloutsCommand.class,
       OrderCommand.class,
       JmhCommand.class,
       ColdCommand.class,
