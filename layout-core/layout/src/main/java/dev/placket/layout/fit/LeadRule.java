@@ -12,7 +12,10 @@ public enum LeadRule {
   DETAILS_UNDER_VIEWS("details under views"),
   /** The front is left of the back or above it, apart by the gap on that axis. */
   FRONT_BEFORE_BACK("front before back"),
-  /** Swatches, and steps, are read in the order given; see {@link ReadingOrder#isListed}. */
+  /**
+   * Flats of a list, swatches, and steps, are read in the order given; see {@link
+   * ReadingOrder#isListed}.
+   */
   LISTED_IN_ORDER("listed in order");
 
   /** All in force: how a spec pack is read. */

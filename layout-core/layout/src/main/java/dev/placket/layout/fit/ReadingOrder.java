@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Which flats of one role do not stand on the sheet in the order in which they were given.
+ * Which flats of one role or list do not stand on the sheet in the order in which they were given.
  *
  * <p>A flat stands before another if it lies wholly above it, or left of it without the other lying
- * wholly above. Footprints count, so captions do. Views are not compared.
+ * wholly above. Footprints count, so captions do. Views are compared within a list alone.
  *
  * @param breaks the pairs out of order, in the order of the request
  * @param inColumns whether all stand in order where columns are read one after the other: above, or
@@ -29,18 +29,24 @@ public record ReadingOrder(List<OutOfOrder> breaks, boolean inColumns) {
    */
   public record OutOfOrder(String first, String second) {}
 
-  /** Whether the order of two flats matters: no views, of one role and in the same windows. */
+  /** Whether the order of two flats matters: of one list, or of one role and no views. */
   public static boolean matters(Flat a, Flat b) {
-    return !a.role().isView() && a.role() == b.role() && a.windows().equals(b.windows());
+    boolean alike = !a.role().isView() && a.role() == b.role();
+    return a.windows().equals(b.windows()) && (areOfOneList(a, b) || alike);
+  }
+
+  private static boolean areOfOneList(Flat a, Flat b) {
+    return a.list() != null && a.list().equals(b.list());
   }
 
   /**
-   * Whether the order of two flats is a rule: swatches and steps belong to lists that are printed
-   * in their order. A flat that is held where it is stands there by request.
+   * Whether the order of two flats is a rule: flats of one list, and swatches and steps, belong to
+   * lists that are printed in their order. A flat that is held where it is stands there by request.
    */
   public static boolean isListed(Flat a, Flat b) {
+    boolean unlisted = a.list() == null && b.list() == null;
     return matters(a, b)
-        && (a.role() == Role.SWATCH || a.role() == Role.STEP)
+        && (areOfOneList(a, b) || unlisted && (a.role() == Role.SWATCH || a.role() == Role.STEP))
         && !a.held().any()
         && !b.held().any();
   }

@@ -27,7 +27,7 @@ public record Requirement(Kind kind, List<String> of) {
     DETAILS_UNDER_VIEWS,
     /** The front stands before the back. */
     FRONT_BEFORE_BACK,
-    /** Swatches and steps stand in the order given. */
+    /** Flats of a list, swatches and steps stand in the order given. */
     LISTED_IN_ORDER,
     /** Part of a placement is held. */
     HELD

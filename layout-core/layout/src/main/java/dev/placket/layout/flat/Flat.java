@@ -30,6 +30,7 @@ public final class Flat {
   private final Map<String, PlanePoint> points;
   private final @Nullable String levelOn;
   private final boolean mayFlow;
+  private final @Nullable String list;
 
   private Flat(Builder b) {
     id = b.id;
@@ -45,6 +46,7 @@ public final class Flat {
     points = Collections.unmodifiableMap(new TreeMap<>(b.points));
     levelOn = b.levelOn;
     mayFlow = b.mayFlow;
+    list = b.list;
     if (!(share > 0) || !Double.isFinite(share)) {
       throw new IllegalArgumentException(
           "flat " + id + ": the share of the front's size is above zero, not " + share);
@@ -127,6 +129,15 @@ public final class Flat {
     return mayFlow;
   }
 
+  /**
+   * The list that it belongs to, whose flats are read in their order, whatever their roles, as
+   * colourways of one drawing; null for none. Swatches and steps without one are lists of their
+   * own.
+   */
+  public @Nullable String list() {
+    return list;
+  }
+
   /** The height, in drawing units, on which this flat lines up with other views. */
   public double levelHeight() {
     PlanePoint p = levelOn == null ? null : points.get(levelOn);
@@ -205,6 +216,13 @@ public final class Flat {
     return new Flat(b);
   }
 
+  /** This flat in a list whose flats are read in their order. */
+  public Flat withList(String name) {
+    Builder b = new Builder(this);
+    b.list = name;
+    return new Flat(b);
+  }
+
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof Flat that && parts().equals(that.parts());
@@ -234,7 +252,8 @@ public final class Flat {
         unitLength,
         points,
         levelOn,
-        mayFlow);
+        mayFlow,
+        list);
   }
 
   /** The parts while they are being stated. */
@@ -252,6 +271,7 @@ public final class Flat {
     Map<String, PlanePoint> points = Map.of();
     @Nullable String levelOn;
     boolean mayFlow;
+    @Nullable String list;
 
     Builder(String id, Role role, InkedBox ink) {
       this.id = id;
@@ -272,6 +292,7 @@ public final class Flat {
       points = flat.points;
       levelOn = flat.levelOn;
       mayFlow = flat.mayFlow;
+      list = flat.list;
     }
   }
 }

@@ -56,6 +56,38 @@ class ListedOrderTest {
     }
   }
 
+  /** Colourways are fronts, all of one drawing: nothing but the list tells them apart. */
+  @Test
+  void frontsOfAListStandInItsOrder() {
+    for (int n = 2; n <= 6; n++) {
+      List<Flat> flats = new ArrayList<>();
+      for (int i = 0; i < n; i++) {
+        Flat front = Flat.of("k" + i, Role.FRONT, InkedBox.ofSize(90, 110)).withGroup("ways", 1);
+        flats.add(front.withList("colourways"));
+      }
+      FitRequest request =
+          request(flats).withRules(LeadRule.FRONT_BEFORE_BACK.takenFrom(LeadRule.ALL));
+      Fit fit = (Fit) Fitter.fit(request);
+      assertEquals(List.of(), Referee.check(request, fit), n + " colourways");
+      List<Placement> read = new ArrayList<>(fit.placements());
+      // Rows from the top, from the left: as a person reads.
+      read.sort(
+          java.util.Comparator.comparingDouble((Placement p) -> p.top().doubleValue())
+              .thenComparingDouble(p -> p.left().doubleValue()));
+      assertEquals(
+          flats.stream().map(Flat::id).toList(), read.stream().map(Placement::flat).toList());
+      List<Flat> turned = new ArrayList<>(flats);
+      Collections.reverse(turned);
+      List<Placement> other = new ArrayList<>(fit.placements());
+      Collections.reverse(other);
+      Fit wrong = new Fit(other, fit.proof(), fit.order(), fit.levels());
+      assertEquals(
+          "listed in order",
+          Referee.check(request.withFlats(turned), wrong).get(0).rule(),
+          "the referee refuses the order turned round");
+    }
+  }
+
   /** Its bound covers all arrangements in order, and no arrangement without the rule is smaller. */
   @Test
   void costsWhatItMust() {

@@ -85,7 +85,9 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
               inRow ? PackLeaders.NONE : sheet.leaders(),
               text);
       if (item != null) {
-        items.add(sheet.further() && !inRow ? mayGoOn(item) : item);
+        String list = Colourways.list(r, read);
+        FlatSet.Item listed = list == null ? item : listed(item, list);
+        items.add(sheet.further() && !inRow ? mayGoOn(listed) : listed);
         if (item.flat().group() != null) {
           ratios.put(r.id(), item.flat().group().ratio());
         }
@@ -97,6 +99,10 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
     List<FlatSet.Item> all =
         FlatSet.besideFront(items, id -> Objects.requireNonNull(here.get(id)).least() == null);
     return new SheetFlats(all, ratios, trueSize);
+  }
+
+  private static FlatSet.Item listed(FlatSet.Item item, String list) {
+    return new FlatSet.Item(item.file(), item.flat().withList(list), item.caption(), item.spots());
   }
 
   /** Views stay where they are; so does what is held. */
