@@ -50,6 +50,7 @@ public final class FitJson {
    * @param limits under what printed sizes a thing counts as too fine
    * @param weight what the pack weighs; null where no weight is kept
    * @param sheets the sheets in order
+   * @param files names of the files of the run; none where none are written
    */
   public static byte[] bytes(
       String title,
@@ -57,7 +58,8 @@ public final class FitJson {
       DensityTargets targets,
       PrintLimits limits,
       @Nullable PackWeight weight,
-      List<SheetResult> sheets)
+      List<SheetResult> sheets,
+      List<String> files)
       throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (JsonGenerator json = PlainCharacters.factory().createGenerator(bytes)) {
@@ -65,7 +67,7 @@ public final class FitJson {
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
       json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
-      new FitJson(json, limits).write(title, fields, targets, weight, sheets);
+      new FitJson(json, limits).write(title, fields, targets, weight, sheets, files);
     }
     bytes.write('\n');
     return bytes.toByteArray();
@@ -76,7 +78,8 @@ public final class FitJson {
       Map<String, String> fields,
       DensityTargets targets,
       @Nullable PackWeight weight,
-      List<SheetResult> sheets)
+      List<SheetResult> sheets,
+      List<String> files)
       throws IOException {
     json.writeStartObject();
     json.writeStringField("format", "placket-fit/1");
@@ -87,6 +90,13 @@ public final class FitJson {
     }
     json.writeEndObject();
     densityTargets(targets);
+    if (!files.isEmpty()) {
+      json.writeArrayFieldStart(EarlierFiles.FIELD);
+      for (String file : files) {
+        json.writeString(file);
+      }
+      json.writeEndArray();
+    }
     WeightJson.write(json, weight);
     if (weight != null) {
       json.writeArrayFieldStart("conformsTo");

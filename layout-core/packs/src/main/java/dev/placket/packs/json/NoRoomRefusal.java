@@ -39,7 +39,8 @@ public final class NoRoomRefusal extends Refusal {
       return new NoRoomRefusal(
           faults(),
           sheets,
-          FitJson.bytes(title, fields, DensityTargets.DEFAULT, PrintLimits.DEFAULT, null, sheets));
+          FitJson.bytes(
+              title, fields, DensityTargets.DEFAULT, PrintLimits.DEFAULT, null, sheets, List.of()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

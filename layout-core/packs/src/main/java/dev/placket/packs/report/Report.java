@@ -121,6 +121,10 @@ public final class Report {
         account.made().written() ? "Written to " : "Checked only, nothing written. Files for ";
     lines.wrapped("", written + account.made().folder() + ":");
     account.made().names().forEach(n -> lines.wrapped(INDENT, n));
+    if (!account.made().removed().isEmpty()) {
+      String removed = String.join(", ", account.made().removed());
+      lines.wrapped("", "Removed, since this run has no such sheet: " + removed + ".");
+    }
   }
 
   private void next() {

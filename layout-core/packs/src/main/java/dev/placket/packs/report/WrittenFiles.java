@@ -12,11 +12,19 @@ import java.util.List;
  * @param mainBytes the size of that file
  * @param page the name of the report page
  * @param written whether they are written; in a check they are not
+ * @param removed names of files of an earlier run that this one does not write again
  */
 public record WrittenFiles(
-    Path folder, List<String> names, String main, long mainBytes, String page, boolean written) {
-  /** Copies the list. */
+    Path folder,
+    List<String> names,
+    String main,
+    long mainBytes,
+    String page,
+    boolean written,
+    List<String> removed) {
+  /** Copies the lists. */
   public WrittenFiles {
     names = List.copyOf(names);
+    removed = List.copyOf(removed);
   }
 }

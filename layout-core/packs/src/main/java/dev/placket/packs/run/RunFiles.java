@@ -2,6 +2,7 @@ package dev.placket.packs.run;
 
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.json.EarlierFiles;
 import dev.placket.packs.json.FitJson;
 import dev.placket.packs.output.Outputs;
 import dev.placket.packs.refusal.Refusal;
@@ -14,6 +15,7 @@ import dev.placket.packs.report.WrittenFiles;
 import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -108,7 +110,10 @@ public record RunFiles(
       throws Refusal {
     ReportOptions reporting = how.reporting();
     boolean written = !how.check();
-    WrittenFiles made = new WrittenFiles(out, names(), main, mainFile.length, report, written);
+    List<String> stale =
+        overwrite && written ? EarlierFiles.stale(out, names()) : List.<String>of();
+    WrittenFiles made =
+        new WrittenFiles(out, names(), main, mainFile.length, report, written, stale);
     ReportContent account = ReportContent.of(findings, reporting, made);
     try {
       byte[] json =
@@ -118,7 +123,8 @@ public record RunFiles(
               DensityTargets.DEFAULT,
               reporting.limits(),
               findings.weight(),
-              findings.sheets());
+              findings.sheets(),
+              names());
       Map<String, byte[]> files = new LinkedHashMap<>();
       files.put(main, mainFile);
       for (int i = 0; i < previews.size(); i++) {
@@ -131,6 +137,9 @@ public record RunFiles(
       files.put(JSON, json);
       if (written) {
         new Outputs(out, overwrite).write(files);
+        for (String name : stale) {
+          Files.deleteIfExists(out.resolve(name));
+        }
       }
       return new RunResult(account, json);
     } catch (IOException e) {
