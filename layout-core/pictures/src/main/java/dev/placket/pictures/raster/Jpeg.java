@@ -72,8 +72,9 @@ final class Jpeg {
   static List<PictureNote> profileNotes(byte[] jpeg, int components) {
     byte[] profile = JpegCopy.profile(jpeg);
     if (components == 4) {
+      JpegInks inks = JpegInks.of(jpeg);
       String found =
-          JpegInks.of(jpeg) != null
+          inks != null && inks.hasProfile()
               ? ", converted to sRGB by the profile in the file"
               : (profile == null ? " and states no profile" : " with a profile that cannot be used")
                   + ", so its colours are approximate; export it in sRGB";

@@ -11,8 +11,9 @@ import javax.imageio.ImageReader;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Brings a JPEG in printing colours into sRGB by its own profile. The decoder drops profiles that
- * lead only one way, from inks to colours, and then guesses the colours.
+ * Brings a JPEG in printing colours into sRGB: by its own profile, or without one as if each ink
+ * took its share of the light. The decoder drops profiles that lead only one way, from inks to
+ * colours, and would look for a profile of the machine.
  */
 final class JpegInks {
   private static final int INKS = 4;
@@ -20,28 +21,33 @@ final class JpegInks {
   /** Of Adobe's segment: luminance, chrominance and black instead of four inks. */
   private static final int YCCK = 2;
 
-  private final ColorConvertOp op;
+  private final @Nullable ColorConvertOp op;
   private final boolean ycck;
 
-  private JpegInks(ColorSpace inks, boolean ycck) {
-    this.op = new ColorConvertOp(inks, ColorSpace.getInstance(ColorSpace.CS_sRGB), null);
+  private JpegInks(@Nullable ColorSpace inks, boolean ycck) {
+    ColorSpace screen = ColorSpace.getInstance(ColorSpace.CS_sRGB);
+    this.op = inks == null ? null : new ColorConvertOp(inks, screen, null);
     this.ycck = ycck;
   }
 
   /**
    * How the inks of a file become colours.
    *
-   * @return null without a usable profile for four inks, or without Adobe's segment, which states
-   *     how the inks are stored
+   * @return null without four inks, or without Adobe's segment, which states how they are stored
    */
   static @Nullable JpegInks of(byte[] jpeg) {
     byte[] profile = JpegCopy.profile(jpeg);
     int transform = JpegCopy.adobeTransform(jpeg);
-    if (profile == null || transform < 0 || JpegCopy.components(jpeg) != INKS) {
+    if (transform < 0 || JpegCopy.components(jpeg) != INKS) {
       return null;
     }
-    ColorSpace space = ColourProfile.space(profile, INKS);
-    return space == null ? null : new JpegInks(space, transform == YCCK);
+    ColorSpace space = profile == null ? null : ColourProfile.space(profile, INKS);
+    return new JpegInks(space, transform == YCCK);
+  }
+
+  /** Whether the file has a profile that leads from its inks to colours. */
+  boolean hasProfile() {
+    return op != null;
   }
 
   BufferedImage read(ImageReader reader, ImageReadParam param) throws IOException {
@@ -60,11 +66,26 @@ final class JpegInks {
       for (int i = 0; i < row.length; i += INKS) {
         inks(row, i);
       }
-      inks.setPixels(0, 0, w, 1, row);
-      op.filter(inks, colours);
-      image.getRaster().setPixels(0, y, w, 1, colours.getPixels(0, 0, w, 1, rgb));
+      if (op == null) {
+        shares(row, rgb);
+      } else {
+        inks.setPixels(0, 0, w, 1, row);
+        op.filter(inks, colours);
+        colours.getPixels(0, 0, w, 1, rgb);
+      }
+      image.getRaster().setPixels(0, y, w, 1, rgb);
     }
     return image;
+  }
+
+  /** Light that is left after one ink and black. */
+  private static void shares(int[] row, int[] rgb) {
+    for (int i = 0; i < row.length / INKS; i++) {
+      int light = 255 - row[INKS * i + 3];
+      for (int c = 0; c < 3; c++) {
+        rgb[3 * i + c] = ((255 - row[INKS * i + c]) * light + 127) / 255;
+      }
+    }
   }
 
   /** Such files store 255 for no ink; of luminance and chrominance they store the inks. */

@@ -207,4 +207,19 @@ class JpegProfileTest {
     assertTrue(read.notes().toString().contains("states no profile"), read.notes()::toString);
     assertNull(read.jpeg());
   }
+
+  /** By hand: what is left of 255 after cyan 60, and of that after black 5, is 191; and so on. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 2})
+  void withoutAProfileEachInkTakesItsShare(int transform) throws Exception {
+    int[][] inks = {{60, 20, 10, 5}, {0, 0, 0, 0}, {255, 0, 0, 128}};
+    BufferedImage image = read(JpegWriter.cmyk(inks, transform)).image();
+    int[][] rgb = {{191, 230, 240}, {255, 255, 255}, {0, 127, 127}};
+    for (int i = 0; i < rgb.length; i++) {
+      int pixel = image.getRGB(16 * i + 8, 8);
+      assertEquals(rgb[i][0], pixel >> 16 & 255, 3);
+      assertEquals(rgb[i][1], pixel >> 8 & 255, 3);
+      assertEquals(rgb[i][2], pixel & 255, 3);
+    }
+  }
 }
