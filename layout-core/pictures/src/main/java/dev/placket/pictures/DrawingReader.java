@@ -11,7 +11,6 @@ import dev.placket.pictures.fault.ErrorText;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.ReadLimit;
 import dev.placket.pictures.shape.InkBoxes;
-import dev.placket.pictures.shape.PathBounds;
 import dev.placket.pictures.shape.TooManyCrossings;
 import dev.placket.pictures.svg.Audit;
 import dev.placket.pictures.svg.bridge.PaintOrder;
@@ -24,6 +23,7 @@ import dev.placket.pictures.svg.measure.DrawingWork;
 import dev.placket.pictures.svg.measure.DrawnBounds;
 import dev.placket.pictures.svg.measure.FineDashes;
 import dev.placket.pictures.svg.measure.FineParts;
+import dev.placket.pictures.svg.measure.GeometryBox;
 import dev.placket.pictures.svg.mend.PaintMending;
 import dev.placket.pictures.svg.parse.PlainReferences;
 import dev.placket.pictures.svg.parse.References;
@@ -266,11 +266,7 @@ final class DrawingReader {
   private static @Nullable PlanePoint centre(GraphicsNode node, AffineTransform toUnits) {
     AffineTransform at = new AffineTransform(toUnits);
     at.concatenate(node.getGlobalTransform());
-    Rectangle2D b = node.getGeometryBounds();
-    if (b == null || !Double.isFinite(b.getWidth() + b.getHeight())) {
-      return null;
-    }
-    Rectangle2D there = PathBounds.of(at.createTransformedShape(b));
+    Rectangle2D there = GeometryBox.of(node, at);
     return there == null ? null : new PlanePoint(there.getCenterX(), there.getCenterY());
   }
 

@@ -13,6 +13,7 @@ import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PictureSource;
 import dev.placket.pictures.base.ReadLimits;
 import dev.placket.pictures.base.ViewBox;
+import dev.placket.pictures.raster.MemorySource;
 import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
@@ -200,5 +201,22 @@ class DrawingTest {
   @Test
   void otherXmlIsRefused() {
     refused("<html><body/></html>");
+  }
+
+  /** By hand: a quadratic curve reaches half-way to its control point, so to 30, not to 60. */
+  @Test
+  void theMiddleOfACurveIsThatOfWhatIsDrawn() throws PictureException {
+    String svg =
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 100 100'><g id='hem'"
+            + " transform='translate(10 20)'><path d='M0 0Q20 60 40 0' fill='none' stroke='#000'/>"
+            + "</g></svg>";
+    Drawing drawing =
+        (Drawing)
+            PictureReader.read(
+                new MemorySource("hem.svg", svg.getBytes(StandardCharsets.UTF_8)),
+                ReadLimits.DEFAULT);
+    PlanePoint middle = requireNonNull(drawing.points().get("hem"));
+    assertEquals(30, middle.x(), 1e-4);
+    assertEquals(35, middle.y(), 1e-4);
   }
 }

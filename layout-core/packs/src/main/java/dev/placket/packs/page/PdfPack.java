@@ -2,12 +2,14 @@ package dev.placket.packs.page;
 
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.text.Xml;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
@@ -119,6 +121,27 @@ public final class PdfPack {
     return PagePicture.pixels(paper, PREVIEW_PER_INCH, most);
   }
 
+  /**
+   * Colours are those of sRGB. Written by hand: the library passes a profile through the JDK, of
+   * which each version returns other bytes.
+   */
+  private static PDOutputIntent screen(PDDocument document) throws IOException {
+    COSStream profile = document.getDocument().createCOSStream();
+    profile.setInt(COSName.N, 3);
+    try (OutputStream out = profile.createOutputStream(COSName.FLATE_DECODE)) {
+      out.write(SrgbProfile.bytes());
+    }
+    COSDictionary screen = new COSDictionary();
+    screen.setItem(COSName.TYPE, COSName.OUTPUT_INTENT);
+    screen.setItem(COSName.S, COSName.GTS_PDFA1);
+    screen.setItem(COSName.DEST_OUTPUT_PROFILE, profile);
+    screen.setString(COSName.INFO, SrgbProfile.NAME);
+    screen.setString(COSName.OUTPUT_CONDITION, SrgbProfile.NAME);
+    screen.setString(COSName.OUTPUT_CONDITION_IDENTIFIER, SrgbProfile.NAME);
+    screen.setString(COSName.REGISTRY_NAME, "http://www.color.org");
+    return new PDOutputIntent(screen);
+  }
+
   /** One for each sheet, by its name. */
   private static void bookmarks(PDDocument document, List<Filled> pages) {
     PDDocumentOutline outline = new PDDocumentOutline();
@@ -142,7 +165,7 @@ public final class PdfPack {
     document.getDocumentInformation().setTitle(title);
     document.getDocumentInformation().setProducer("Placket");
     document.getDocumentCatalog().setLanguage(languages.get(0));
-    PDViewerPreferences viewer = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+    PDViewerPreferences viewer = new PDViewerPreferences(new COSDictionary());
     viewer.setDisplayDocTitle(true);
     viewer.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
     document.getDocumentCatalog().setViewerPreferences(viewer);
@@ -150,13 +173,7 @@ public final class PdfPack {
     metadata.importXMPMetadata(xmp(claims).getBytes(StandardCharsets.UTF_8));
     metadata.getCOSObject().removeItem(COSName.FILTER);
     document.getDocumentCatalog().setMetadata(metadata);
-    PDOutputIntent screen =
-        new PDOutputIntent(document, new ByteArrayInputStream(SrgbProfile.bytes()));
-    screen.setInfo(SrgbProfile.NAME);
-    screen.setOutputCondition(SrgbProfile.NAME);
-    screen.setOutputConditionIdentifier(SrgbProfile.NAME);
-    screen.setRegistryName("http://www.color.org");
-    document.getDocumentCatalog().addOutputIntent(screen);
+    document.getDocumentCatalog().addOutputIntent(screen(document));
   }
 
   private String xmp(boolean claims) {
