@@ -216,8 +216,8 @@ public final class Flat {
     return new Flat(b);
   }
 
-  /** This flat in a list whose flats are read in their order. */
-  public Flat withList(String name) {
+  /** This flat in a list whose flats are read in their order; in none for null. */
+  public Flat withList(@Nullable String name) {
     Builder b = new Builder(this);
     b.list = name;
     return new Flat(b);

@@ -53,7 +53,8 @@ final class CarriedAsJson {
       @Nullable Length unitLength,
       Map<String, PlanePoint> points,
       @Nullable String levelOn,
-      boolean mayFlow) {
+      boolean mayFlow,
+      @Nullable String list) {
     @JsonCreator
     FlatParts {}
   }
@@ -75,7 +76,8 @@ final class CarriedAsJson {
               .withLimits(p.limits)
               .withHeld(p.held)
               .withPoints(p.points, p.levelOn)
-              .withMayFlow(p.mayFlow);
+              .withMayFlow(p.mayFlow)
+              .withList(p.list);
       flat = p.group == null ? flat : flat.withGroup(p.group.name(), p.group.ratio());
       return p.unitLength == null ? flat : flat.withUnitLength(p.unitLength);
     }

@@ -50,6 +50,7 @@ class FlatTest {
     assertChanged(h, i, "points");
     assertChanged(i, j, "levelOn");
     assertChanged(j, k, "mayFlow");
+    assertChanged(k, k.withList("colourways"), "list");
   }
 
   private static void assertChanged(Flat from, Flat to, String what)
