@@ -202,6 +202,35 @@ class CalloutsTest {
     assertTrue(run.err().contains("set 'leaders: none'"), run.err());
   }
 
+  /** A part of the drawing that the view cuts off is no spot that anybody sees. */
+  @Test
+  void aSpotBesideTheDrawingIsRefused() throws Exception {
+    Files.writeString(
+        dir.resolve("front.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 90 90'>"
+            + "<path d='M9 9H80V80H9Z'/><path id='far' d='M500 500H510V505Z'/></svg>");
+    Path pack = dir.resolve("pack.yaml");
+    Files.writeString(
+        pack,
+        """
+        format: placket-pack/1
+        sheets:
+          flat:
+            name: Flat
+            areas: [views]
+            windows: {views: }
+            flats:
+              front:
+                file: front.svg
+                role: front
+                callouts: {c: {point: far, text: Far}}
+        """);
+    Run run = Run.of("fit", pack, "--out", dir.resolve("out"));
+    assertEquals(2, run.code(), run.err());
+    assertTrue(run.err().contains("line 11, column"), run.err());
+    assertTrue(run.err().contains("a point beside what is drawn"), run.err());
+  }
+
   @Test
   void noneLeavesThemToOtherPrograms() throws IOException, Exception {
     Run run = fit("noble", 3, "none");

@@ -128,7 +128,7 @@ final class SpotSetter {
               String fault = lettering.fault(lines + "\n" + callout.mark());
               if (fault != null) {
                 add(path, fault, "letters that one of the fonts has");
-              } else if (points.containsKey(callout.point())) {
+              } else if (isSeen(points.get(callout.point()), flat, path)) {
                 toDraw.add(new CalloutPlan.Said(id, callout.point(), callout.mark(), lines));
               }
             });
@@ -141,6 +141,11 @@ final class SpotSetter {
     }
     List<String> named = new ArrayList<>(read.flat().spots().points().keySet());
     return new FlatSpots(named, callouts, plan(flat, toDraw, leaders, lettering));
+  }
+
+  /** Whether a spot lies in what is drawn: a part of the drawing may lie outside of the view. */
+  private boolean isSeen(@Nullable PlanePoint spot, Flat flat, String path) {
+    return spot != null && inside(spot, flat.ink(), path + "/point");
   }
 
   /** Its own text, or the name of the detail that it is about; then the sheet of that detail. */
