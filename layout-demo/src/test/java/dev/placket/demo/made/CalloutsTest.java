@@ -231,6 +231,41 @@ class CalloutsTest {
     assertTrue(run.err().contains("a point beside what is drawn"), run.err());
   }
 
+  private Run flats(int count, String each) throws IOException {
+    Files.writeString(
+        dir.resolve("front.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 90 90'>"
+            + "<path id='hem' d='M9 9H80V80H9Z' fill='none' stroke='#000'/></svg>");
+    StringBuilder text = new StringBuilder("format: placket-pack/1\npaper: A3\nsheets:\n");
+    text.append(
+        "  flat:\n    name: Flat\n    areas: [views]\n    windows: {views: }\n    flats:\n");
+    for (int i = 0; i < count; i++) {
+      text.append(
+          "      f%d: {file: front.svg, role: detail%s}\n".formatted(i, each.replace("#", "" + i)));
+    }
+    Path pack = dir.resolve("pack.yaml");
+    Files.writeString(pack, text);
+    return Run.of("fit", pack, "--out", dir.resolve("out"));
+  }
+
+  /** Six labels of 2.5 mm with gaps are taller than a drawing of 20 mm. */
+  @Test
+  void labelsTallerThanTheLargestDrawingAreNamedWithACure() throws Exception {
+    StringBuilder callouts = new StringBuilder();
+    for (int i = 0; i < 12; i++) {
+      callouts.append(i == 0 ? "" : ", ").append("c#x" + i + ": {point: hem, text: Hem}");
+    }
+    Run run = flats(1, ", greatest: 20mm, callouts: {" + callouts + "}");
+    assertEquals(4, run.code(), run.err());
+    assertTrue(run.err().contains("no room for the callouts of f0"), run.err());
+  }
+
+  @Test
+  void nineFlatsWithCalloutsFitTogether() throws Exception {
+    Run run = flats(9, ", callouts: {c#: {point: hem, mark: 1}, d#: {point: hem, text: Hem}}");
+    assertEquals(0, run.code(), run.err());
+  }
+
   @Test
   void noneLeavesThemToOtherPrograms() throws IOException, Exception {
     Run run = fit("noble", 3, "none");

@@ -30,15 +30,28 @@ record LayCallouts(Lettering lettering) {
   /** What of the scale is given up for labels on both sides, whose leaders are shorter. */
   static final double SHARE = 0.03;
 
-  /** The footprints of those flats that have callouts, by their identifiers. */
+  /** About so many choices of footprints are tried on a sheet, each with a search of its own. */
+  private static final int CHOICES = 36;
+
+  /**
+   * The footprints of those flats that have callouts, by their identifiers: those that suit the
+   * flat's maximum size, fewer of each on a sheet with many such flats. A list may be empty.
+   */
   static Map<String, List<FlatShape>> shapes(List<FlatSet.Item> items) {
     Map<String, List<FlatShape>> shapes = new TreeMap<>();
     for (FlatSet.Item item : items) {
       CalloutPlan plan = item.spots().plan();
       if (plan != null) {
-        shapes.put(item.flat().id(), plan.shapes());
+        shapes.put(
+            item.flat().id(), plan.shapes().stream().filter(s -> s.suits(item.flat())).toList());
       }
     }
+    int each = 1;
+    while (Math.pow(each + 1, shapes.size()) <= CHOICES && each < CHOICES) {
+      each++;
+    }
+    int most = each;
+    shapes.replaceAll((id, all) -> all.subList(0, Math.min(most, all.size())));
     return shapes;
   }
 

@@ -7,6 +7,7 @@ import dev.placket.layout.fit.FitRequest;
 import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
 import dev.placket.layout.fit.Outcome;
+import dev.placket.layout.flat.FlatShape;
 import dev.placket.layout.plan.Planner;
 import dev.placket.layout.plan.ShapedOutcome;
 import dev.placket.packs.compose.ComposedPack;
@@ -93,8 +94,15 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     FlatSet set = new FlatSet(sheet.items(), sheet.ratios());
     FitRequest request =
         FitRequest.of(sheet.page().sheet(), set.flats(), sheet.spacing()).withRules(sheet.rules());
-    ShapedOutcome shaped =
-        Planner.plan(request, LayCallouts.shapes(sheet.items()), LayCallouts.SHARE);
+    Map<String, List<FlatShape>> shapes = LayCallouts.shapes(sheet.items());
+    if (shapes.containsValue(List.<FlatShape>of())) {
+      // Beside a flat held so small its labels never stand; the flats alone may fit or not.
+      Outcome bare = Planner.plan(request);
+      Conflict none = new Conflict(List.of(), List.of(), true, false, 0);
+      Conflict why = bare instanceof Conflict c ? c : none;
+      return List.of(new One(sheet.id(), sheet, request, why, null));
+    }
+    ShapedOutcome shaped = Planner.plan(request, shapes, LayCallouts.SHARE);
     request = shaped.request();
     if (shaped.outcome() instanceof Fit || !sheet.further()) {
       return List.of(new One(sheet.id(), sheet, request, shaped.outcome(), null));
