@@ -84,22 +84,12 @@ final class CalloutsCommand implements Callable<Integer> {
           sheets.add(ImageIO.read(work.resolve("out/pack.png").toFile()));
         }
       }
-      out.println("# " + count + " a view, share of the scale kept: " + spread(kept));
+      out.println("# " + count + " a view, share of the scale kept: " + Runs.ratios(kept));
     }
     Runs.delete(work);
     draw(sheets);
     out.flush();
     return all ? 0 : 1;
-  }
-
-  private static String spread(List<Double> kept) {
-    List<Double> sorted = kept.stream().sorted().toList();
-    return String.format(
-        Locale.ROOT,
-        "least %.2f, median %.2f, most %.2f",
-        sorted.get(0),
-        sorted.get(sorted.size() / 2),
-        sorted.get(sorted.size() - 1));
   }
 
   private List<String> garments() {

@@ -113,8 +113,8 @@ final class LinesCommand implements Callable<Integer> {
         drawn.add(FitPicture.of(request, fit, request.sheet().name() + ": fitted"));
       }
     }
-    out.println("front, fitted over by hand: " + spread(fronts));
-    out.println("least detail, fitted over by hand: " + spread(details));
+    out.println("front, fitted over by hand: " + Runs.ratios(fronts));
+    out.println("least detail, fitted over by hand: " + Runs.ratios(details));
     draw(drawn);
     out.flush();
     return wrong == 0 ? 0 : 1;
@@ -138,16 +138,6 @@ final class LinesCommand implements Callable<Integer> {
       }
     }
     return new double[] {front, detail};
-  }
-
-  private static String spread(List<Double> ratios) {
-    List<Double> sorted = ratios.stream().sorted().toList();
-    return String.format(
-        Locale.ROOT,
-        "least %.2f, median %.2f, most %.2f",
-        sorted.get(0),
-        sorted.get(sorted.size() / 2),
-        sorted.get(sorted.size() - 1));
   }
 
   private void draw(List<BufferedImage> drawn) {

@@ -84,6 +84,17 @@ final class Runs {
         values.stream().max(Comparator.naturalOrder()).orElse(Double.NaN));
   }
 
+  /** The least, the middle and the largest of some ratios. */
+  static String ratios(List<Double> values) {
+    List<Double> sorted = values.stream().sorted().toList();
+    return String.format(
+        Locale.ROOT,
+        "least %.2f, median %.2f, most %.2f",
+        sorted.get(0),
+        sorted.get(sorted.size() / 2),
+        sorted.get(sorted.size() - 1));
+  }
+
   static void delete(Path folder) {
     try (Stream<Path> all = Files.walk(folder)) {
       for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
