@@ -3,6 +3,7 @@ package dev.placket.demo.description;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.placket.demo.pack.ExamplePack;
+import dev.placket.layout.callout.LeaderEnd;
 import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.Role;
@@ -299,7 +300,12 @@ class RoundTripTest {
                 .as((x, y) -> new PackPoint(null, null, new PlanePoint(x / 100.0, y / 100.0))));
     Arbitrary<PackCallout> callouts =
         Combinators.combine(
-                names(), words(), Arbitraries.of("", "1", "D2"), Arbitraries.of("", "collar"))
+                names().list().uniqueElements().ofMinSize(1).ofMaxSize(3),
+                words(),
+                Arbitraries.of("", "1", "D2"),
+                Arbitraries.of("", "collar"),
+                numbers().injectNull(0.5),
+                Arbitraries.of(LeaderEnd.class).injectNull(0.5))
             .as(PackCallout::new);
     return Combinators.combine(named(points), named(callouts)).as(PackSpots::new);
   }

@@ -102,18 +102,7 @@ class CalloutsTest {
     Run run = fit(garment, count, leaders);
     assertTrue(run.code() == 0 || run.code() == 3, run.err());
     assertEquals(List.of(), FitSchema.errors(run.out()));
-    Path pdf = dir.resolve("out/pack.pdf");
-    Poppler.run(
-        dir,
-        "pdftoppm",
-        "-r",
-        "" + PER_INCH,
-        "-gray",
-        "-png",
-        "-singlefile",
-        pdf.toString(),
-        dir.resolve("page").toString());
-    BufferedImage page = ImageIO.read(new File(dir.resolve("page") + ".png"));
+    BufferedImage page = page();
     JsonNode sheet = new ObjectMapper().readTree(run.out()).path("sheets").get(0);
     List<double[]> lines = new ArrayList<>();
     int callouts = 0;
@@ -157,6 +146,127 @@ class CalloutsTest {
       }
     }
     return all == 0 ? 1 : dark / (double) all;
+  }
+
+  private Run plain(String callouts) throws Exception {
+    Files.writeString(
+        dir.resolve("front.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 100 100'>"
+            + "<rect x='0' y='0' width='100' height='100' fill='none' stroke='#999'"
+            + " stroke-width='0.1'/></svg>");
+    Path pack = dir.resolve("pack.yaml");
+    Files.writeString(
+        pack,
+        """
+        format: placket-pack/1
+        sheets:
+          flat:
+            name: Flat
+            areas: [views]
+            windows: {views: }
+            flats:
+              front:
+                file: front.svg
+                role: front
+                points: {a: {x: 30, y: 20}, b: {x: 70, y: 60}, c: {x: 40, y: 80}, n: {x: 32, y: 20}}
+                callouts: {%s}
+        """
+            .formatted(callouts));
+    return Run.of("fit", pack, "--out", dir.resolve("out"), "--json", "--overwrite");
+  }
+
+  private BufferedImage page() throws Exception {
+    Poppler.run(
+        dir,
+        "pdftoppm",
+        "-r",
+        "" + PER_INCH,
+        "-gray",
+        "-png",
+        "-singlefile",
+        dir.resolve("out/pack.pdf").toString(),
+        dir.resolve("page").toString());
+    return ImageIO.read(new File(dir.resolve("page") + ".png"));
+  }
+
+  /** A note of two spots, and a ring whose radius is a quarter of the view. */
+  @Test
+  void severalLeadersAndRingsAreOnThePage() throws Exception {
+    Run run =
+        plain(
+            "darts: {point: [a, b], text: Darts, end: arrow},"
+                + " pocket: {point: c, mark: D1, region: 18}");
+    assertEquals(0, run.code(), run.err());
+    assertEquals(List.of(), FitSchema.errors(run.out()));
+    BufferedImage page = page();
+    JsonNode placed =
+        new ObjectMapper().readTree(run.out()).path("sheets").get(0).path("placements").get(0);
+    JsonNode callouts = placed.path("callouts");
+    assertEquals(3, callouts.size());
+    assertEquals(callouts.get(0).path("label"), callouts.get(1).path("label"));
+    for (JsonNode callout : callouts) {
+      assertTrue(darkShare(page, points(callout.path("leader"))) > 0.97, callout.toString());
+    }
+    JsonNode ringed = callouts.get(2);
+    double scale = placed.path("scale").asDouble();
+    double radius = ringed.path("ring").asDouble();
+    assertEquals(18 * scale, radius, 1e-5);
+    double[] start = points(ringed.path("leader"));
+    double x = ringed.path("x").asDouble();
+    double y = ringed.path("y").asDouble();
+    assertEquals(radius, Math.hypot(start[0] - x, start[1] - y), 1e-5);
+    double[] circle = new double[2 * 73];
+    for (int i = 0; i <= 72; i++) {
+      circle[2 * i] = x + radius * Math.cos(Math.toRadians(5 * i));
+      circle[2 * i + 1] = y + radius * Math.sin(Math.toRadians(5 * i));
+    }
+    assertTrue(darkShare(page, circle) > 0.97);
+    // No dot in the middle of a ring; an arrowhead is dark 1.5 mm from its tip.
+    assertEquals(0, darkShare(page, new double[] {x - 5, y, x + 5, y}));
+    double[] dart = points(callouts.get(0).path("leader"));
+    double length = Math.hypot(dart[2] - dart[0], dart[3] - dart[1]);
+    double along = 1.5 * 72 / 25.4;
+    double aside = 0.26 * along - 0.6;
+    double atX = dart[0] + (dart[2] - dart[0]) / length * along;
+    double atY = dart[1] + (dart[3] - dart[1]) / length * along;
+    double toX = -(dart[3] - dart[1]) / length * aside;
+    double toY = (dart[2] - dart[0]) / length * aside;
+    double[] within = {atX - toX, atY - toY, atX + toX, atY + toY};
+    assertEquals(1, darkShare(page, within));
+  }
+
+  /** Two of 100 units are 1.8 mm, a dot and a gap, from 90 mm on. */
+  @Test
+  void spotsThatWouldTouchRaiseTheLeastSize() throws Exception {
+    String pair = "d: {point: a, mark: 1}, e: {point: n, mark: 2}";
+    Run wide = plain(pair);
+    assertEquals(0, wide.code(), wide.err());
+    Path pack = dir.resolve("pack.yaml");
+    String small = "role: front\n        greatest: 89mm";
+    String text = Files.readString(pack).replace("role: front", small);
+    Files.writeString(pack, text);
+    Run run = Run.of("fit", pack, "--out", dir.resolve("out"), "--overwrite");
+    assertEquals(4, run.code(), run.err());
+    assertTrue(run.err().contains("no room for the callouts of front"), run.err());
+    Files.writeString(pack, text.replace("89mm", "91mm"));
+    assertEquals(0, Run.of("fit", pack, "--out", dir.resolve("out"), "--overwrite").code());
+  }
+
+  @Test
+  void aRingBeyondTheDrawingAndAPointTwiceAreRefused() throws Exception {
+    Run beyond = plain("pocket: {point: c, mark: D1, region: 20.5}");
+    assertEquals(2, beyond.code(), beyond.err());
+    assertTrue(beyond.err().contains("line 12, column 57"), beyond.err());
+    assertTrue(beyond.err().contains("at most 20.00 around this point"), beyond.err());
+    Run twice = plain("darts: {point: [a, a], text: Darts}");
+    assertEquals(2, twice.code(), twice.err());
+    assertTrue(twice.err().contains("the point 'a' twice"), twice.err());
+    Run none = plain("darts: {point: [], text: Darts}");
+    assertEquals(2, none.code(), none.err());
+    assertTrue(none.err().contains("no point; expected one or more points"), none.err());
+    Run end = plain("darts: {point: a, text: Darts, end: cross}");
+    assertEquals(2, end.code(), end.err());
+    assertTrue(end.err().contains("the end of a leader"), end.err());
   }
 
   @Test

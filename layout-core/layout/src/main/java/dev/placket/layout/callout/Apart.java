@@ -40,15 +40,24 @@ final class Apart {
         && ax * bx + ay * by > 0;
   }
 
-  /** Whether a leader runs into a spot that is not its own. */
-  static boolean meets(List<PlanePoint> leader, PlanePoint spot) {
+  /** Whether a leader runs into one of these spots that is not its own. */
+  static boolean meetsOne(List<PlanePoint> leader, List<PlanePoint> spots) {
+    return spots.stream().anyMatch(spot -> meets(leader, ClearDisc.dot(spot)));
+  }
+
+  /** Whether a leader runs into a dot or a ring in which it does not start. */
+  static boolean meets(List<PlanePoint> leader, ClearDisc disc) {
     PlanePoint own = leader.get(0);
-    if (Math.hypot(own.x() - spot.x(), own.y() - spot.y()) < 2 * DOT) {
-      // No leader can keep clear of a dot that lies on its own.
+    PlanePoint middle = disc.middle();
+    boolean ring = disc.radius() > 0;
+    double start = ring ? disc.radius() + TOUCH : 2 * DOT;
+    if (Math.hypot(own.x() - middle.x(), own.y() - middle.y()) < start) {
+      // No leader can keep clear of a dot that lies on its own, nor of a ring around it.
       return false;
     }
+    double least = ring ? start : DOT;
     for (int i = 1; i < leader.size(); i++) {
-      if (distance(spot, leader.get(i - 1), leader.get(i)) < DOT) {
+      if (distance(middle, leader.get(i - 1), leader.get(i)) < least) {
         return true;
       }
     }

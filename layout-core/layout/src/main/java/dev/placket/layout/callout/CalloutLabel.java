@@ -1,25 +1,34 @@
 package dev.placket.layout.callout;
 
 import dev.placket.layout.units.PlanePoint;
+import java.util.List;
 
 /**
- * A label to be placed in a column, tied to a spot; lengths are printed points, y down.
+ * A label to be placed in a column, tied to one spot or several; lengths are printed points, y
+ * down.
  *
  * @param id unique in its column
- * @param spot what it points at, on the sheet
+ * @param spots where its leaders start, on the sheet; one or more
  * @param height its height; above zero
- * @param port how far below its top the leader ends: the middle of a line of its text
+ * @param port how far below its top the leaders end: the middle of a line of its text
  */
-public record CalloutLabel(String id, PlanePoint spot, double height, double port) {
+public record CalloutLabel(String id, List<PlanePoint> spots, double height, double port) {
   /**
-   * Checks the port.
+   * Copies the list and checks the port.
    *
-   * @throws IllegalArgumentException if the leader would not end at the label
+   * @throws IllegalArgumentException if no leader starts, or none would end at the label
    */
   public CalloutLabel {
-    if (!(height > 0) || !(port >= 0) || port > height) {
+    spots = List.copyOf(spots);
+    if (spots.isEmpty() || !(height > 0) || !(port >= 0) || port > height) {
       throw new IllegalArgumentException(
-          "callout " + id + ": a port at " + port + " of a height of " + height);
+          "callout %s: %d spots, a port at %s of a height of %s"
+              .formatted(id, spots.size(), port, height));
     }
+  }
+
+  /** A label with one leader. */
+  public CalloutLabel(String id, PlanePoint spot, double height, double port) {
+    this(id, List.of(spot), height, port);
   }
 }

@@ -46,7 +46,7 @@ public final class ColumnLayout {
   }
 
   private static @Nullable LaidColumn laid(
-      LabelStack stack, LeaderPath path, List<PlanePoint> clear) {
+      LabelStack stack, LeaderPath path, List<ClearDisc> clear) {
     if (stack.count() > EXACT) {
       LongStack many = new LongStack(stack, path, clear);
       int[] order = many.run();
@@ -63,21 +63,21 @@ public final class ColumnLayout {
     double top = stack.top();
     for (int label : order) {
       CalloutLabel its = stack.labels().get(label);
-      double port = stack.port(label, top);
-      laid.add(new LaidCallout(its.id(), top, path.points(its.spot(), stack.edge(), port)));
-      length += path.length(its.spot(), stack.edge(), port);
+      laid.add(new LaidCallout(its.id(), top, stack.leaders(path, label, top)));
+      length += stack.length(path, label, top);
       top = stack.below(label, top);
     }
     return new LaidColumn(laid, path.degrees(), length, Math.min(bound, length));
   }
 
   private static LabelColumn mirrored(LabelColumn c) {
-    List<PlanePoint> clear = c.clear().stream().map(ColumnLayout::mirrored).toList();
+    List<ClearDisc> clear =
+        c.clear().stream().map(d -> new ClearDisc(mirrored(d.middle()), d.radius())).toList();
     return new LabelColumn(true, -c.edge(), c.top(), c.bottom(), c.gap(), clear);
   }
 
   private static CalloutLabel mirrored(CalloutLabel l) {
-    return new CalloutLabel(l.id(), mirrored(l.spot()), l.height(), l.port());
+    return new CalloutLabel(l.id(), mirrored(l.spots()), l.height(), l.port());
   }
 
   private static LaidColumn mirrored(LaidColumn laid) {
@@ -86,9 +86,13 @@ public final class ColumnLayout {
             .map(
                 c ->
                     new LaidCallout(
-                        c.id(), c.top(), c.leader().stream().map(ColumnLayout::mirrored).toList()))
+                        c.id(), c.top(), c.leaders().stream().map(ColumnLayout::mirrored).toList()))
             .toList();
     return new LaidColumn(all, laid.degrees(), laid.length(), laid.bound());
+  }
+
+  private static List<PlanePoint> mirrored(List<PlanePoint> all) {
+    return all.stream().map(ColumnLayout::mirrored).toList();
   }
 
   private static PlanePoint mirrored(PlanePoint p) {

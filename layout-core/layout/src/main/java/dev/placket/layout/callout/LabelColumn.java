@@ -1,6 +1,5 @@
 package dev.placket.layout.callout;
 
-import dev.placket.layout.units.PlanePoint;
 import java.util.List;
 
 /**
@@ -11,10 +10,10 @@ import java.util.List;
  * @param top no label reaches above this
  * @param bottom no label reaches below this
  * @param gap the least distance between two labels; not negative
- * @param clear spots of other labels, which no leader touches
+ * @param clear spots of other labels and rings of all, which no leader touches that starts outside
  */
 public record LabelColumn(
-    boolean right, double edge, double top, double bottom, double gap, List<PlanePoint> clear) {
+    boolean right, double edge, double top, double bottom, double gap, List<ClearDisc> clear) {
   /** Copies the list. */
   public LabelColumn {
     clear = List.copyOf(clear);

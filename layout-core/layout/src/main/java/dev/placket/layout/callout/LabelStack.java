@@ -1,6 +1,9 @@
 package dev.placket.layout.callout;
 
+import dev.placket.layout.units.PlanePoint;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Labels of a column that lies right of the spots, with the places that they stand in.
@@ -24,8 +27,8 @@ record LabelStack(List<CalloutLabel> labels, double edge, double top, double gap
     if (least > room) {
       return null;
     }
-    double first = labels.stream().mapToDouble(l -> l.spot().y()).min().orElse(0);
-    double last = labels.stream().mapToDouble(l -> l.spot().y()).max().orElse(0);
+    double first = spots(labels).mapToDouble(PlanePoint::y).min().orElse(0);
+    double last = spots(labels).mapToDouble(PlanePoint::y).max().orElse(0);
     double wanted = last - first + heights / labels.size();
     double tall = Math.min(room, Math.max(least, wanted));
     double gap = gaps == 0 ? column.gap() : column.gap() + (tall - least) / gaps;
@@ -35,13 +38,32 @@ record LabelStack(List<CalloutLabel> labels, double edge, double top, double gap
     return new LabelStack(labels, column.edge(), within, gap);
   }
 
+  private static Stream<PlanePoint> spots(List<CalloutLabel> labels) {
+    return labels.stream().flatMap(l -> l.spots().stream());
+  }
+
   int count() {
     return labels.size();
   }
 
-  /** Where the leader of a label ends whose top is there. */
-  double port(int label, double itsTop) {
-    return itsTop + labels.get(label).port();
+  /** The length of the leaders of a label whose top is there; infinite if one has no way. */
+  double length(LeaderPath path, int label, double itsTop) {
+    CalloutLabel its = labels.get(label);
+    double sum = 0;
+    for (PlanePoint spot : its.spots()) {
+      sum += path.length(spot, edge, itsTop + its.port());
+    }
+    return sum;
+  }
+
+  /** The leaders of a label whose top is there. */
+  List<List<PlanePoint>> leaders(LeaderPath path, int label, double itsTop) {
+    CalloutLabel its = labels.get(label);
+    List<List<PlanePoint>> leaders = new ArrayList<>();
+    for (PlanePoint spot : its.spots()) {
+      leaders.add(path.points(spot, edge, itsTop + its.port()));
+    }
+    return leaders;
   }
 
   /** The top of the label below one that stands there. */

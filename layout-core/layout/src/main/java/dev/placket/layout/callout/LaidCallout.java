@@ -8,11 +8,11 @@ import java.util.List;
  *
  * @param id the label's
  * @param top its top edge on the sheet, in points
- * @param leader from the spot to the label: two points, or three where it bends
+ * @param leaders one for each spot, from there to the label: two points, or three where it bends
  */
-public record LaidCallout(String id, double top, List<PlanePoint> leader) {
-  /** Copies the list. */
+public record LaidCallout(String id, double top, List<List<PlanePoint>> leaders) {
+  /** Copies the lists. */
   public LaidCallout {
-    leader = List.copyOf(leader);
+    leaders = leaders.stream().map(List::copyOf).toList();
   }
 }

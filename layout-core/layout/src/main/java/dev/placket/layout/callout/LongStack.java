@@ -14,9 +14,9 @@ import org.jspecify.annotations.Nullable;
 final class LongStack {
   private final LabelStack stack;
   private final LeaderPath path;
-  private final List<PlanePoint> clear;
+  private final List<ClearDisc> clear;
 
-  LongStack(LabelStack stack, LeaderPath path, List<PlanePoint> clear) {
+  LongStack(LabelStack stack, LeaderPath path, List<ClearDisc> clear) {
     this.stack = stack;
     this.path = path;
     this.clear = clear;
@@ -25,7 +25,7 @@ final class LongStack {
   /** The labels from top to bottom; null if exchanges of neighbours leave a crossing. */
   int @Nullable [] run() {
     Integer[] all = IntStream.range(0, stack.count()).boxed().toArray(Integer[]::new);
-    Arrays.sort(all, Comparator.comparingDouble(i -> stack.labels().get(i).spot().y()));
+    Arrays.sort(all, Comparator.comparingDouble(this::height));
     int[] order = Arrays.stream(all).mapToInt(i -> i).toArray();
     int faults = faults(order);
     for (int pass = 0; pass < order.length && faults > 0; pass++) {
@@ -43,29 +43,42 @@ final class LongStack {
     return faults == 0 ? order : null;
   }
 
+  private double height(int label) {
+    return stack.labels().get(label).spots().stream()
+        .mapToDouble(PlanePoint::y)
+        .average()
+        .orElseThrow();
+  }
+
   /** Crossings, spots met, and leaders without room for their incline. */
   private int faults(int[] order) {
     List<List<PlanePoint>> leaders = new ArrayList<>();
     int faults = 0;
     double top = stack.top();
     for (int label : order) {
-      PlanePoint spot = stack.labels().get(label).spot();
-      double port = stack.port(label, top);
-      faults += Double.isFinite(path.length(spot, stack.edge(), port)) ? 0 : 1;
-      List<PlanePoint> leader = path.points(spot, stack.edge(), port);
-      for (List<PlanePoint> other : leaders) {
-        boolean met = Apart.meets(leader, other.get(0)) || Apart.meets(other, spot);
-        faults += met || Apart.cross(leader, other) ? 1 : 0;
+      faults += Double.isFinite(stack.length(path, label, top)) ? 0 : 1;
+      List<List<PlanePoint>> its = stack.leaders(path, label, top);
+      for (List<PlanePoint> leader : its) {
+        faults += (int) leaders.stream().filter(other -> clash(leader, other)).count();
+        faults += (int) clear.stream().filter(s -> Apart.meets(leader, s)).count();
       }
-      faults += (int) clear.stream().filter(s -> Apart.meets(leader, s)).count();
-      leaders.add(leader);
+      leaders.addAll(its);
       top = stack.below(label, top);
     }
     return faults;
   }
 
+  private static boolean clash(List<PlanePoint> leader, List<PlanePoint> other) {
+    return Apart.meetsOne(leader, other.subList(0, 1))
+        || Apart.meetsOne(other, leader.subList(0, 1))
+        || Apart.cross(leader, other);
+  }
+
   /** What no order can do with less: every leader goes at least straight across. */
   double bound() {
-    return stack.labels().stream().mapToDouble(l -> stack.edge() - l.spot().x()).sum();
+    return stack.labels().stream()
+        .flatMap(l -> l.spots().stream())
+        .mapToDouble(spot -> stack.edge() - spot.x())
+        .sum();
   }
 }

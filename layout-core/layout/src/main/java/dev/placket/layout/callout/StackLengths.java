@@ -39,10 +39,9 @@ final class StackLengths {
     return tops[above];
   }
 
-  /** The length of a label's leader, where it stands under these. */
+  /** The length of a label's leaders, where it stands under these. */
   double length(int label, int above) {
-    return path.length(
-        stack.labels().get(label).spot(), stack.edge(), stack.port(label, tops[above]));
+    return stack.length(path, label, tops[above]);
   }
 
   /** The least sum of all labels that are not among these. */

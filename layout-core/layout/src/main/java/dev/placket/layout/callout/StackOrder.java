@@ -18,14 +18,14 @@ final class StackOrder {
   private final LabelStack stack;
   private final LeaderPath path;
   private final StackLengths lengths;
-  private final List<PlanePoint> clear;
+  private final List<ClearDisc> clear;
   private final int[] order;
   private final List<List<PlanePoint>> leaders = new ArrayList<>();
   private int @Nullable [] best;
   private double least = Double.POSITIVE_INFINITY;
   private int steps;
 
-  StackOrder(LabelStack stack, LeaderPath path, List<PlanePoint> clear) {
+  StackOrder(LabelStack stack, LeaderPath path, List<ClearDisc> clear) {
     this.stack = stack;
     this.path = path;
     this.clear = clear;
@@ -59,12 +59,13 @@ final class StackOrder {
       return;
     }
     for (int label : candidates(above)) {
-      List<PlanePoint> leader = leader(label, above);
-      if (isClear(leader, label)) {
+      List<List<PlanePoint>> its = stack.leaders(path, label, lengths.top(above));
+      if (its.stream().allMatch(leader -> isClear(leader, label))) {
         order[depth] = label;
-        leaders.add(leader);
+        int before = leaders.size();
+        leaders.addAll(its);
         place(depth + 1, above | 1 << label, sum + lengths.length(label, above));
-        leaders.remove(leaders.size() - 1);
+        leaders.subList(before, leaders.size()).clear();
       }
     }
   }
@@ -83,19 +84,14 @@ final class StackOrder {
     return lengths.length(label, above) + lengths.rest(above | 1 << label);
   }
 
-  private List<PlanePoint> leader(int label, int above) {
-    return path.points(
-        stack.labels().get(label).spot(), stack.edge(), stack.port(label, lengths.top(above)));
-  }
-
   private boolean isClear(List<PlanePoint> leader, int label) {
     for (List<PlanePoint> other : leaders) {
-      if (Apart.cross(leader, other) || Apart.meets(other, leader.get(0))) {
+      if (Apart.cross(leader, other) || Apart.meets(other, ClearDisc.dot(leader.get(0)))) {
         return false;
       }
     }
     for (int i = 0; i < stack.count(); i++) {
-      if (i != label && Apart.meets(leader, stack.labels().get(i).spot())) {
+      if (i != label && Apart.meetsOne(leader, stack.labels().get(i).spots())) {
         return false;
       }
     }

@@ -9,9 +9,10 @@ import java.util.List;
  * Judges the callouts of a sheet by their drawn points and boxes, and calls nothing that lays them.
  *
  * <p>The names in {@link Breach#rule()}: {@code leader starts} at its spot, {@code leader ends} at
- * its label, {@code leader crosses} another leader, {@code leader through} a label, {@code label
- * over} ink or another label, {@code callout outside} of its flat's footprint. Footprints keep
- * clear of one another and of labelled cells by the rules of {@link Referee}.
+ * its label, {@code leader crosses} another leader, {@code leader through} a label or a ring,
+ * {@code label over} ink or another label, {@code callout outside} of its flat's footprint, {@code
+ * ring outside} of the ink. Footprints keep clear of one another and of labelled cells by the rules
+ * of {@link Referee}.
  */
 public final class CalloutReferee {
   /** What the rounding of coordinates may come to, in points. */
@@ -19,6 +20,9 @@ public final class CalloutReferee {
 
   /** The most by which a leader may end before its label: 1 mm. */
   private static final double BEFORE = 72 / 25.4;
+
+  /** A leader that starts this near to a ring starts at it, in points. */
+  private static final double NEAR = 0.5;
 
   private CalloutReferee() {}
 
@@ -40,7 +44,7 @@ public final class CalloutReferee {
   private static void alone(CheckedCallout c, List<Breach> breaches) {
     PlanePoint first = c.leader().get(0);
     PlanePoint last = c.leader().get(c.leader().size() - 1);
-    if (away(first, c.spot()) > SLACK) {
+    if (Math.abs(away(first, c.spot()) - c.ring()) > SLACK) {
       add(breaches, "leader starts", c, "away from its spot");
     }
     if (toBox(last, c.label()) > BEFORE + SLACK) {
@@ -48,6 +52,15 @@ public final class CalloutReferee {
     }
     if (overlap(c.label(), c.ink())) {
       add(breaches, "label over", c, "over the drawing");
+    }
+    Rect ring =
+        new Rect(
+            c.spot().x() - c.ring(),
+            c.spot().y() - c.ring(),
+            c.spot().x() + c.ring(),
+            c.spot().y() + c.ring());
+    if (c.ring() > 0 && !inside(grown(c.ink()), ring)) {
+      add(breaches, "ring outside", c, "ringed beyond the drawing");
     }
     Rect room = grown(c.room());
     boolean inside = inside(room, c.label());
@@ -61,12 +74,19 @@ public final class CalloutReferee {
 
   private static void together(
       CheckedCallout c, CheckedCallout other, boolean first, List<Breach> breaches) {
-    boolean oneSpot = c.flat().equals(other.flat()) && away(c.spot(), other.spot()) <= SLACK;
+    if (c.flat().equals(other.flat()) && c.id().equals(other.id())) {
+      return;
+    }
+    boolean oneSpot =
+        c.flat().equals(other.flat()) && away(c.leader().get(0), other.leader().get(0)) <= SLACK;
     if (first && !oneSpot && cross(c.leader(), other.leader())) {
       add(breaches, "leader crosses", c, "crosses that of " + other.id());
     }
     if (first && overlap(c.label(), other.label())) {
       add(breaches, "label over", c, "over the label of " + other.id());
+    }
+    if (intoRing(c.leader(), other)) {
+      add(breaches, "leader through", c, "through the ring of " + other.id());
     }
     if (through(c.leader(), other.label())) {
       add(breaches, "leader through", c, "through the label of " + other.id());
@@ -140,6 +160,31 @@ public final class CalloutReferee {
         && p.x() <= Math.max(a.x(), b.x())
         && p.y() >= Math.min(a.y(), b.y())
         && p.y() <= Math.max(a.y(), b.y());
+  }
+
+  /** Whether a line that starts outside of a ring comes into it. */
+  private static boolean intoRing(List<PlanePoint> line, CheckedCallout ringed) {
+    double radius = ringed.ring();
+    PlanePoint middle = ringed.spot();
+    if (radius == 0 || away(line.get(0), middle) <= radius + NEAR) {
+      return false;
+    }
+    for (int i = 1; i < line.size(); i++) {
+      PlanePoint a = line.get(i - 1);
+      PlanePoint b = line.get(i);
+      double x = b.x() - a.x();
+      double y = b.y() - a.y();
+      // Where |a + t (b - a) - middle| equals the radius: a quadratic equation in t.
+      double fromX = a.x() - middle.x();
+      double fromY = a.y() - middle.y();
+      double half = fromX * x + fromY * y;
+      double square = x * x + y * y;
+      double root = half * half - square * (fromX * fromX + fromY * fromY - radius * radius);
+      if (root > 0 && -half + Math.sqrt(root) > 0 && -half - Math.sqrt(root) < square) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a line comes into a box: by clipping each segment to it (Liang and Barsky). */

@@ -5,11 +5,13 @@ import dev.placket.layout.units.Rect;
 import java.util.List;
 
 /**
- * A callout to be judged, in points on the sheet.
+ * A leader of a callout to be judged, in points on the sheet. A callout with several has one of
+ * these for each, with the same label.
  *
- * @param id its identifier
+ * @param id the callout's identifier
  * @param flat the flat that it belongs to
  * @param spot what it points at
+ * @param ring the radius of the ring round the spot, where the leader starts; 0 for none
  * @param label where its text and ring stand
  * @param leader the points of its line
  * @param room the flat's footprint, which it stays in
@@ -19,6 +21,7 @@ public record CheckedCallout(
     String id,
     String flat,
     PlanePoint spot,
+    double ring,
     Rect label,
     List<PlanePoint> leader,
     Rect room,

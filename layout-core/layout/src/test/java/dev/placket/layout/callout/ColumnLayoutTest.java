@@ -79,15 +79,40 @@ class ColumnLayoutTest {
     return new LabelColumn(right, right ? 190 : -40, 0, 300, 6, List.of());
   }
 
-  @Property(tries = 400)
+  @Property(tries = 2000)
   void noOrderIsShorterAndNothingCrosses(
       @ForAll @IntRange(min = 1, max = 7) int count, @ForAll int seed, @ForAll boolean straight) {
-    List<CalloutLabel> labels = random(new Random(seed), count);
+    shortest(column(true), random(new Random(seed), count), straight);
+  }
+
+  /** Labels with up to three spots each, and rings that leaders from outside keep out of. */
+  @Property(tries = 2000)
+  void severalLeadersOfOneLabelAndRingsAreHeeded(
+      @ForAll @IntRange(min = 1, max = 7) int count, @ForAll int seed, @ForAll boolean straight) {
+    Random random = new Random(seed);
+    List<CalloutLabel> labels = new ArrayList<>();
+    for (CalloutLabel l : random(random, count)) {
+      List<PlanePoint> spots = new ArrayList<>(l.spots());
+      for (int more = random.nextInt(3); more > 0; more--) {
+        spots.add(new PlanePoint(random.nextDouble() * 150, 20 + random.nextDouble() * 260));
+      }
+      labels.add(new CalloutLabel(l.id(), spots, l.height(), l.port()));
+    }
+    List<ClearDisc> rings = new ArrayList<>();
+    for (int i = random.nextInt(3); i > 0; i--) {
+      PlanePoint middle =
+          new PlanePoint(20 + random.nextDouble() * 110, 40 + random.nextDouble() * 220);
+      rings.add(new ClearDisc(middle, 5 + random.nextDouble() * 15));
+    }
+    shortest(new LabelColumn(true, 190, 0, 300, 6, rings), labels, straight);
+  }
+
+  private static void shortest(LabelColumn column, List<CalloutLabel> labels, boolean straight) {
     LeaderStyle style = straight ? LeaderStyle.STRAIGHT : LeaderStyle.INCLINED;
-    LaidColumn laid = ColumnLayout.lay(column(true), labels, style);
+    LaidColumn laid = ColumnLayout.lay(column, labels, style);
     double least = Double.POSITIVE_INFINITY;
     for (int degrees : straight ? new int[] {0} : new int[] {30, 45, 60}) {
-      least = Math.min(least, leastOfAllOrders(labels, degrees));
+      least = Math.min(least, leastOfAllOrders(column, labels, degrees));
     }
     if (laid != null) {
       assertEquals(least, laid.length(), 1e-6);
@@ -108,7 +133,7 @@ class ColumnLayoutTest {
                 l ->
                     new CalloutLabel(
                         l.id(),
-                        new PlanePoint(150 - l.spot().x(), l.spot().y()),
+                        new PlanePoint(150 - l.spots().get(0).x(), l.spots().get(0).y()),
                         l.height(),
                         l.port()))
             .toList();
@@ -118,7 +143,9 @@ class ColumnLayoutTest {
     if (right != null && left != null) {
       assertEquals(right.degrees(), left.degrees());
       assertEquals(right.length(), left.length(), 1e-6);
-      left.callouts().forEach(c -> assertTrue(c.leader().get(c.leader().size() - 1).x() == -40));
+      left.callouts()
+          .forEach(
+              c -> assertTrue(c.leaders().get(0).get(c.leaders().get(0).size() - 1).x() == -40));
     }
   }
 
@@ -164,8 +191,9 @@ class ColumnLayoutTest {
   }
 
   /** Trial of all orders, each drawn and measured here; infinite where all have a fault. */
-  private static double leastOfAllOrders(List<CalloutLabel> labels, int degrees) {
-    LabelStack stack = LabelStack.within(column(true), labels);
+  private static double leastOfAllOrders(
+      LabelColumn column, List<CalloutLabel> labels, int degrees) {
+    LabelStack stack = LabelStack.within(column, labels);
     assertNotNull(stack);
     int[] order = new int[labels.size()];
     for (int i = 0; i < order.length; i++) {
@@ -173,55 +201,82 @@ class ColumnLayoutTest {
     }
     double least = Double.POSITIVE_INFINITY;
     do {
-      least = Math.min(least, length(stack, order, degrees));
+      least = Math.min(least, length(stack, column.clear(), order, degrees));
     } while (next(order));
     return least;
   }
 
-  private static double length(LabelStack stack, int[] order, int degrees) {
+  /** A leader, with the label that it belongs to. */
+  private record Leader(int label, double[][] line) {
+    double[] spot() {
+      return line[0];
+    }
+  }
+
+  private static double length(LabelStack stack, List<ClearDisc> clear, int[] order, int degrees) {
     double tan = degrees == 0 ? 0 : Math.tan(Math.toRadians(degrees));
-    List<double[][]> leaders = new ArrayList<>();
+    List<Leader> leaders = new ArrayList<>();
     double sum = 0;
     double top = stack.top();
     for (int i : order) {
       CalloutLabel l = stack.labels().get(i);
       double port = top + l.port();
-      double run = degrees == 0 ? stack.edge() - l.spot().x() : Math.abs(port - l.spot().y()) / tan;
-      if (run > stack.edge() - l.spot().x() + 1e-12) {
-        return Double.POSITIVE_INFINITY;
-      }
-      double[][] leader = {
-        {l.spot().x(), l.spot().y()}, {l.spot().x() + run, port}, {stack.edge(), port}
-      };
-      for (double[][] other : leaders) {
-        if (near(leader, other) < 0.25) {
+      for (PlanePoint spot : l.spots()) {
+        double across = stack.edge() - spot.x();
+        double run = degrees == 0 ? across : Math.abs(port - spot.y()) / tan;
+        if (run > across + 1e-12) {
           return Double.POSITIVE_INFINITY;
         }
+        leaders.add(
+            new Leader(
+                i,
+                new double[][] {
+                  {spot.x(), spot.y()}, {spot.x() + run, port}, {stack.edge(), port}
+                }));
+        sum += Math.hypot(run, port - spot.y()) + across - run;
       }
-      leaders.add(leader);
-      sum += Math.hypot(run, port - l.spot().y()) + stack.edge() - l.spot().x() - run;
       top += l.height() + stack.gap();
     }
-    for (double[][] leader : leaders) {
-      for (double[][] other : leaders) {
-        double apart = Math.hypot(leader[0][0] - other[0][0], leader[0][1] - other[0][1]);
-        if (leader != other
-            && apart >= 4
-            && near(leader, new double[][] {other[0], other[0]}) < 2) {
-          return Double.POSITIVE_INFINITY;
+    return isClear(leaders, clear) ? sum : Double.POSITIVE_INFINITY;
+  }
+
+  private static boolean isClear(List<Leader> leaders, List<ClearDisc> clear) {
+    for (Leader leader : leaders) {
+      for (Leader other : leaders) {
+        if (leader.label != other.label
+            && (near(leader.line, other.line) < 0.25
+                || apart(leader.spot(), other.spot()) >= 4 && to(leader, other.spot()) < 2)) {
+          return false;
+        }
+      }
+      for (ClearDisc disc : clear) {
+        double[] middle = {disc.middle().x(), disc.middle().y()};
+        double reach = disc.radius() + 0.25;
+        if (apart(leader.spot(), middle) >= reach && to(leader, middle) < reach) {
+          return false;
         }
       }
     }
-    return sum;
+    return true;
+  }
+
+  private static double to(Leader leader, double[] spot) {
+    return near(leader.line, new double[][] {spot, spot});
+  }
+
+  private static double apart(double[] a, double[] b) {
+    return Math.hypot(a[0] - b[0], a[1] - b[1]);
   }
 
   private static double drawn(LaidColumn laid) {
     double sum = 0;
     for (LaidCallout c : laid.callouts()) {
-      for (int i = 1; i < c.leader().size(); i++) {
-        PlanePoint a = c.leader().get(i - 1);
-        PlanePoint b = c.leader().get(i);
-        sum += Math.hypot(a.x() - b.x(), a.y() - b.y());
+      for (List<PlanePoint> leader : c.leaders()) {
+        for (int i = 1; i < leader.size(); i++) {
+          PlanePoint a = leader.get(i - 1);
+          PlanePoint b = leader.get(i);
+          sum += Math.hypot(a.x() - b.x(), a.y() - b.y());
+        }
       }
     }
     return sum;
@@ -233,7 +288,7 @@ class ColumnLayoutTest {
         laid.callouts().stream()
             .map(
                 c ->
-                    c.leader().stream()
+                    c.leaders().get(0).stream()
                         .map(p -> new double[] {p.x(), p.y()})
                         .toArray(double[][]::new))
             .toList();

@@ -21,6 +21,7 @@ class CalloutRefereeTest {
         id,
         "front",
         spot,
+        0,
         new Rect(120, labelTop, 180, labelTop + 20),
         List.of(spot, new PlanePoint(50 + Math.abs(port - spotY), port), new PlanePoint(118, port)),
         ROOM,
@@ -35,7 +36,8 @@ class CalloutRefereeTest {
   }
 
   private static CheckedCallout with(CheckedCallout c, Rect label, List<PlanePoint> leader) {
-    return new CheckedCallout(c.id(), c.flat(), c.spot(), label, leader, c.room(), c.ink());
+    return new CheckedCallout(
+        c.id(), c.flat(), c.spot(), c.ring(), label, leader, c.room(), c.ink());
   }
 
   private static List<PlanePoint> line(double... xy) {
@@ -71,6 +73,34 @@ class CalloutRefereeTest {
     assertEquals(
         List.of("leader crosses"),
         rules(c -> with(c, c.label(), line(50, 20, 80, 55, 100, 15, 118, 15))));
+  }
+
+  private static CheckedCallout ringed(CheckedCallout c, double x, double y, double ring) {
+    PlanePoint spot = new PlanePoint(x, y);
+    return new CheckedCallout(
+        c.id(), c.flat(), spot, ring, c.label(), line(x + ring, y, 118, 15), c.room(), c.ink());
+  }
+
+  @Test
+  void aLeaderStartsAtItsRingAndNoneRunsThroughThatOfAnother() {
+    assertEquals(List.of(), rules(c -> ringed(c, 40, 30, 20)));
+    // The spot of b, at 50 and 60, is 31.6 from 40 and 30.
+    assertEquals(List.of(), rules(c -> ringed(c, 40, 30, 25)));
+    assertEquals(List.of("leader through"), rules(c -> ringed(c, 75, 50, 22)));
+    assertEquals(
+        List.of("leader starts"),
+        rules(
+            c -> {
+              CheckedCallout r = ringed(c, 40, 30, 20);
+              return with(r, r.label(), line(58, 30, 118, 15));
+            }));
+    assertEquals(List.of("ring outside"), rules(c -> ringed(c, 20, 30, 21)));
+  }
+
+  @Test
+  void leadersOfOneCalloutMeetAtItsLabel() {
+    List<CheckedCallout> all = List.of(callout("a", 20, 10), callout("a", 60, 10));
+    assertEquals(List.of(), CalloutReferee.check(all));
   }
 
   @Test

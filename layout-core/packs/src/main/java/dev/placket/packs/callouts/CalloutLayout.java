@@ -1,6 +1,7 @@
 package dev.placket.packs.callouts;
 
 import dev.placket.layout.callout.CalloutLabel;
+import dev.placket.layout.callout.ClearDisc;
 import dev.placket.layout.callout.ColumnLayout;
 import dev.placket.layout.callout.LabelColumn;
 import dev.placket.layout.callout.LaidCallout;
@@ -77,12 +78,16 @@ public final class CalloutLayout {
     Map<String, LaidText> all = new TreeMap<>();
     for (boolean right : new boolean[] {false, true}) {
       List<SetCallout> its = columns.get(right ? 1 : 0);
-      List<PlanePoint> others = columns.get(right ? 0 : 1).stream().map(this::spot).toList();
+      List<ClearDisc> others = new ArrayList<>();
+      columns.get(right ? 0 : 1).forEach(c -> others.addAll(discs(c)));
+      its.stream().filter(c -> c.said().region() > 0).forEach(c -> others.addAll(discs(c)));
       double edge = right ? ink.right() + option.lane() : ink.left() - option.lane();
       LabelColumn column =
           new LabelColumn(right, edge, ink.top(), ink.bottom(), CalloutPlan.GAP.pt(), others);
       List<CalloutLabel> labels =
-          its.stream().map(c -> new CalloutLabel(c.id(), spot(c), c.height(), c.port())).toList();
+          its.stream()
+              .map(c -> new CalloutLabel(c.id(), starts(c, right), c.height(), c.port()))
+              .toList();
       LaidColumn laid = ColumnLayout.lay(column, labels, style);
       if (laid == null) {
         return null;
@@ -96,11 +101,40 @@ public final class CalloutLayout {
     return option.callouts().stream().map(c -> Objects.requireNonNull(all.get(c.id()))).toList();
   }
 
-  private PlanePoint spot(SetCallout callout) {
-    PlanePoint at = Objects.requireNonNull(flat.points().get(callout.point()));
-    return new PlanePoint(
-        ink.left() + (at.x() - flat.ink().left()) * scale,
-        ink.top() + (at.y() - flat.ink().top()) * scale);
+  /** Its dots, or the rings round its spots. */
+  private List<ClearDisc> discs(SetCallout callout) {
+    List<ClearDisc> discs = new ArrayList<>();
+    for (String point : callout.said().points()) {
+      PlanePoint at = Objects.requireNonNull(flat.points().get(point));
+      PlanePoint middle =
+          new PlanePoint(
+              ink.left() + (at.x() - flat.ink().left()) * scale,
+              ink.top() + (at.y() - flat.ink().top()) * scale);
+      discs.add(new ClearDisc(middle, callout.said().region() * scale));
+    }
+    return discs;
+  }
+
+  /** Where leaders start: at the side of a ring that faces the column, or at the spot. */
+  private List<PlanePoint> starts(SetCallout callout, boolean right) {
+    return discs(callout).stream()
+        .map(
+            d ->
+                new PlanePoint(d.middle().x() + (right ? d.radius() : -d.radius()), d.middle().y()))
+        .toList();
+  }
+
+  private List<Rect> regions(SetCallout callout) {
+    return discs(callout).stream()
+        .filter(d -> d.radius() > 0)
+        .map(
+            d ->
+                new Rect(
+                    d.middle().x() - d.radius(),
+                    d.middle().y() - d.radius(),
+                    d.middle().x() + d.radius(),
+                    d.middle().y() + d.radius()))
+        .toList();
   }
 
   private LaidText text(SetCallout set, LaidCallout at, double edge, boolean right) {
@@ -114,10 +148,10 @@ public final class CalloutLayout {
       double middle = edge + toward * ring / 2;
       double half = SetCallout.RING.pt() / 2;
       round = new Rect(middle - ring / 2, port - half, middle + ring / 2, port + half);
-      double width = lettering.width(set.mark(), SetCallout.CAPITALS);
+      double width = lettering.width(set.said().mark(), SetCallout.CAPITALS);
       double left = middle - width / 2;
       double base = port + SetCallout.CAPITALS.pt() / 2;
-      runs.addAll(lettering.line(set.mark(), left, base, SetCallout.CAPITALS, false));
+      runs.addAll(lettering.line(set.said().mark(), left, base, SetCallout.CAPITALS, false));
       inner = edge + toward * (ring + SetCallout.AFTER_RING.pt());
     }
     double base = port + SetCallout.CAPITALS.pt() / 2;
@@ -130,7 +164,9 @@ public final class CalloutLayout {
     double outer = edge + toward * set.width();
     Rect box =
         new Rect(Math.min(edge, outer), at.top(), Math.max(edge, outer), at.top() + set.height());
-    return new LaidText(set.id(), box, shortened(at.leader(), ring > 0), runs, round);
+    List<List<PlanePoint>> leaders =
+        at.leaders().stream().map(leader -> shortened(leader, ring > 0)).toList();
+    return new LaidText(set.id(), box, leaders, set.said().end(), regions(set), runs, round);
   }
 
   /** A leader that leads to text ends a little before it. */

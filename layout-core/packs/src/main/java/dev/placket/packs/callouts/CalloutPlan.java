@@ -1,13 +1,16 @@
 package dev.placket.packs.callouts;
 
+import dev.placket.layout.callout.LeaderEnd;
 import dev.placket.layout.callout.LeaderStyle;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.FlatShape;
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.units.Length;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.text.Lettering;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -32,15 +35,37 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
   /** Of the height of a stack: what an incline of 60 degrees needs for half of it. */
   private static final double LANE = 0.29;
 
+  /** From spot to spot: a dot, and as much white as is seen. */
+  private static final Length APART = Length.mm(LaidText.DOT_MM + 0.8);
+
+  /** Nearer than this share of the longest side, two spots mean one. */
+  private static final double ONE_SPOT = 0.015;
+
   /**
    * A callout before it is set.
    *
    * @param id its identifier
-   * @param point the point of the flat that it belongs to
+   * @param points the points of the flat that it belongs to; one or more
    * @param mark what stands in a ring before the text; empty for no ring
    * @param text with marks of languages; blank for none
+   * @param region the radius of the ring round each point, in drawing units; 0 for none
+   * @param end what its leaders have at the points
    */
-  public record Said(String id, String point, String mark, String text) {}
+  public record Said(
+      String id, List<String> points, String mark, String text, double region, LeaderEnd end) {
+    /** Copies the list. */
+    public Said {
+      points = List.copyOf(points);
+    }
+
+    /** How far across its points lie, on the average. */
+    double across(Map<String, PlanePoint> places) {
+      return points.stream()
+          .mapToDouble(p -> Objects.requireNonNull(places.get(p)).x())
+          .average()
+          .orElseThrow();
+    }
+  }
 
   /** Copies the list. */
   public CalloutPlan {
@@ -58,7 +83,7 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
     for (Length room : List.of(SHORT, LONG)) {
       List<SetCallout> set = new ArrayList<>();
       for (Said s : said) {
-        set.add(SetCallout.of(s.id, s.point, s.mark, s.text, room.pt(), lettering));
+        set.add(SetCallout.of(s, room.pt(), lettering));
       }
       for (CalloutSides sides : sides(flat, set)) {
         if (sides != CalloutSides.BOTH || set.size() > 1) {
@@ -73,10 +98,7 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
   private static List<CalloutSides> sides(Flat flat, List<SetCallout> set) {
     double middle = (flat.ink().left() + flat.ink().right()) / 2;
     double mean =
-        set.stream()
-            .mapToDouble(c -> Objects.requireNonNull(flat.points().get(c.point())).x())
-            .average()
-            .orElse(middle);
+        set.stream().mapToDouble(c -> c.said().across(flat.points())).average().orElse(middle);
     return mean < middle
         ? List.of(CalloutSides.BOTH, CalloutSides.LEFT, CalloutSides.RIGHT)
         : List.of(CalloutSides.BOTH, CalloutSides.RIGHT, CalloutSides.LEFT);
@@ -97,9 +119,31 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
     // The caption stands under the middle of the ink, so that it needs both sides beside itself.
     Length wide = own.leastWidth().pt() > 0 ? own.leastWidth().plus(left).plus(right) : left;
     Surround all = new Surround(left, own.top(), right, own.bottom(), wide);
-    double least = tall * flat.ink().longestSide() / flat.ink().height();
+    double least =
+        Math.max(tall * flat.ink().longestSide() / flat.ink().height(), leastForSpots(flat, set));
     FlatShape shape = new FlatShape(all, Length.pt(least));
     return new CalloutOption(sides, set, lane, width, shape);
+  }
+
+  /** The longest side at which dots of spots that lie close print apart, in points. */
+  private static double leastForSpots(Flat flat, List<SetCallout> set) {
+    List<PlanePoint> spots =
+        set.stream()
+            .filter(c -> c.said().region() == 0)
+            .flatMap(c -> c.said().points().stream())
+            .map(p -> Objects.requireNonNull(flat.points().get(p)))
+            .toList();
+    double longest = flat.ink().longestSide();
+    double nearest = longest;
+    for (PlanePoint a : spots) {
+      for (PlanePoint b : spots) {
+        double apart = Math.hypot(a.x() - b.x(), a.y() - b.y());
+        if (apart > ONE_SPOT * longest) {
+          nearest = Math.min(nearest, apart);
+        }
+      }
+    }
+    return APART.pt() * longest / nearest;
   }
 
   /** The footprints, as the solver takes them. */

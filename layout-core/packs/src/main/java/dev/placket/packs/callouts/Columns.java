@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 
 /** Which labels stand in which column: left and right by where their spots lie. */
 final class Columns {
@@ -24,8 +23,7 @@ final class Columns {
   /** So many of those farthest left in the left column, the rest in the right one. */
   static List<List<SetCallout>> divided(
       List<SetCallout> all, Map<String, PlanePoint> points, int left) {
-    Comparator<SetCallout> across =
-        Comparator.comparingDouble(c -> Objects.requireNonNull(points.get(c.point())).x());
+    Comparator<SetCallout> across = Comparator.comparingDouble(c -> c.said().across(points));
     List<SetCallout> sorted = new ArrayList<>(all);
     sorted.sort(across);
     return List.of(

@@ -1,5 +1,6 @@
 package dev.placket.packs.callouts;
 
+import dev.placket.layout.callout.LeaderEnd;
 import dev.placket.layout.units.PlanePoint;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.TextRun;
@@ -11,12 +12,20 @@ import org.jspecify.annotations.Nullable;
  *
  * @param id its identifier
  * @param box the label: text and ring
- * @param leader from the spot to the label: two points, or three where it bends
+ * @param leaders one for each spot, from there to the label: two points, or three where it bends
+ * @param end what leaders have at their spots
+ * @param regions the boxes of circles round the spots; empty for none
  * @param runs the text, and what stands in the ring
  * @param ring the box of its ring, whose ends are round; null without one
  */
 public record LaidText(
-    String id, Rect box, List<PlanePoint> leader, List<TextRun> runs, @Nullable Rect ring) {
+    String id,
+    Rect box,
+    List<List<PlanePoint>> leaders,
+    LeaderEnd end,
+    List<Rect> regions,
+    List<TextRun> runs,
+    @Nullable Rect ring) {
   /** The width of leaders and rings: a thin line of ISO 128. */
   public static final double LINE_MM = 0.18;
 
@@ -25,7 +34,8 @@ public record LaidText(
 
   /** Copies the lists. */
   public LaidText {
-    leader = List.copyOf(leader);
+    leaders = leaders.stream().map(List::copyOf).toList();
+    regions = List.copyOf(regions);
     runs = List.copyOf(runs);
   }
 }

@@ -7,22 +7,14 @@ import java.util.List;
 /**
  * The text of a callout, set in lines; all lengths in points.
  *
- * @param id its identifier
- * @param point the point of the flat that it belongs to
- * @param mark what stands in a ring before the text; empty for no ring
+ * @param said what it is made of
  * @param lines the text; none where the ring stands alone
  * @param ring the width of its ring; 0 without one
  * @param width of the widest line, with the ring
  * @param height of all lines
  */
 public record SetCallout(
-    String id,
-    String point,
-    String mark,
-    List<String> lines,
-    double ring,
-    double width,
-    double height) {
+    CalloutPlan.Said said, List<String> lines, double ring, double width, double height) {
   /** The height of capitals: the usual step of ISO 3098 for text on drawings. */
   static final Length CAPITALS = Lettering.VALUE;
 
@@ -46,11 +38,11 @@ public record SetCallout(
   /**
    * A callout with lines no longer than the room, where single words allow it.
    *
-   * @param text with marks of languages; blank for none
    * @param room in points
    */
-  static SetCallout of(
-      String id, String point, String mark, String text, double room, Lettering lettering) {
+  static SetCallout of(CalloutPlan.Said said, double room, Lettering lettering) {
+    String mark = said.mark();
+    String text = said.text();
     double letters = lettering.width(mark, CAPITALS) + 2 * BESIDE_MARK.pt();
     double ring = mark.isEmpty() ? 0 : Math.max(RING.pt(), letters);
     double before = mark.isEmpty() || text.isBlank() ? ring : ring + AFTER_RING.pt();
@@ -63,12 +55,15 @@ public record SetCallout(
     double tall = lines.isEmpty() ? 0 : CAPITALS.pt() + further + DESCENT.pt();
     double first = mark.isEmpty() ? 0 : Math.max(0, RING.pt() - CAPITALS.pt()) / 2;
     double high = mark.isEmpty() ? 0 : RING.pt();
-    return new SetCallout(
-        id, point, mark, lines, ring, before + widest, Math.max(high, first + tall));
+    return new SetCallout(said, lines, ring, before + widest, Math.max(high, first + tall));
+  }
+
+  String id() {
+    return said.id();
   }
 
   /** How far below its top the middle of its first line, and of its ring, is. */
   double port() {
-    return mark.isEmpty() ? CAPITALS.pt() / 2 : RING.pt() / 2;
+    return ring == 0 ? CAPITALS.pt() / 2 : RING.pt() / 2;
   }
 }

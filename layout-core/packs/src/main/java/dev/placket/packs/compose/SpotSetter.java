@@ -1,5 +1,6 @@
 package dev.placket.packs.compose;
 
+import dev.placket.layout.callout.LeaderEnd;
 import dev.placket.layout.callout.LeaderStyle;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
@@ -113,23 +114,15 @@ final class SpotSetter {
         .forEach(
             (id, callout) -> {
               String path = read.path() + "/callouts/" + id;
-              if (!points.containsKey(callout.point())) {
-                described
-                    .faults()
-                    .unknown(
-                        described.places().of(path + "/point"),
-                        "the point",
-                        callout.point(),
-                        points.keySet());
-              }
+              callout.points().forEach(point -> isKnown(point, points, path + "/point"));
               String said = text.beside(callout.text(), path + "/text");
-              callouts.add(new FlatSpots.Callout(id, callout.point(), said));
+              callouts.add(new FlatSpots.Callout(id, callout.points(), said));
               String lines = lines(callout, path, text);
               String fault = lettering.fault(lines + "\n" + callout.mark());
               if (fault != null) {
                 add(path, fault, "letters that one of the fonts has");
-              } else if (isSeen(points.get(callout.point()), flat, path)) {
-                toDraw.add(new CalloutPlan.Said(id, callout.point(), callout.mark(), lines));
+              } else if (isSeen(callout, flat, path)) {
+                toDraw.add(said(id, callout, lines));
               }
             });
     if (callouts.size() > CalloutPlan.MOST) {
@@ -143,9 +136,52 @@ final class SpotSetter {
     return new FlatSpots(named, callouts, plan(flat, toDraw, leaders, lettering));
   }
 
-  /** Whether a spot lies in what is drawn: a part of the drawing may lie outside of the view. */
-  private boolean isSeen(@Nullable PlanePoint spot, Flat flat, String path) {
-    return spot != null && inside(spot, flat.ink(), path + "/point");
+  private void isKnown(String point, Map<String, PlanePoint> points, String path) {
+    if (!points.containsKey(point)) {
+      described.faults().unknown(described.places().of(path), "the point", point, points.keySet());
+    }
+  }
+
+  /** Whether its spots lie in what is drawn: a part of the drawing may lie outside of the view. */
+  private boolean isSeen(PackCallout callout, Flat flat, String path) {
+    for (String point : callout.points()) {
+      PlanePoint spot = flat.points().get(point);
+      if (spot == null || !inside(spot, flat.ink(), path + "/point")) {
+        return false;
+      }
+      if (callout.region() != null && !ringInside(spot, callout.region(), flat.ink(), path)) {
+        return false;
+      }
+    }
+    return !callout.points().isEmpty();
+  }
+
+  private boolean ringInside(PlanePoint spot, double radius, InkedBox ink, String path) {
+    double most =
+        Math.min(
+            Math.min(spot.x() - ink.left(), ink.right() - spot.x()),
+            Math.min(spot.y() - ink.top(), ink.bottom() - spot.y()));
+    if (radius > most) {
+      String found = "a ring with a radius of " + radius + ", which reaches beyond the drawing";
+      add(
+          path + "/region",
+          found,
+          String.format(java.util.Locale.ROOT, "at most %.4g around this point", most));
+    }
+    return radius <= most;
+  }
+
+  private static CalloutPlan.Said said(String id, PackCallout callout, String lines) {
+    Double region = callout.region();
+    LeaderEnd end = callout.end();
+    LeaderEnd usual = region == null ? LeaderEnd.DOT : LeaderEnd.NONE;
+    return new CalloutPlan.Said(
+        id,
+        callout.points(),
+        callout.mark(),
+        lines,
+        region == null ? 0 : region,
+        end == null ? usual : end);
   }
 
   /** Its own text, or the name of the detail that it is about; then the sheet of that detail. */

@@ -1,12 +1,29 @@
 package dev.placket.packs.description;
 
+import dev.placket.layout.callout.LeaderEnd;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
 /**
- * A text tied to a spot of a flat.
+ * A text tied to one spot of a flat or several.
  *
- * @param point a point of the flat, or an element of its drawing
+ * @param points of the flat, or elements of its drawing; a leader for each
  * @param text what it says; {@link Words#NONE} where the mark stands alone
  * @param mark what stands in a ring before the text, as a number; empty for none
  * @param detail the flat that shows the spot larger, which gets the mark into its caption; empty
  *     for none
+ * @param region the radius of the ring round each spot, in the drawing's own units; null for none
+ * @param end what leaders have at the spot; null for a dot, or nothing at a ring
  */
-public record PackCallout(String point, Words text, String mark, String detail) {}
+public record PackCallout(
+    List<String> points,
+    Words text,
+    String mark,
+    String detail,
+    @Nullable Double region,
+    @Nullable LeaderEnd end) {
+  /** Copies the list. */
+  public PackCallout {
+    points = List.copyOf(points);
+  }
+}

@@ -219,13 +219,15 @@ public final class PackWriter {
 
   private static Map<String, Object> callout(PackCallout c) {
     Map<String, Object> m = new LinkedHashMap<>();
-    m.put("point", c.point());
+    m.put("point", c.points().size() == 1 ? c.points().get(0) : c.points());
     if (!c.mark().isEmpty()) {
       m.put("mark", c.mark());
     }
     if (!c.detail().isEmpty()) {
       m.put("detail", c.detail());
     }
+    put(m, "region", c.region(), r -> r);
+    put(m, "end", c.end(), Spelled::word);
     m.put("text", words(c.text()));
     return m;
   }

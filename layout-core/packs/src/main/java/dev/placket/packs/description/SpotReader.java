@@ -1,13 +1,19 @@
 package dev.placket.packs.description;
 
+import dev.placket.layout.callout.LeaderEnd;
 import dev.placket.layout.units.PlanePoint;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what of a flat is pointed at. */
 final class SpotReader {
   private static final List<String> POINT = List.of("x", "y", "element", "across", "down");
-  private static final List<String> CALLOUT = List.of("point", "text", "mark", "detail");
+  private static final List<String> CALLOUT =
+      List.of("point", "text", "mark", "detail", "region", "end");
+
+  private static final Map<String, LeaderEnd> ENDS =
+      Map.of("dot", LeaderEnd.DOT, "arrow", LeaderEnd.ARROW, "none", LeaderEnd.NONE);
 
   private final NodeValues values;
 
@@ -57,9 +63,24 @@ final class SpotReader {
     PackNode mark = e.get("mark");
     PackNode text = mark == null ? e.need("text") : e.get("text");
     return new PackCallout(
-        values.text(e.need("point"), ""),
+        points(e.need("point")),
         values.words(text, Words.NONE),
         mark == null ? "" : values.text(mark, ""),
-        values.text(e.get("detail"), ""));
+        values.text(e.get("detail"), ""),
+        values.number(e.get("region")),
+        values.choice(e.get("end"), ENDS, "the end of a leader"));
+  }
+
+  private List<String> points(@Nullable PackNode node) {
+    List<String> points = values.oneOrMore(node, "points of the flat");
+    if (node instanceof PackNode.Items && points.isEmpty()) {
+      values.faults().add(node.mark(), "no point", "one or more points of the flat");
+    }
+    for (int i = 1; node != null && i < points.size(); i++) {
+      if (points.subList(0, i).contains(points.get(i))) {
+        values.faults().add(node.mark(), "the point '" + points.get(i) + "' twice", "it once");
+      }
+    }
+    return points;
   }
 }

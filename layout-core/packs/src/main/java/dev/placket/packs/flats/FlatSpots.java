@@ -22,11 +22,16 @@ public record FlatSpots(List<String> points, List<Callout> callouts, @Nullable C
   }
 
   /**
-   * A text tied to a point.
+   * A text tied to points.
    *
    * @param id its identifier
-   * @param point a point of the flat
+   * @param points of the flat, one or more
    * @param text what it says
    */
-  public record Callout(String id, String point, String text) {}
+  public record Callout(String id, List<String> points, String text) {
+    /** Copies the list. */
+    public Callout {
+      points = List.copyOf(points);
+    }
+  }
 }

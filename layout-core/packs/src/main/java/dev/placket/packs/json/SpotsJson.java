@@ -29,24 +29,30 @@ final class SpotsJson {
     json.writeEndArray();
     json.writeArrayFieldStart("callouts");
     for (FlatSpots.Callout callout : spots.callouts()) {
-      json.writeStartObject();
-      json.writeStringField("callout", callout.id());
-      json.writeStringField("point", callout.point());
-      json.writeStringField("text", callout.text());
-      place(json, placed, callout.point());
-      for (LaidText laid : placed.callouts()) {
-        if (laid.id().equals(callout.id())) {
-          drawn(json, laid);
+      for (int i = 0; i < callout.points().size(); i++) {
+        json.writeStartObject();
+        json.writeStringField("callout", callout.id());
+        json.writeStringField("point", callout.points().get(i));
+        json.writeStringField("text", callout.text());
+        place(json, placed, callout.points().get(i));
+        for (LaidText laid : placed.callouts()) {
+          if (laid.id().equals(callout.id())) {
+            drawn(json, laid, i);
+          }
         }
+        json.writeEndObject();
       }
-      json.writeEndObject();
     }
     json.writeEndArray();
   }
 
-  private static void drawn(JsonGenerator json, LaidText laid) throws IOException {
+  private static void drawn(JsonGenerator json, LaidText laid, int leader) throws IOException {
+    if (!laid.regions().isEmpty()) {
+      double across = laid.regions().get(leader).width();
+      json.writeNumberField("ring", Numbers.rounded(across / 2, DECIMALS));
+    }
     json.writeArrayFieldStart("leader");
-    for (PlanePoint p : laid.leader()) {
+    for (PlanePoint p : laid.leaders().get(leader)) {
       json.writeStartObject();
       json.writeNumberField("x", Numbers.rounded(p.x(), DECIMALS));
       json.writeNumberField("y", Numbers.rounded(p.y(), DECIMALS));

@@ -1,5 +1,6 @@
 package dev.placket.packs.page;
 
+import dev.placket.layout.callout.LeaderEnd;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.PlanePoint;
 import dev.placket.layout.units.Rect;
@@ -9,6 +10,7 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.List;
 
 /** What is drawn of a callout beside its text, in points on the sheet, y down. */
 final class LeaderShapes {
@@ -16,6 +18,11 @@ final class LeaderShapes {
 
   /** White round a dot, so that it is seen on dark cloth. */
   private static final double HALO = Length.mm(0.3).pt();
+
+  private static final double ARROW = Length.mm(2.5).pt();
+
+  /** Half of an arrowhead's width over its length: the tangent of half of 15 degrees. */
+  private static final double SLANT = 2 - Math.sqrt(3);
 
   private static final double DOT = Length.mm(LaidText.DOT_MM).pt();
 
@@ -25,13 +32,18 @@ final class LeaderShapes {
     return new BasicStroke((float) LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
   }
 
-  /** The line, and the ring if there is one. */
+  /** The lines, the rings round regions, and that of the mark. */
   static Path2D lines(LaidText callout) {
     Path2D path = new Path2D.Double();
-    PlanePoint from = callout.leader().get(0);
-    path.moveTo(from.x(), from.y());
-    for (PlanePoint p : callout.leader().subList(1, callout.leader().size())) {
-      path.lineTo(p.x(), p.y());
+    for (List<PlanePoint> leader : callout.leaders()) {
+      PlanePoint from = leader.get(0);
+      path.moveTo(from.x(), from.y());
+      leader.subList(1, leader.size()).forEach(p -> path.lineTo(p.x(), p.y()));
+    }
+    for (Rect region : callout.regions()) {
+      path.append(
+          new Ellipse2D.Double(region.left(), region.top(), region.width(), region.height()),
+          false);
     }
     Rect ring = callout.ring();
     if (ring != null) {
@@ -44,12 +56,40 @@ final class LeaderShapes {
     return path;
   }
 
-  static Shape dot(LaidText callout) {
-    return circle(callout.leader().get(0), DOT);
+  /** What leaders have at their spots. */
+  static Shape ends(LaidText callout) {
+    Path2D path = new Path2D.Double();
+    for (List<PlanePoint> leader : callout.leaders()) {
+      switch (callout.end()) {
+        case DOT -> path.append(circle(leader.get(0), DOT), false);
+        case ARROW -> path.append(arrow(leader.get(0), leader.get(1)), false);
+        default -> {}
+      }
+    }
+    return path;
   }
 
-  static Shape halo(LaidText callout) {
-    return circle(callout.leader().get(0), DOT + 2 * HALO);
+  /** White round dots, so that they are seen on dark cloth. */
+  static Shape halos(LaidText callout) {
+    Path2D path = new Path2D.Double();
+    if (callout.end() == LeaderEnd.DOT) {
+      callout.leaders().forEach(l -> path.append(circle(l.get(0), DOT + 2 * HALO), false));
+    }
+    return path;
+  }
+
+  private static Path2D arrow(PlanePoint tip, PlanePoint from) {
+    double length = Math.hypot(from.x() - tip.x(), from.y() - tip.y());
+    Path2D arrow = new Path2D.Double();
+    if (length > 0) {
+      double x = (from.x() - tip.x()) / length * ARROW;
+      double y = (from.y() - tip.y()) / length * ARROW;
+      arrow.moveTo(tip.x(), tip.y());
+      arrow.lineTo(tip.x() + x - y * SLANT, tip.y() + y + x * SLANT);
+      arrow.lineTo(tip.x() + x + y * SLANT, tip.y() + y - x * SLANT);
+      arrow.closePath();
+    }
+    return arrow;
   }
 
   private static Ellipse2D circle(PlanePoint middle, double across) {

@@ -101,9 +101,9 @@ final class PagePicture {
 
   private void callout(LaidText callout, Path2D letters) {
     g.setColor(Color.WHITE);
-    g.fill(LeaderShapes.halo(callout));
+    g.fill(LeaderShapes.halos(callout));
     g.setColor(Color.BLACK);
-    g.fill(LeaderShapes.dot(callout));
+    g.fill(LeaderShapes.ends(callout));
     g.setStroke(LeaderShapes.stroke());
     g.draw(LeaderShapes.lines(callout));
     text(callout.runs(), letters);

@@ -103,15 +103,19 @@ final class PdfPage {
   }
 
   private void leader(PDPageContentStream out, LaidText callout) throws IOException {
-    out.setNonStrokingColor(1f);
-    path(out, LeaderShapes.halo(callout));
-    out.fill();
-    out.setNonStrokingColor(0f);
-    path(out, LeaderShapes.dot(callout));
-    out.fill();
+    fill(out, LeaderShapes.halos(callout), 1f);
+    fill(out, LeaderShapes.ends(callout), 0f);
     out.setLineWidth((float) LeaderShapes.LINE);
     path(out, LeaderShapes.lines(callout));
     out.stroke();
+  }
+
+  private void fill(PDPageContentStream out, Shape shape, float grey) throws IOException {
+    out.setNonStrokingColor(grey);
+    if (!shape.getBounds2D().isEmpty()) {
+      path(out, shape);
+      out.fill();
+    }
   }
 
   private void path(PDPageContentStream out, Shape shape) throws IOException {

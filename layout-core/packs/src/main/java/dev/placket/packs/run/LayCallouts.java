@@ -96,19 +96,26 @@ record LayCallouts(Lettering lettering) {
   private static Stream<CheckedCallout> judged(PlacedFlat flat) {
     Rect room = flat.footprint().toBox();
     Rect ink = flat.ink().toBox();
-    Map<String, String> points = new TreeMap<>();
-    flat.item().spots().callouts().forEach(c -> points.put(c.id(), c.point()));
-    return flat.callouts().stream()
-        .map(
-            c ->
-                new CheckedCallout(
-                    c.id(),
-                    flat.flat().id(),
-                    flat.spot(Objects.requireNonNull(points.get(c.id()))),
-                    c.box(),
-                    c.leader(),
-                    room,
-                    ink));
+    Map<String, List<String>> points = new TreeMap<>();
+    flat.item().spots().callouts().forEach(c -> points.put(c.id(), c.points()));
+    List<CheckedCallout> all = new ArrayList<>();
+    for (LaidText c : flat.callouts()) {
+      List<String> its = Objects.requireNonNull(points.get(c.id()));
+      for (int i = 0; i < its.size(); i++) {
+        double ring = c.regions().isEmpty() ? 0 : c.regions().get(i).width() / 2;
+        all.add(
+            new CheckedCallout(
+                c.id(),
+                flat.flat().id(),
+                flat.spot(its.get(i)),
+                ring,
+                c.box(),
+                c.leaders().get(i),
+                room,
+                ink));
+      }
+    }
+    return all.stream();
   }
 
   private @Nullable List<LaidText> its(PlacedFlat flat, LeaderStyle style) {
