@@ -301,11 +301,12 @@ class RoundTripTest {
     Arbitrary<PackCallout> callouts =
         Combinators.combine(
                 names().list().uniqueElements().ofMinSize(1).ofMaxSize(3),
-                words(),
+                words().injectNull(0.3),
                 Arbitraries.of("", "1", "D2"),
                 Arbitraries.of("", "collar"),
                 numbers().injectNull(0.5),
                 Arbitraries.of(LeaderEnd.class).injectNull(0.5))
+            .filter((at, text, mark, detail, region, end) -> text != null || !mark.isEmpty())
             .as(PackCallout::new);
     return Combinators.combine(named(points), named(callouts)).as(PackSpots::new);
   }

@@ -50,10 +50,8 @@ class LookViewsTest {
       double stated = made.placements(sheet).get(0).path("garmentScale").asDouble();
       assertEquals(stated, scale, 0.001 * scale, id + ": the stated scale");
     }
-    if (paper.equals("A4")) {
-      double printed = shoulders(made, made.sheet("flats"), 0)[0];
-      assertEquals(SHOULDERS / 8, printed, 0.001 * printed, "1:8 on A4, as the demo is to be");
-    }
+    double printed = shoulders(made, made.sheet("flats"), 0)[0];
+    assertEquals(SHOULDERS / 10, printed, 0.001 * printed, "1:10, with room for its labels");
   }
 
   @ParameterizedTest

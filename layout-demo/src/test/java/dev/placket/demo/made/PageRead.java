@@ -25,8 +25,6 @@ import org.apache.pdfbox.util.Vector;
 
 /** The ruling and the text of a page as its PDF states them, in millimetres from the top left. */
 final class PageRead extends PDFGraphicsStreamEngine {
-  /** What is laid under text is larger, in millimetres. */
-  private static final double LEAST_TINT = 2;
 
   private static final double MM = 25.4 / 72;
 
@@ -201,8 +199,8 @@ final class PageRead extends PDFGraphicsStreamEngine {
   public void fillPath(int rule) throws IOException {
     if (forms == 0 && path.getCurrentPoint() != null) {
       Rectangle2D box = path.getBounds2D();
-      if (Math.max(box.getWidth(), box.getHeight()) * MM < LEAST_TINT) {
-        // The dot of a leader, or the white round it.
+      if (inFigure()) {
+        // The dots of leaders, or the white round them.
         path.reset();
         return;
       }

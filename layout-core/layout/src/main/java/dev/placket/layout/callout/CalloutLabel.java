@@ -27,6 +27,11 @@ public record CalloutLabel(String id, List<PlanePoint> spots, double height, dou
     }
   }
 
+  /** How far down its spots lie, on the average. */
+  double level() {
+    return spots.stream().mapToDouble(PlanePoint::y).average().orElseThrow();
+  }
+
   /** A label with one leader. */
   public CalloutLabel(String id, PlanePoint spot, double height, double port) {
     this(id, List.of(spot), height, port);

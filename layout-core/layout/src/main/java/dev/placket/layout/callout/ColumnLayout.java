@@ -15,7 +15,8 @@ public final class ColumnLayout {
   /**
    * The labels in their places; null if they are taller than the column, or if no order without
    * crossings was found. Inclined leaders take that angle of 30, 45 and 60 degrees at which they
-   * are shortest.
+   * are shortest. Gaps are even where that leaves no crossing; else labels stand as near to their
+   * spots as they can.
    *
    * <p>O(2^n n) for n labels up to {@link #EXACT}, then O(n^4).
    *
@@ -31,18 +32,25 @@ public final class ColumnLayout {
     LabelColumn right = column.right() ? column : mirrored(column);
     List<CalloutLabel> its =
         column.right() ? labels : labels.stream().map(ColumnLayout::mirrored).toList();
-    LabelStack stack = LabelStack.within(right, its);
-    if (stack == null) {
-      return null;
+    for (LabelStack stack : LabelStack.within(right, its)) {
+      LaidColumn best = shortest(stack, style, right.clear());
+      if (best != null) {
+        return column.right() ? best : mirrored(best);
+      }
     }
+    return null;
+  }
+
+  private static @Nullable LaidColumn shortest(
+      LabelStack stack, LeaderStyle style, List<ClearDisc> clear) {
     LaidColumn best = null;
     for (LeaderPath path : LeaderPath.of(style)) {
-      LaidColumn laid = laid(stack, path, right.clear());
+      LaidColumn laid = laid(stack, path, clear);
       if (laid != null && (best == null || laid.length() < best.length())) {
         best = laid;
       }
     }
-    return best == null || column.right() ? best : mirrored(best);
+    return best;
   }
 
   private static @Nullable LaidColumn laid(
@@ -61,11 +69,12 @@ public final class ColumnLayout {
     List<LaidCallout> laid = new ArrayList<>();
     double length = 0;
     double top = stack.top();
-    for (int label : order) {
+    for (int slot = 0; slot < order.length; slot++) {
+      int label = order[slot];
       CalloutLabel its = stack.labels().get(label);
       laid.add(new LaidCallout(its.id(), top, stack.leaders(path, label, top)));
       length += stack.length(path, label, top);
-      top = stack.below(label, top);
+      top = stack.below(label, top, slot);
     }
     return new LaidColumn(laid, path.degrees(), length, Math.min(bound, length));
   }

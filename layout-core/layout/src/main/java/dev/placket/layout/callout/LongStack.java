@@ -25,7 +25,7 @@ final class LongStack {
   /** The labels from top to bottom; null if exchanges of neighbours leave a crossing. */
   int @Nullable [] run() {
     Integer[] all = IntStream.range(0, stack.count()).boxed().toArray(Integer[]::new);
-    Arrays.sort(all, Comparator.comparingDouble(this::height));
+    Arrays.sort(all, Comparator.comparingDouble(i -> stack.labels().get(i).level()));
     int[] order = Arrays.stream(all).mapToInt(i -> i).toArray();
     int faults = faults(order);
     for (int pass = 0; pass < order.length && faults > 0; pass++) {
@@ -43,19 +43,13 @@ final class LongStack {
     return faults == 0 ? order : null;
   }
 
-  private double height(int label) {
-    return stack.labels().get(label).spots().stream()
-        .mapToDouble(PlanePoint::y)
-        .average()
-        .orElseThrow();
-  }
-
   /** Crossings, spots met, and leaders without room for their incline. */
   private int faults(int[] order) {
     List<List<PlanePoint>> leaders = new ArrayList<>();
     int faults = 0;
     double top = stack.top();
-    for (int label : order) {
+    for (int slot = 0; slot < order.length; slot++) {
+      int label = order[slot];
       faults += Double.isFinite(stack.length(path, label, top)) ? 0 : 1;
       List<List<PlanePoint>> its = stack.leaders(path, label, top);
       for (List<PlanePoint> leader : its) {
@@ -63,7 +57,7 @@ final class LongStack {
         faults += (int) clear.stream().filter(s -> Apart.meets(leader, s)).count();
       }
       leaders.addAll(its);
-      top = stack.below(label, top);
+      top = stack.below(label, top, slot);
     }
     return faults;
   }

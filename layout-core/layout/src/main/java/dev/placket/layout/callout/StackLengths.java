@@ -21,7 +21,8 @@ final class StackLengths {
     tops[0] = stack.top();
     for (int set = 1; set < sets; set++) {
       int one = Integer.numberOfTrailingZeros(set);
-      tops[set] = stack.below(one, tops[set & (set - 1)]);
+      int others = set & (set - 1);
+      tops[set] = stack.below(one, tops[others], Integer.bitCount(others));
     }
     Arrays.fill(rest, Double.POSITIVE_INFINITY);
     rest[sets - 1] = 0;

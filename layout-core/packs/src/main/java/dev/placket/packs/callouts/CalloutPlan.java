@@ -12,15 +12,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The ways in which the labels of a flat may stand.
  *
  * @param style how leaders run; null for inclined ones where they can be drawn, else straight
- * @param options one or more
+ * @param tight one or more, with narrow lanes for leaders, which may not do
+ * @param roomy the same with lanes as wide as inclined leaders ask for
  */
-public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> options) {
+public record CalloutPlan(
+    @Nullable LeaderStyle style, List<CalloutOption> tight, List<CalloutOption> roomy) {
   /** Most callouts of a flat: more than anyone reads beside one drawing. */
   public static final int MOST = 40;
 
@@ -31,6 +34,9 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
   private static final Length LONG = Length.mm(42);
   private static final Length LEAST_LANE = Length.mm(4);
   private static final Length MOST_LANE = Length.mm(22);
+
+  /** Enough where most spots lie within the garment, so that leaders can incline there. */
+  private static final Length TIGHT_LANE = Length.mm(6);
 
   /** Of the height of a stack: what an incline of 60 degrees needs for half of it. */
   private static final double LANE = 0.29;
@@ -67,9 +73,10 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
     }
   }
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public CalloutPlan {
-    options = List.copyOf(options);
+    tight = List.copyOf(tight);
+    roomy = List.copyOf(roomy);
   }
 
   /**
@@ -79,7 +86,8 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
    */
   public static CalloutPlan of(
       Flat flat, List<Said> said, @Nullable LeaderStyle style, Lettering lettering) {
-    List<CalloutOption> options = new ArrayList<>();
+    List<CalloutOption> tight = new ArrayList<>();
+    List<CalloutOption> roomy = new ArrayList<>();
     for (Length room : List.of(SHORT, LONG)) {
       List<SetCallout> set = new ArrayList<>();
       for (Said s : said) {
@@ -87,11 +95,13 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
       }
       for (CalloutSides sides : sides(flat, set)) {
         if (sides != CalloutSides.BOTH || set.size() > 1) {
-          options.add(option(flat, sides, set));
+          tight.add(option(flat, sides, set, TIGHT_LANE.pt()));
+          roomy.add(option(flat, sides, set, MOST_LANE.pt()));
         }
       }
     }
-    return new CalloutPlan(style, options.stream().distinct().toList());
+    return new CalloutPlan(
+        style, tight.stream().distinct().toList(), roomy.stream().distinct().toList());
   }
 
   /** Both sides, then the one that most spots are nearer to. */
@@ -104,14 +114,15 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
         : List.of(CalloutSides.BOTH, CalloutSides.RIGHT, CalloutSides.LEFT);
   }
 
-  private static CalloutOption option(Flat flat, CalloutSides sides, List<SetCallout> set) {
+  private static CalloutOption option(
+      Flat flat, CalloutSides sides, List<SetCallout> set, double most) {
     double width = set.stream().mapToDouble(SetCallout::width).max().orElse(0);
     double tall = 0;
     for (List<SetCallout> column : Columns.of(sides, set, flat.points())) {
       double gaps = Math.max(0, column.size() - 1) * GAP.pt();
       tall = Math.max(tall, column.stream().mapToDouble(SetCallout::height).sum() + gaps);
     }
-    double lane = Math.max(LEAST_LANE.pt(), Math.min(MOST_LANE.pt(), LANE * tall));
+    double lane = Math.max(LEAST_LANE.pt(), Math.min(most, LANE * tall));
     Length beside = Length.pt(lane + width);
     Length left = sides.left() ? beside : Length.ZERO;
     Length right = sides.right() ? beside : Length.ZERO;
@@ -146,14 +157,18 @@ public record CalloutPlan(@Nullable LeaderStyle style, List<CalloutOption> optio
     return APART.pt() * longest / nearest;
   }
 
-  /** The footprints, as the solver takes them. */
-  public List<FlatShape> shapes() {
-    return options.stream().map(CalloutOption::shape).toList();
+  /**
+   * The footprints, as the solver takes them.
+   *
+   * @param lanes whether lanes are as wide as inclined leaders ask for
+   */
+  public List<FlatShape> shapes(boolean lanes) {
+    return (lanes ? roomy : tight).stream().map(CalloutOption::shape).toList();
   }
 
   /** The way that a placed flat was given, by its footprint. */
   CalloutOption chosen(Flat placed) {
-    return options.stream()
+    return Stream.concat(tight.stream(), roomy.stream())
         .filter(o -> o.shape().surround().equals(placed.surround()))
         .findFirst()
         .orElseThrow(() -> new IllegalStateException("no such footprint of " + placed.id()));

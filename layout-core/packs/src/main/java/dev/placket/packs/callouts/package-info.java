@@ -3,10 +3,11 @@
  * once the flat has its place.
  *
  * <p>Before the fit, {@code CalloutPlan} offers footprints: labels right of the ink, left of it, or
- * on both sides, each with a lane for leaders, for lines of two lengths. The solver takes the one
- * with which the sheet's scale is largest. After the fit, {@code CalloutLayout} orders the labels
- * of each column and draws the leaders. Sizes of lettering, lines and dots are printed sizes,
- * whatever the scale.
+ * on both sides, each with a lane for leaders, for lines of two lengths. Lanes are narrow first;
+ * where the leaders of the fit cannot be drawn in them, wide ones are tried. The solver takes the
+ * one with which the sheet's scale is largest. After the fit, {@code CalloutLayout} orders the
+ * labels of each column and draws the leaders. Sizes of lettering, lines and dots are printed
+ * sizes, whatever the scale.
  */
 @NullMarked
 package dev.placket.packs.callouts;

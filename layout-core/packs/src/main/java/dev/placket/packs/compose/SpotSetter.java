@@ -115,7 +115,8 @@ final class SpotSetter {
             (id, callout) -> {
               String path = read.path() + "/callouts/" + id;
               callout.points().forEach(point -> isKnown(point, points, path + "/point"));
-              String said = text.beside(callout.text(), path + "/text");
+              Words own = callout.text();
+              String said = text.beside(own == null ? Words.NONE : own, path + "/text");
               callouts.add(new FlatSpots.Callout(id, callout.points(), said));
               String lines = lines(callout, path, text);
               String fault = lettering.fault(lines + "\n" + callout.mark());
@@ -162,10 +163,12 @@ final class SpotSetter {
             Math.min(spot.x() - ink.left(), ink.right() - spot.x()),
             Math.min(spot.y() - ink.top(), ink.bottom() - spot.y()));
     if (radius > most) {
-      String found = "a ring with a radius of " + radius + ", which reaches beyond the drawing";
       add(
           path + "/region",
-          found,
+          String.format(
+              java.util.Locale.ROOT,
+              "a ring with a radius of %.4g, which reaches beyond the drawing",
+              radius),
           String.format(java.util.Locale.ROOT, "at most %.4g around this point", most));
     }
     return radius <= most;
@@ -186,9 +189,10 @@ final class SpotSetter {
 
   /** Its own text, or the name of the detail that it is about; then the sheet of that detail. */
   private String lines(PackCallout callout, String path, PackText text) {
-    String own = text.setLines(callout.text(), path + "/text");
+    Words stated = callout.text();
+    String own = stated == null ? "" : text.setLines(stated, path + "/text");
     DetailCodes.Place there = codes.places().get(callout.detail());
-    if (there == null) {
+    if (there == null || stated != null && stated.blank()) {
       return own;
     }
     Words caption = there.flat().caption();

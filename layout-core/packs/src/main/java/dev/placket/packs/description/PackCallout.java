@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
  * A text tied to one spot of a flat or several.
  *
  * @param points of the flat, or elements of its drawing; a leader for each
- * @param text what it says; {@link Words#NONE} where the mark stands alone
+ * @param text what it says; empty where the mark stands alone; null for the name of the detail, or
+ *     none without one
  * @param mark what stands in a ring before the text, as a number; empty for none
  * @param detail the flat that shows the spot larger, which gets the mark into its caption; empty
  *     for none
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record PackCallout(
     List<String> points,
-    Words text,
+    @Nullable Words text,
     String mark,
     String detail,
     @Nullable Double region,

@@ -228,7 +228,7 @@ public final class PackWriter {
     }
     put(m, "region", c.region(), r -> r);
     put(m, "end", c.end(), Spelled::word);
-    m.put("text", words(c.text()));
+    put(m, "text", c.text(), PackWriter::words);
     return m;
   }
 

@@ -64,7 +64,7 @@ final class SpotReader {
     PackNode text = mark == null ? e.need("text") : e.get("text");
     return new PackCallout(
         points(e.need("point")),
-        values.words(text, Words.NONE),
+        values.words(text),
         mark == null ? "" : values.text(mark, ""),
         values.text(e.get("detail"), ""),
         values.number(e.get("region")),

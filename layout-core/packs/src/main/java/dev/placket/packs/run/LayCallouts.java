@@ -36,14 +36,17 @@ record LayCallouts(Lettering lettering) {
   /**
    * The footprints of those flats that have callouts, by their identifiers: those that suit the
    * flat's maximum size, fewer of each on a sheet with many such flats. A list may be empty.
+   *
+   * @param lanes whether lanes for leaders are as wide as inclined ones ask for
    */
-  static Map<String, List<FlatShape>> shapes(List<FlatSet.Item> items) {
+  static Map<String, List<FlatShape>> shapes(List<FlatSet.Item> items, boolean lanes) {
     Map<String, List<FlatShape>> shapes = new TreeMap<>();
     for (FlatSet.Item item : items) {
       CalloutPlan plan = item.spots().plan();
       if (plan != null) {
         shapes.put(
-            item.flat().id(), plan.shapes().stream().filter(s -> s.suits(item.flat())).toList());
+            item.flat().id(),
+            plan.shapes(lanes).stream().filter(s -> s.suits(item.flat())).toList());
       }
     }
     int each = 1;
@@ -64,6 +67,11 @@ record LayCallouts(Lettering lettering) {
       }
     }
     return null;
+  }
+
+  /** Whether the leaders of all flats can be drawn in the style that is tried first. */
+  boolean asWanted(List<PlacedFlat> flats) {
+    return on(flats, styles(flats).get(0)) != null;
   }
 
   private static List<LeaderStyle> styles(List<PlacedFlat> flats) {
@@ -133,7 +141,7 @@ record LayCallouts(Lettering lettering) {
 
   /** That only the callouts keep the flats from having room. */
   static Fault noRoom(List<FlatSet.Item> items) {
-    String named = String.join(", ", shapes(items).keySet());
+    String named = String.join(", ", shapes(items, false).keySet());
     return Fault.content(
             "", "there is no room for the callouts of " + named + " beside the drawing")
         .remedy("shorten their texts, or use marks without text")

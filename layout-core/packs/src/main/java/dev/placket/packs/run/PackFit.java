@@ -4,12 +4,8 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.fit.Conflict;
 import dev.placket.layout.fit.Fit;
 import dev.placket.layout.fit.FitRequest;
-import dev.placket.layout.fit.FlowResult;
-import dev.placket.layout.fit.FlowSheet;
 import dev.placket.layout.fit.Outcome;
-import dev.placket.layout.flat.FlatShape;
 import dev.placket.layout.plan.Planner;
-import dev.placket.layout.plan.ShapedOutcome;
 import dev.placket.packs.compose.ComposedPack;
 import dev.placket.packs.compose.ComposedSheet;
 import dev.placket.packs.flats.FlatSet;
@@ -69,7 +65,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     List<One> sheets = new ArrayList<>();
     Map<String, Integer> more = new LinkedHashMap<>();
     for (ComposedSheet sheet : pack.sheets()) {
-      List<One> its = fit(sheet);
+      List<One> its = ComposedFit.of(sheet, lettering, pack.oneScale());
       sheets.addAll(its);
       if (its.size() > 1) {
         more.put(sheet.id(), its.size() - 1);
@@ -86,44 +82,10 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     return new PackFit(results, more);
   }
 
-  /** On the sheet, or over as many of the same kind as it takes. */
-  private static List<One> fit(ComposedSheet sheet) {
-    if (sheet.items().isEmpty()) {
-      return List.of(new One(sheet.id(), sheet, null, null, null));
-    }
-    FlatSet set = new FlatSet(sheet.items(), sheet.ratios());
-    FitRequest request =
-        FitRequest.of(sheet.page().sheet(), set.flats(), sheet.spacing()).withRules(sheet.rules());
-    Map<String, List<FlatShape>> shapes = LayCallouts.shapes(sheet.items());
-    if (shapes.containsValue(List.<FlatShape>of())) {
-      // Beside a flat held so small its labels never stand; the flats alone may fit or not.
-      Outcome bare = Planner.plan(request);
-      Conflict none = new Conflict(List.of(), List.of(), true, false, 0);
-      Conflict why = bare instanceof Conflict c ? c : none;
-      return List.of(new One(sheet.id(), sheet, request, why, null));
-    }
-    ShapedOutcome shaped = Planner.plan(request, shapes, LayCallouts.SHARE);
-    request = shaped.request();
-    if (shaped.outcome() instanceof Fit || !sheet.further()) {
-      return List.of(new One(sheet.id(), sheet, request, shaped.outcome(), null));
-    }
-    FlowResult flow = Planner.planSheets(request);
-    Conflict conflict = flow.conflict();
-    if (conflict != null) {
-      return List.of(new One(sheet.id(), sheet, request, conflict, null));
-    }
-    List<One> all = new ArrayList<>();
-    for (FlowSheet each : flow.sheets()) {
-      String id = each.number() == 1 ? sheet.id() : sheet.id() + "-" + each.number();
-      all.add(new One(id, sheet, each.request(), each.fit(), Further.of(each, flow)));
-    }
-    return all;
-  }
-
   /** Whether the flats of a sheet with callouts have room without them. */
   private static boolean fitsBare(One one, FlatSet all) {
     ComposedSheet sheet = one.sheet();
-    if (LayCallouts.shapes(sheet.items()).isEmpty()) {
+    if (LayCallouts.shapes(sheet.items(), false).isEmpty()) {
       return false;
     }
     FitRequest bare =
