@@ -99,6 +99,7 @@ public final class Main {
     known.put("fit", () -> new FitCommand(out, err, terminal));
     known.put("probe", () -> new ProbeCommand(out, err));
     known.put("starter", () -> new StarterCommand(out, err));
+    known.put("number", () -> new NumberCommand(out, err));
     known.put("prepare", () -> new PrepareCommand(out, err));
     CommandLine line = new CommandLine(placket());
     Supplier<Object> asked = args.length == 0 ? null : known.get(args[0]);

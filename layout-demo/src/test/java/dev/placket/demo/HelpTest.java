@@ -32,7 +32,7 @@ class HelpTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"fit", "probe", "prepare", "starter"})
+  @ValueSource(strings = {"fit", "probe", "prepare", "starter", "number"})
   void everyOptionIsListedOnceWithin80Columns(String command) {
     Run help = Run.of(command, "--help");
     assertEquals(0, help.code(), help.err());
@@ -53,7 +53,8 @@ class HelpTest {
     "fit, Input Paper and sheets Pictures Output Workbooks Limits Help Examples",
     "probe, Input Pictures Output Limits Help",
     "prepare, Input Pictures Output Limits Help",
-    "starter, Folder Output Help"
+    "starter, Folder Output Help",
+    "number, Description Output Help"
   })
   void optionsAreGroupedByWhatTheyAreFor(String command, String headings) {
     List<String> found =

@@ -122,9 +122,14 @@ final class Contents {
                 for (String point : spots.points().keySet()) {
                   once("point", point, path + "/points/" + point, points, retired);
                 }
-                for (String callout : spots.callouts().keySet()) {
-                  once("callout", callout, path + "/callouts/" + callout, callouts, retired);
-                }
+                spots
+                    .callouts()
+                    .forEach(
+                        (callout, its) -> {
+                          String there = path + "/callouts/" + callout;
+                          once("callout", callout, there, callouts, retired);
+                          retired(retired, its.mark(), there + "/mark");
+                        });
               });
         });
   }

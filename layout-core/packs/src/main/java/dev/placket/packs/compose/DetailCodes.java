@@ -61,7 +61,7 @@ record DetailCodes(Map<String, String> codes, Map<String, Place> places) {
   private void note(
       Described described, String path, PackCallout callout, Map<String, String> details) {
     String detail = callout.detail();
-    if (detail.isEmpty()) {
+    if (detail.isEmpty() || callout.asks()) {
       return;
     }
     String mark = callout.mark();

@@ -1,9 +1,11 @@
 package dev.placket.packs.compose;
 
 import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackCallout;
 import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.PackTable;
+import dev.placket.packs.description.Words;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +20,7 @@ final class MarkedRows {
   /** Where each mark of a callout stands in the description. */
   private final Map<String, String> callouts = new LinkedHashMap<>();
 
+  private final Map<String, PackCallout> meanings = new LinkedHashMap<>();
   private final Set<String> rows = new HashSet<>();
   private boolean marked;
 
@@ -32,11 +35,31 @@ final class MarkedRows {
                     .callouts()
                     .forEach(
                         (callout, said) -> {
-                          if (!said.mark().isEmpty()) {
-                            String path = this.sheet + "/flats/" + flat + "/callouts/" + callout;
-                            callouts.putIfAbsent(said.mark(), path + "/mark");
-                          }
+                          String path = this.sheet + "/flats/" + flat + "/callouts/" + callout;
+                          note(said, path + "/mark");
                         }));
+  }
+
+  private void note(PackCallout said, String path) {
+    if (said.asks()) {
+      add(
+          path,
+          "the mark 'new', which has no code yet",
+          "a code, as 9 or D1; the command 'number' assigns it");
+    } else if (!said.mark().isEmpty()) {
+      callouts.putIfAbsent(said.mark(), path);
+      PackCallout before = meanings.putIfAbsent(said.mark(), said);
+      if (before != null && !alike(before, said)) {
+        add(path, "the mark '" + said.mark() + "' for a second text", "one text for a mark");
+      }
+    }
+  }
+
+  /** Whether two callouts with one mark say the same; that of a detail is checked elsewhere. */
+  private static boolean alike(PackCallout a, PackCallout b) {
+    Words text = a.text();
+    Words other = b.text();
+    return text == null || other == null || text.blank() || other.blank() || text.equals(other);
   }
 
   /** Notes the rows of a table that have no callout, and two rows of one mark. */

@@ -137,7 +137,7 @@ final class SpotSetter {
     return new FlatSpots(named, callouts, plan(flat, toDraw, leaders, lettering));
   }
 
-  private void isKnown(String point, Map<String, PlanePoint> points, String path) {
+  void isKnown(String point, Map<String, PlanePoint> points, String path) {
     if (!points.containsKey(point)) {
       described.faults().unknown(described.places().of(path), "the point", point, points.keySet());
     }
