@@ -16,6 +16,7 @@ module dev.placket.packs {
   exports dev.placket.packs.folder;
   exports dev.placket.packs.json;
   exports dev.placket.packs.language;
+  exports dev.placket.packs.measure;
   exports dev.placket.packs.output;
   exports dev.placket.packs.page;
   exports dev.placket.packs.placed;

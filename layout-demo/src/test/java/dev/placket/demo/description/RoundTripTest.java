@@ -21,6 +21,7 @@ import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackFlat;
 import dev.placket.packs.description.PackGrid;
 import dev.placket.packs.description.PackLeaders;
+import dev.placket.packs.description.PackMeasurements;
 import dev.placket.packs.description.PackPoint;
 import dev.placket.packs.description.PackReader;
 import dev.placket.packs.description.PackSheet;
@@ -101,9 +102,42 @@ class RoundTripTest {
                     sheets,
                     null,
                     retired,
+                    retired.isEmpty() ? null : MEASURES,
                     retired))
         .filter(p -> !p.sheets().isEmpty());
   }
+
+  /** Graded by groups, graded by one rule, and typed. */
+  private static final PackMeasurements MEASURES =
+      new PackMeasurements(
+          "cm",
+          List.of("cm", "in"),
+          Map.of("in", "1/16"),
+          Map.of("regular", List.of("30", "32"), "long", List.of("30L", "32L")),
+          List.of("30", "30L"),
+          Map.of(
+              "A",
+              new PackMeasurements.Point(
+                  Words.of("Waist"),
+                  new Words(Map.of("en", "along the top", "de", "oben")),
+                  "half stretched",
+                  "+1 -0.5",
+                  "38",
+                  Map.of("", "2", "long", "add 1, 2"),
+                  List.of()),
+              "B",
+              new PackMeasurements.Point(
+                  Words.of("Hip"), Words.NONE, "", "", "50", Map.of("", "2, 32 3"), List.of()),
+              "C",
+              new PackMeasurements.Point(
+                  Words.of("Fly"),
+                  Words.NONE,
+                  "",
+                  "0.3",
+                  "",
+                  Map.of(),
+                  List.of("15", "15", "15.5", "15.5"))),
+          null);
 
   @Property(tries = 100)
   void anyWorkbookComesBack(@ForAll("workbooks") PackWorkbook workbook) throws Refusal {
@@ -121,6 +155,7 @@ class RoundTripTest {
             Map.of(),
             workbook,
             List.of(),
+            null,
             List.of());
     String text = PackWriter.write(pack);
     Described again = read(text);
@@ -226,9 +261,10 @@ class RoundTripTest {
                 .as(
                     (rows, csv, sample, size, least) ->
                         new PackTable(
-                            c,
-                            csv == null ? rows : List.of(),
-                            csv,
+                            sample.length() == 3 ? List.of() : c,
+                            sample.length() == 3 || csv != null ? List.of() : rows,
+                            sample.length() == 3 ? null : csv,
+                            sample.length() == 3 ? List.of("A", "B") : List.of(),
                             sample,
                             size,
                             least,

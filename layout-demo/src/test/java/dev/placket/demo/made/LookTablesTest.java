@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.placket.demo.made.PageRead.Line;
 import dev.placket.demo.made.PageRead.Tint;
 import dev.placket.demo.made.PageRead.Words;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -77,7 +75,7 @@ class LookTablesTest {
     List<List<String>> typed = new ArrayList<>();
     for (int c = 0; c < 7; c++) {
       List<String> column = new ArrayList<>();
-      for (String[] row : rows(made)) {
+      for (String[] row : rows()) {
         column.add(row[c]);
       }
       typed.add(column);
@@ -147,16 +145,26 @@ class LookTablesTest {
     return columns;
   }
 
-  private static List<String[]> rows(MadePack made) throws Exception {
-    List<String[]> rows = new ArrayList<>();
-    List<String> lines =
-        Files.readAllLines(made.folder().resolve("points.csv"), StandardCharsets.UTF_8);
-    for (String line : lines.subList(1, lines.size())) {
-      // Only names hold commas, and they come before the last seven values.
-      String[] all = line.split(",");
-      rows.add(java.util.Arrays.copyOfRange(all, all.length - 7, all.length));
-    }
-    return rows;
+  /** The graded values and tolerances of the demo as they were worked by hand, and typed. */
+  private static List<String[]> rows() {
+    return """
+        54.5 57 59.5 62 65 68 1
+        59.5 62 64.5 67 70 73 1
+        93 94.5 96 97.5 99 100.5 1
+        98 99.5 101 102.5 104 105.5 1
+        44.2 45.6 47 48.4 50 51.6 0.7
+        62 63 64 65 66 67 1
+        20.6 21.5 22.4 23.3 24.4 25.5 0.5
+        14 14.4 14.8 15.2 15.6 16 0.3
+        7.5 7.5 7.5 7.5 7.5 7.5 0.3
+        9 9 9 9 9 9 0.5
+        22 22 22 22 22 22 0.5
+        19 19 19 19 19 19 0.3
+        22 22 22 22 22 22 0.3
+        """
+        .lines()
+        .map(line -> line.split(" "))
+        .toList();
   }
 
   /** Where the decimal mark is or would be: the whole part's end, by the font's own widths. */

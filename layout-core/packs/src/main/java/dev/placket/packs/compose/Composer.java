@@ -7,6 +7,7 @@ import dev.placket.packs.description.Words;
 import dev.placket.packs.flats.FlatSpots;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.language.Phrases;
+import dev.placket.packs.measure.MeasureList;
 import dev.placket.packs.output.PackName;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.text.Lettering;
@@ -23,9 +24,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Makes ruled and lettered sheets of a description. */
 public final class Composer {
+  private final @Nullable MeasuredList measured;
   private final Described described;
   private final Lettering lettering;
   private final PackText text;
@@ -56,10 +59,13 @@ public final class Composer {
     FlatFiles files = new FlatFiles(described, reading(described, given));
     Contents.check(described, files, text);
     this.flats = new FlatSetter(described, files, lettering, targets, allowSoft);
+    TableFile tableFiles = new TableFile(described, files);
+    this.measured = Measurements.of(described, tableFiles);
     for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
       SheetFrame frame = SheetFrame.of(e.getKey(), e.getValue(), described);
       if (frame != null) {
-        SheetTables tables = new SheetTables(described, files, lettering, text, shrunk, mostRows);
+        SheetTables tables =
+            new SheetTables(described, tableFiles, lettering, text, shrunk, mostRows, measured);
         MarkedRows marks = new MarkedRows(described, e.getKey(), e.getValue());
         plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables, marks));
       }
@@ -69,6 +75,11 @@ public final class Composer {
   /** The typefaces of the pack. */
   public Lettering lettering() {
     return lettering;
+  }
+
+  /** The points of measure; null for none. */
+  public @Nullable MeasureList measures() {
+    return measured == null ? null : measured.list(text);
   }
 
   /** The languages that are printed. */
@@ -139,6 +150,9 @@ public final class Composer {
     described.faults().refuse();
     List<String> notes = new ArrayList<>(text.missing());
     notes.addAll(shrunk);
+    if (measured != null) {
+      notes.addAll(measured.notes());
+    }
     if (sheets.stream().flatMap(s -> s.items().stream()).anyMatch(i -> pointedAt(i.spots()))) {
       notes.add("callouts: not drawn where 'leaders: none' is set; fit.json gives their targets.");
     }

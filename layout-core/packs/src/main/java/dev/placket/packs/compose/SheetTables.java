@@ -14,12 +14,6 @@ import dev.placket.packs.table.TableText;
 import dev.placket.packs.text.LanguageMarks;
 import dev.placket.packs.text.Lettering;
 import dev.placket.pictures.fault.Remedy;
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -29,22 +23,23 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads and lays the tables of a sheet, and parts what is too long for its area. */
 final class SheetTables {
-  private static final int MOST_BYTES = 5_000_000;
-
   private final Described described;
-  private final FlatFiles files;
+  private final TableFile files;
   private final Lettering lettering;
   private final PackText text;
   private final Set<String> shrunk;
   private final int mostRows;
+  private final @Nullable MeasuredList measured;
 
   SheetTables(
       Described described,
-      FlatFiles files,
+      TableFile files,
       Lettering lettering,
       PackText text,
       Set<String> shrunk,
-      int mostRows) {
+      int mostRows,
+      @Nullable MeasuredList measured) {
+    this.measured = measured;
     this.described = described;
     this.files = files;
     this.lettering = lettering;
@@ -53,35 +48,36 @@ final class SheetTables {
     this.mostRows = mostRows;
   }
 
-  /** The table with the values of its file; null where the file cannot be read. */
+  /** The table with the values of its file, or of its points; null where they cannot be read. */
   @Nullable PackTable filled(PackTable table, String path) {
+    if (!table.measures().isEmpty()) {
+      return measures(table, path);
+    }
     String csv = table.csv();
     if (csv == null) {
       return few(table.rows().size(), described.places().of(path)) ? table : null;
     }
     TextPosition place = described.places().of(path + "/csv");
-    Path file = files.file(csv, path + "/csv");
-    if (file == null) {
+    return files
+        .records(csv, path + "/csv")
+        .filter(records -> few(records.size() - 1, place))
+        .map(records -> filled(table, records, csv, place))
+        .orElse(null);
+  }
+
+  private @Nullable PackTable measures(PackTable table, String path) {
+    TextPosition place = described.places().of(path + "/measures");
+    if (described.pack().measurements() == null) {
+      described.faults().add(place, "measures in a pack without any", "the key measurements");
+    }
+    if (measured == null) {
       return null;
     }
-    try {
-      byte[] bytes = Files.readAllBytes(file);
-      if (bytes.length > MOST_BYTES) {
-        described.faults().add(place, csv + " of more than " + MOST_BYTES + " bytes", "fewer");
-        return null;
-      }
-      String read = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      List<Csv.Row> records = Csv.read(read);
-      return few(records.size() - 1, place) ? filled(table, records, csv, place) : null;
-    } catch (Csv.CsvException e) {
-      String found = csv + ", " + e.getMessage();
-      described.faults().add(place, found, "comma-separated values (RFC 4180)");
-    } catch (CharacterCodingException e) {
-      described.faults().add(place, csv + ", which is not UTF-8", "a file saved in UTF-8");
-    } catch (IOException e) {
-      described.faults().add(place, csv + ", which cannot be read", "a readable file");
+    for (String code : measured.unknown(table.measures())) {
+      described.faults().unknown(place, "no point of measure", code, measured.lines().keySet());
     }
-    return null;
+    PackTable filled = measured.filled(table);
+    return few(filled.rows().size(), place) ? filled : null;
   }
 
   private boolean few(int rows, TextPosition place) {
@@ -99,10 +95,6 @@ final class SheetTables {
 
   private @Nullable PackTable filled(
       PackTable table, List<Csv.Row> records, String csv, TextPosition place) {
-    if (records.isEmpty()) {
-      described.faults().add(place, csv + " without a line", "headings in the first line");
-      return null;
-    }
     List<PackColumn> columns = table.columns();
     List<String> headings = records.get(0).fields();
     if (columns.isEmpty()) {

@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param sheets the sheets by identifier; none where there is a workbook
  * @param workbook what goes onto a workbook that is ruled already; null for sheets of our own
  * @param oneScale scale groups that have one scale on all sheets, not on each its own
+ * @param measurements the points of measure; null for none
  * @param retired identifiers of earlier revisions that must not come back
  */
 public record Pack(
@@ -43,6 +44,7 @@ public record Pack(
     Map<String, PackSheet> sheets,
     @Nullable PackWorkbook workbook,
     List<String> oneScale,
+    @Nullable PackMeasurements measurements,
     List<String> retired) {
   /** What the first line of a description states. */
   public static final String FORMAT = "placket-pack/1";
@@ -79,6 +81,7 @@ public record Pack(
         sheets,
         null,
         List.of(),
+        null,
         List.of());
   }
 
@@ -95,8 +98,20 @@ public record Pack(
                 id, s.on(s.paper() == null ? null : asIs ? other : turned(other, s.paper()))));
     PaperSize all = asIs ? other : turned(other, paper);
     return new Pack(
-        languages, printed, glossary, fields, all, margins, fonts, header, foot, moved, workbook,
-        oneScale, retired);
+        languages,
+        printed,
+        glossary,
+        fields,
+        all,
+        margins,
+        fonts,
+        header,
+        foot,
+        moved,
+        workbook,
+        oneScale,
+        measurements,
+        retired);
   }
 
   private static PaperSize turned(PaperSize other, PaperSize like) {

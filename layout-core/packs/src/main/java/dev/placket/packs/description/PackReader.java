@@ -40,6 +40,7 @@ public final class PackReader {
           "sheets",
           "workbook",
           "one-scale",
+          "measurements",
           "retired");
   private static final List<String> SIDES = List.of("top", "right", "bottom", "left");
   private static final List<String> SIZES = List.of("width", "height");
@@ -129,6 +130,7 @@ public final class PackReader {
             workbook == null ? e.need("sheets") : e.get("sheets"), "a sheet", sheets::sheet),
         workbook,
         values.oneOrMore(e.get("one-scale"), "scale groups"),
+        new MeasurementsNode(values).list(e.get("measurements")),
         values.oneOrMore(e.get("retired"), "identifiers"));
   }
 

@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param columns its columns; none where a CSV file's first record says them
  * @param rows its values, as many in each row as there are columns; none where a CSV file has them
  * @param csv a file of comma-separated values beside the description, or null
+ * @param measures codes of the points of measure that it lists, or {@code all}; none where it has
+ *     columns and rows, or a file, of its own
  * @param sample the heading of the column of the sample size, which is set strong; blank for none
  * @param size the height of capitals of its values
  * @param least the height of capitals down to which they may shrink
@@ -20,6 +22,7 @@ public record PackTable(
     List<PackColumn> columns,
     List<List<Words>> rows,
     @Nullable String csv,
+    List<String> measures,
     String sample,
     Length size,
     Length least,
@@ -30,17 +33,31 @@ public record PackTable(
   /** Copies the lists. */
   public PackTable {
     columns = List.copyOf(columns);
+    measures = List.copyOf(measures);
     rows = rows.stream().map(List::copyOf).toList();
   }
 
   /** A table of usual lettering. */
   public static PackTable of(List<PackColumn> columns, List<List<Words>> rows) {
     return new PackTable(
-        columns, rows, null, "", Lettering.VALUE, Lettering.CAPTION, USUAL_WINDOW_ROW);
+        columns, rows, null, List.of(), "", Lettering.VALUE, Lettering.CAPTION, USUAL_WINDOW_ROW);
+  }
+
+  /** This table with a sample size, where it states none. */
+  public PackTable sampled(String size) {
+    return new PackTable(
+        columns,
+        rows,
+        csv,
+        measures,
+        sample.isBlank() ? size : sample,
+        this.size,
+        least,
+        windowRow);
   }
 
   /** This table with columns and rows that were read from its file. */
   public PackTable with(List<PackColumn> read, List<List<Words>> values) {
-    return new PackTable(read, values, csv, sample, size, least, windowRow);
+    return new PackTable(read, values, csv, measures, sample, size, least, windowRow);
   }
 }

@@ -56,6 +56,7 @@ public final class PackWriter {
     }
     put(m, "workbook", pack.workbook(), PackWriter::workbook);
     m.put("one-scale", pack.oneScale());
+    put(m, "measurements", pack.measurements(), PackWriter::measurements);
     m.put("retired", pack.retired());
     return m;
   }
@@ -153,17 +154,61 @@ public final class PackWriter {
 
   private static Map<String, Object> table(PackTable t) {
     Map<String, Object> m = new LinkedHashMap<>();
-    m.put("columns", t.columns().stream().map(PackWriter::column).toList());
-    if (t.csv() == null) {
+    if (!t.measures().isEmpty()) {
+      m.put("measures", t.measures());
+    } else {
+      m.put("columns", t.columns().stream().map(PackWriter::column).toList());
+    }
+    if (t.measures().isEmpty() && t.csv() == null) {
       m.put(
           "rows", t.rows().stream().map(r -> r.stream().map(PackWriter::words).toList()).toList());
-    } else {
+    } else if (t.measures().isEmpty()) {
       m.put("csv", t.csv());
     }
     m.put("sample", t.sample());
     m.put("size", Spelled.length(t.size()));
     m.put("least", Spelled.length(t.least()));
     m.put("window-row", Spelled.length(t.windowRow()));
+    return m;
+  }
+
+  private static Map<String, Object> measurements(PackMeasurements list) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("unit", list.unit());
+    m.put("shown", list.shown());
+    m.put("round", list.round());
+    m.put(
+        "sizes",
+        list.sizes().size() == 1 && list.sizes().containsKey("")
+            ? list.sizes().get("")
+            : list.sizes());
+    m.put("sample", list.sample());
+    if (list.csv() == null) {
+      m.put("points", each(list.points(), PackWriter::measure));
+    } else {
+      m.put("csv", list.csv());
+    }
+    return m;
+  }
+
+  private static Map<String, Object> measure(PackMeasurements.Point p) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("name", words(p.name()));
+    m.put("how", words(p.how()));
+    m.put("measured", p.measured());
+    m.put("tolerance", p.tolerance());
+    m.put("value", p.value());
+    if (!p.grade().isEmpty()) {
+      String one = p.grade().get("");
+      m.put("grade", one == null || p.grade().size() > 1 ? rules(p.grade()) : one);
+    }
+    m.put("values", p.values());
+    return m;
+  }
+
+  private static Map<String, Object> rules(Map<String, String> grade) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    grade.forEach((group, rule) -> m.put(group.isEmpty() ? MeasurementsNode.OTHERS : group, rule));
     return m;
   }
 

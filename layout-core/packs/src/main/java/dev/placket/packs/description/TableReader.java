@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads a table. */
 final class TableReader {
   private static final List<String> KEYS =
-      List.of("columns", "rows", "csv", "sample", "size", "least", "window-row");
+      List.of("columns", "rows", "csv", "measures", "sample", "size", "least", "window-row");
   private static final List<String> COLUMN =
       List.of("heading", "width", "align", "windows", "marks");
   private static final Map<String, PackColumn.Align> ALIGNS =
@@ -25,16 +25,24 @@ final class TableReader {
     Entries e = new Entries(node, "table " + name, KEYS, values.faults());
     PackNode rows = e.get("rows");
     PackNode csv = e.get("csv");
-    if ((rows == null) == (csv == null)) {
+    PackNode measures = e.get("measures");
+    if (measures == null && (rows == null) == (csv == null)) {
       values
           .faults()
           .add(
               node.mark(),
               "table " + name + (rows == null ? " without rows" : " with both rows and csv"),
               "either rows or csv");
+    } else if (measures != null && (rows != null || csv != null || e.get("columns") != null)) {
+      values
+          .faults()
+          .add(node.mark(), "table " + name + " of measures with values of its own", "measures");
     }
     List<PackColumn> columns =
-        values.list(csv == null ? e.need("columns") : e.get("columns"), "columns", this::column);
+        values.list(
+            csv == null && measures == null ? e.need("columns") : e.get("columns"),
+            "columns",
+            this::column);
     List<List<Words>> read = values.list(rows, "rows, each a list of values", n -> row(n, columns));
     Length size = values.choice(e.get("size"), SheetReader.HEIGHTS, "the height of capitals");
     Length least = values.choice(e.get("least"), SheetReader.HEIGHTS, "the height of capitals");
@@ -43,6 +51,7 @@ final class TableReader {
         columns,
         read,
         csv == null ? null : values.text(csv, ""),
+        values.oneOrMore(measures, "codes of points of measure, or all"),
         values.text(e.get("sample"), ""),
         size == null ? Lettering.VALUE : size,
         least == null ? Lettering.CAPTION : least,

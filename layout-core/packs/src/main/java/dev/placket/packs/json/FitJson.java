@@ -13,11 +13,13 @@ import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Rect;
+import dev.placket.packs.measure.MeasureList;
 import dev.placket.packs.placed.PackWeight;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.report.Further;
 import dev.placket.packs.report.NoRoom;
 import dev.placket.packs.report.Numbers;
+import dev.placket.packs.report.PackFacts;
 import dev.placket.packs.report.SheetResult;
 import dev.placket.pictures.base.PrintLimits;
 import java.io.ByteArrayOutputStream;
@@ -45,7 +47,7 @@ public final class FitJson {
    * The file's bytes.
    *
    * @param title the pack's title
-   * @param fields the header's values by their names, as in {@code style-number}
+   * @param facts what the pack states besides its sheets
    * @param targets when a picture is soft or heavy
    * @param limits under what printed sizes a thing counts as too fine
    * @param weight what the pack weighs; null where no weight is kept
@@ -54,7 +56,7 @@ public final class FitJson {
    */
   public static byte[] bytes(
       String title,
-      Map<String, String> fields,
+      PackFacts facts,
       DensityTargets targets,
       PrintLimits limits,
       @Nullable PackWeight weight,
@@ -67,7 +69,7 @@ public final class FitJson {
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
       json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
-      new FitJson(json, limits).write(title, fields, targets, weight, sheets, files);
+      new FitJson(json, limits).write(title, facts, targets, weight, sheets, files);
     }
     bytes.write('\n');
     return bytes.toByteArray();
@@ -75,7 +77,7 @@ public final class FitJson {
 
   private void write(
       String title,
-      Map<String, String> fields,
+      PackFacts facts,
       DensityTargets targets,
       @Nullable PackWeight weight,
       List<SheetResult> sheets,
@@ -85,10 +87,14 @@ public final class FitJson {
     json.writeStringField("format", "placket-fit/1");
     json.writeObjectFieldStart("pack");
     json.writeStringField("title", title);
-    for (Map.Entry<String, String> field : fields.entrySet()) {
+    for (Map.Entry<String, String> field : facts.fields().entrySet()) {
       json.writeStringField(camel(field.getKey()), field.getValue());
     }
     json.writeEndObject();
+    MeasureList measures = facts.measures();
+    if (measures != null) {
+      MeasuresJson.write(json, measures);
+    }
     densityTargets(targets);
     if (!files.isEmpty()) {
       json.writeArrayFieldStart(EarlierFiles.FIELD);

@@ -2,13 +2,13 @@ package dev.placket.packs.json;
 
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.report.PackFacts;
 import dev.placket.packs.report.SheetResult;
 import dev.placket.pictures.base.PrintLimits;
 import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Map;
 
 /** Flats that have no room, with the values behind the words. */
 public final class NoRoomRefusal extends Refusal {
@@ -34,13 +34,13 @@ public final class NoRoomRefusal extends Refusal {
   }
 
   /** The same with {@code fit.json} as it would be for the pack. */
-  public NoRoomRefusal of(String title, Map<String, String> fields) {
+  public NoRoomRefusal of(String title, PackFacts facts) {
     try {
       return new NoRoomRefusal(
           faults(),
           sheets,
           FitJson.bytes(
-              title, fields, DensityTargets.DEFAULT, PrintLimits.DEFAULT, null, sheets, List.of()));
+              title, facts, DensityTargets.DEFAULT, PrintLimits.DEFAULT, null, sheets, List.of()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

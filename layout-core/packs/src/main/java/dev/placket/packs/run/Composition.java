@@ -4,10 +4,10 @@ import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.language.Phrases;
 import dev.placket.packs.page.Page;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.report.PackFacts;
 import dev.placket.packs.report.SheetResult;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** A pack that has been read and composed, before its flats are placed. */
@@ -24,8 +24,8 @@ interface Composition {
   /** What its files are called, before the ending. */
   String fileName();
 
-  /** The header's values by their names. */
-  Map<String, String> fields();
+  /** What it states besides its sheets. */
+  PackFacts facts();
 
   /** Every flat of every sheet. */
   List<FlatSet.Item> items();

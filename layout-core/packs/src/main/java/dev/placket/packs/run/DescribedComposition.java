@@ -8,6 +8,7 @@ import dev.placket.packs.description.Described;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.language.Phrases;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.report.PackFacts;
 import dev.placket.packs.report.Units;
 import dev.placket.packs.text.Lettering;
 import java.nio.file.Path;
@@ -54,8 +55,8 @@ record DescribedComposition(Described described, Composer composer, ComposedPack
   }
 
   @Override
-  public Map<String, String> fields() {
-    return pack.fields();
+  public PackFacts facts() {
+    return new PackFacts(pack.fields(), composer.measures());
   }
 
   @Override

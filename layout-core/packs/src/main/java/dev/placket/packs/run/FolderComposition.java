@@ -17,6 +17,7 @@ import dev.placket.packs.output.PackName;
 import dev.placket.packs.page.Page;
 import dev.placket.packs.placed.Placing;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.report.PackFacts;
 import dev.placket.packs.report.SheetResult;
 import dev.placket.packs.report.Units;
 import dev.placket.packs.text.Lettering;
@@ -80,7 +81,11 @@ record FolderComposition(
   }
 
   @Override
-  public Map<String, String> fields() {
+  public PackFacts facts() {
+    return PackFacts.of(fields());
+  }
+
+  private Map<String, String> fields() {
     return folder.notes().fields();
   }
 

@@ -41,7 +41,7 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
         pages.stream().map(p -> PdfPack.preview(p, how.limits().preview())).toList(),
         how.blank() ? withoutFlats(pages) : null,
         findings(pack, kept),
-        composition.fields(),
+        composition.facts(),
         how);
   }
 
@@ -49,7 +49,7 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
     try {
       return composition.place();
     } catch (NoRoomRefusal e) {
-      throw e.of(composition.title(), composition.fields());
+      throw e.of(composition.title(), composition.facts());
     }
   }
 

@@ -7,6 +7,7 @@ import dev.placket.packs.json.FitJson;
 import dev.placket.packs.output.Outputs;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.Findings;
+import dev.placket.packs.report.PackFacts;
 import dev.placket.packs.report.ReportContent;
 import dev.placket.packs.report.ReportOptions;
 import dev.placket.packs.report.ReportPage;
@@ -97,7 +98,7 @@ public record RunFiles(
    * @param pictures the previews, one for each name
    * @param blankFile the file without flats, where it has a name
    * @param findings the findings of the run
-   * @param fields the header's values by their names
+   * @param facts what the pack states besides its sheets
    * @param how whether this is a check, and what is reported
    */
   public RunResult write(
@@ -105,7 +106,7 @@ public record RunFiles(
       List<byte[]> pictures,
       byte @Nullable [] blankFile,
       Findings findings,
-      Map<String, String> fields,
+      PackFacts facts,
       RunOptions how)
       throws Refusal {
     ReportOptions reporting = how.reporting();
@@ -119,7 +120,7 @@ public record RunFiles(
       byte[] json =
           FitJson.bytes(
               findings.title(),
-              fields,
+              facts,
               DensityTargets.DEFAULT,
               reporting.limits(),
               findings.weight(),

@@ -32,6 +32,7 @@ class HouseTest {
           Map.entry("flats", Set.of("callouts", "language", "refusal", "text")),
           Map.entry("placed", Set.of("callouts", "flats", "page", "refusal", "text")),
           Map.entry("description", Set.of("refusal", "text")),
+          Map.entry("measure", Set.of()),
           Map.entry("table", Set.of("refusal", "text", "description")),
           Map.entry(
               "folder", Set.of("description", "flats", "language", "page", "refusal", "text")),
@@ -43,13 +44,14 @@ class HouseTest {
                   "flats",
                   "folder",
                   "language",
+                  "measure",
                   "output",
                   "page",
                   "refusal",
                   "table",
                   "text")),
-          Map.entry("report", Set.of("flats", "placed", "refusal", "text")),
-          Map.entry("json", Set.of("callouts", "flats", "placed", "refusal", "report")),
+          Map.entry("report", Set.of("flats", "measure", "placed", "refusal", "text")),
+          Map.entry("json", Set.of("callouts", "flats", "measure", "placed", "refusal", "report")),
           Map.entry(
               "run",
               Set.of(

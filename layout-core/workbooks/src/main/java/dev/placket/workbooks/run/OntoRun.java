@@ -7,6 +7,7 @@ import dev.placket.packs.output.OutputName;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.Findings;
+import dev.placket.packs.report.PackFacts;
 import dev.placket.packs.report.RunResult;
 import dev.placket.packs.report.SheetResult;
 import dev.placket.packs.run.RunFiles;
@@ -178,7 +179,8 @@ public record OntoRun(
     Findings findings =
         OntoWords.findings(title(given), given.source(), read, unnamed, fitted, results, tolerance);
     byte[] copy = WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative);
-    return files.write(copy, previews(fitted, lettering), null, findings, given.fields(), how);
+    return files.write(
+        copy, previews(fitted, lettering), null, findings, PackFacts.of(given.fields()), how);
   }
 
   /** Previews of usual paper are drawn together, large ones one by one: each takes its memory. */

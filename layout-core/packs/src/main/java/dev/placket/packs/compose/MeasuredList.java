@@ -1,0 +1,183 @@
+package dev.placket.packs.compose;
+
+import dev.placket.layout.sheet.GridTrack;
+import dev.placket.layout.units.Length;
+import dev.placket.packs.compose.MeasuredLines.Line;
+import dev.placket.packs.description.PackColumn;
+import dev.placket.packs.description.PackMeasurements;
+import dev.placket.packs.description.PackTable;
+import dev.placket.packs.description.Words;
+import dev.placket.packs.measure.GradeNote;
+import dev.placket.packs.measure.GradedPoint;
+import dev.placket.packs.measure.GradedTable;
+import dev.placket.packs.measure.MeasureList;
+import dev.placket.packs.measure.MeasureUnit;
+import dev.placket.packs.measure.Rounding;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The points of measure of a pack, graded.
+ *
+ * @param unit of the description's figures
+ * @param shown how values are printed, one or more
+ * @param table the values
+ * @param lines what is written of each point, by its code
+ * @param between what stands between a name and how it is measured: a comma, or a line end where
+ *     each is translated alone
+ */
+record MeasuredList(
+    MeasureUnit unit,
+    List<Rounding> shown,
+    GradedTable table,
+    Map<String, Line> lines,
+    String between) {
+  private static final Length CODE = Length.mm(11);
+
+  /** What is likely a slip, in words. */
+  List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    if (table.sample().isEmpty()) {
+      notes.add("measurements: no sample size is stated.");
+    }
+    for (GradeNote note : GradeNote.of(table)) {
+      notes.add(
+          switch (note.kind()) {
+            case OUT_OF_RUN ->
+                "point "
+                    + note.code()
+                    + ": sizes go up and down; check the value of "
+                    + note.size()
+                    + ".";
+            case TOLERANCE_OVER_STEP ->
+                "point " + note.code() + ": the tolerance is larger than a step between two sizes.";
+          });
+    }
+    return notes;
+  }
+
+  /** As other programs take it, each name in the first language. */
+  MeasureList list(PackText text) {
+    Map<String, String> names = new LinkedHashMap<>();
+    lines.forEach((code, line) -> names.put(code, text.beside(line.said().name(), "measurements")));
+    return new MeasureList(unit, shown, table, names);
+  }
+
+  /** Those of these codes that the list lacks. */
+  List<String> unknown(List<String> codes) {
+    return codes.stream().filter(c -> !isAll(c) && !lines.containsKey(c)).toList();
+  }
+
+  private static boolean isAll(String code) {
+    return code.equals("all");
+  }
+
+  /** The printed table of these points. */
+  PackTable filled(PackTable said) {
+    List<GradedPoint> points = new ArrayList<>();
+    for (GradedPoint point : table.points()) {
+      String code = point.point().code();
+      if (said.measures().contains(code)
+          || said.measures().stream().anyMatch(MeasuredList::isAll)) {
+        points.add(point);
+      }
+    }
+    boolean even = points.stream().allMatch(MeasuredList::hasEvenTolerance);
+    List<PackColumn> columns = new ArrayList<>();
+    columns.add(column("Point", new GridTrack.Fixed(CODE), null));
+    String units = shown.size() == 1 ? " (" + shown.get(0).unit().sign() + ")" : "";
+    columns.add(column("Measured" + units, new GridTrack.Share(1), PackColumn.Align.LEFT));
+    for (String size : table.sizes()) {
+      for (Rounding each : shown) {
+        String in = shown.size() == 1 ? size : size + "\n" + each.unit().sign();
+        columns.add(column(in, null, align(each)));
+      }
+    }
+    for (Rounding each : shown) {
+      String in = shown.size() == 1 ? "" : "\n" + each.unit().sign();
+      columns.add(
+          column(
+              (even ? "\u00b1" : "Tolerance") + in,
+              null,
+              even ? align(each) : PackColumn.Align.LEFT));
+    }
+    List<List<Words>> rows = new ArrayList<>();
+    for (GradedPoint point : points) {
+      rows.add(row(point, even));
+    }
+    return said.sampled(table.sample()).with(columns, rows);
+  }
+
+  private static PackColumn.Align align(Rounding rounding) {
+    return rounding.unit() == MeasureUnit.INCH ? PackColumn.Align.RIGHT : PackColumn.Align.DECIMAL;
+  }
+
+  private static PackColumn column(
+      String heading, @Nullable GridTrack width, PackColumn.@Nullable Align align) {
+    return new PackColumn(Words.of(heading), width, align, false, false);
+  }
+
+  private static boolean hasEvenTolerance(GradedPoint point) {
+    BigDecimal plus = point.point().plus();
+    BigDecimal minus = point.point().minus();
+    return plus == null || minus == null || plus.compareTo(minus) == 0;
+  }
+
+  private List<Words> row(GradedPoint point, boolean even) {
+    Line line = java.util.Objects.requireNonNull(lines.get(point.point().code()));
+    List<Words> row = new ArrayList<>();
+    row.add(Words.of(line.code()));
+    row.add(measured(line.said()));
+    for (BigDecimal value : point.values().values()) {
+      for (Rounding each : shown) {
+        row.add(Words.of(each.text(each.nearest(value))));
+      }
+    }
+    for (Rounding each : shown) {
+      row.add(Words.of(tolerance(point, each, even)));
+    }
+    return row;
+  }
+
+  private static String tolerance(GradedPoint point, Rounding rounding, boolean even) {
+    BigDecimal plus = point.point().plus();
+    BigDecimal minus = point.point().minus();
+    if (plus == null || minus == null) {
+      return "";
+    }
+    String up = rounding.text(rounding.within(plus));
+    if (even) {
+      return up;
+    }
+    String down = rounding.text(rounding.within(minus));
+    return plus.compareTo(minus) == 0 ? "\u00b1" + up : "+" + up + " \u2212" + down;
+  }
+
+  /** Name, how it is measured, and the words for half and stretched. */
+  private Words measured(PackMeasurements.Point said) {
+    Set<String> languages = new LinkedHashSet<>(said.name().byLanguage().keySet());
+    languages.addAll(said.how().byLanguage().keySet());
+    if (languages.size() > 1) {
+      languages.remove("");
+    }
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (String language : languages) {
+      List<String> lines = new ArrayList<>();
+      for (Words words : List.of(said.name(), said.how(), Words.of(said.measured()))) {
+        String text =
+            words.byLanguage().getOrDefault(language, words.byLanguage().getOrDefault("", ""));
+        if (!text.isBlank()) {
+          lines.add(text);
+        }
+      }
+      texts.put(language, String.join(between, lines));
+    }
+    return new Words(texts);
+  }
+}

@@ -1,0 +1,161 @@
+package dev.placket.demo.description;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.placket.demo.FitSchema;
+import dev.placket.demo.Run;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A list of points of measure on a sheet, in {@code fit.json} and in messages. */
+class MeasurementsTest {
+  @TempDir private Path dir;
+
+  private static final String HEAD =
+      """
+      format: placket-pack/1
+      sheets:
+        m: {name: Measurements, areas: [points], tables: {points: {measures: all}}}
+      measurements:
+        unit: cm
+        sizes: [S, M, L, XL]
+        sample: M
+      """;
+
+  private Run fit(String text) throws IOException {
+    Path pack = Files.writeString(dir.resolve("pack.yaml"), text);
+    return Run.of("fit", pack, "--out", dir.resolve("out"), "--json", "--overwrite");
+  }
+
+  private List<String> page() throws IOException {
+    try (PDDocument pdf = Loader.loadPDF(dir.resolve("out/pack.pdf").toFile())) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      stripper.setSortByPosition(true);
+      return stripper.getText(pdf).lines().map(String::strip).filter(l -> !l.isEmpty()).toList();
+    }
+  }
+
+  private static List<String> numbers(JsonNode point) {
+    List<String> numbers = new ArrayList<>();
+    point.path("values").forEach(v -> numbers.add(v.path("value").asText()));
+    return numbers;
+  }
+
+  /** Worked by hand: 59.5 - 2.5, + 2.5, + 3; in inches 57 / 2.54 = 22.44, nearest eighth 22 1/2. */
+  @Test
+  void gradedValuesStandOnTheSheetAndInJson() throws IOException {
+    Run run =
+        fit(
+            HEAD
+                + """
+                  shown: [cm, in]
+                  points:
+                    A: {name: Chest, measured: half, tolerance: +1 -0.5, value: 59.5, grade: '2.5, XL 3'}
+                    B: {name: Vent, how: open, tolerance: 0.4, values: [22, 22, 22, 22.25]}
+                """);
+    assertEquals(0, run.code(), run.err());
+    assertEquals(List.of(), FitSchema.errors(run.out()));
+    JsonNode list = new ObjectMapper().readTree(run.out()).path("measurements");
+    assertEquals(List.of("57", "59.5", "62", "65"), numbers(list.path("points").get(0)));
+    assertEquals(List.of("22", "22", "22", "22.25"), numbers(list.path("points").get(1)));
+    assertTrue(list.path("points").get(1).path("typed").asBoolean());
+    assertEquals("0.5", list.path("points").get(0).path("minus").asText());
+    assertEquals(
+        "[\"57 cm\",\"22 1/2 in\"]",
+        list.path("points").get(0).path("values").get(0).path("shown").toString());
+    String page = String.join("\n", page());
+    assertTrue(page.contains("57 22 1/2 59.5 23 3/8 62 24 3/8 65 25 5/8"), page);
+    // 22.25 rounds to 22.3; 1 cm is 0.39 in, of which three eighths are not more.
+    assertTrue(page.contains("22.3"), page);
+    assertTrue(page.contains("+1 \u22120.5 +3/8 \u22121/8"), page);
+  }
+
+  @Test
+  void aFileHasTheSameWords() throws IOException {
+    Files.writeString(
+        dir.resolve("points.csv"),
+        "code,name,how,tolerance,value,grade,grade long\n"
+            + "A,Inseam,along the seam,1,81,0,\"add 5, 0.5\"\n");
+    Run run =
+        fit(
+            HEAD.replace("[S, M, L, XL]", "{regular: [30, 32, 34], long: [30L, 32L, 34L]}")
+                    .replace("sample: M", "sample: [32, 32L]")
+                + "  csv: points.csv\n");
+    assertEquals(0, run.code(), run.err());
+    JsonNode list = new ObjectMapper().readTree(run.out()).path("measurements");
+    assertEquals(
+        List.of("81", "81", "81", "85.5", "86", "86.5"), numbers(list.path("points").get(0)));
+  }
+
+  @Test
+  void likelySlipsAreInTheReport() throws IOException {
+    Path pack =
+        Files.writeString(
+            dir.resolve("pack.yaml"),
+            HEAD.replace("  sample: M\n", "")
+                + """
+                  points:
+                    A: {name: Cuff, tolerance: 0.5, values: [14, 14.4, 14.8, 15.2]}
+                    B: {name: Hem, tolerance: 0.5, values: [57, 59.5, 6.2, 65]}
+                """);
+    Run run = Run.of("fit", pack, "--out", dir.resolve("out"));
+    assertEquals(0, run.code(), run.err());
+    String out = run.out().replaceAll("\\s+", " ");
+    assertTrue(out.contains("no sample size is stated"), run.out());
+    assertTrue(out.contains("point A: the tolerance is larger than a step"), run.out());
+    assertTrue(out.contains("point B: sizes go up and down; check the value of L."), run.out());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "A: {name: C, value: 9, grade: '1, 3XL 2'} | line 9, column 5: found '3XL 2'",
+        "A: {name: C, value: 9, grade: '1, M 2'} | line 9, column 5: found a step from the size 'M'",
+        "A: {name: C, value: 9 1/2, grade: 1} | '9 1/2', which is no fraction of an inch",
+        "A: {name: C, value: 9 in, grade: 1} | '9 in' in a list in cm",
+        "A: {name: C, value: 9} | value and grade, or a value for each size",
+        "A: {name: C, values: [1, 2, 3]} | 3 values for 4 sizes",
+        "A: {name: C, value: 9, grade: {tall: 1}} | a rule for the group 'tall'",
+        "A: {name: C, value: 9, grade: 1, tolerance: -1} | the tolerance '-1'",
+        "A: {name: C, value: 9, grade: 1, measured: quarter} | measured 'quarter'",
+        "L: {name: C, value: 9, grade: 1} | the code 'L'"
+      })
+  void slipsAreNamedWithTheirPlace(String point, String message) throws IOException {
+    Run run = fit(HEAD + "  points:\n    " + point + "\n");
+    assertEquals(2, run.code(), run.err());
+    assertTrue(run.err().contains(message), run.err());
+    assertTrue(run.err().contains("line 9"), run.err());
+  }
+
+  @Test
+  void slipsOfAFileHaveItsLine() throws IOException {
+    Files.writeString(
+        dir.resolve("points.csv"), "code,name,S,M,L,XL\nA,C,1,2,3,4\nB,D,1,2,x,4\nA,E,1,2,3,4\n");
+    Run run = fit(HEAD + "  csv: points.csv\n");
+    assertEquals(2, run.code(), run.err());
+    assertTrue(run.err().contains("points.csv, line 3: 'x', which is no length"), run.err());
+    assertTrue(run.err().contains("points.csv, line 4: the code 'A' again"), run.err());
+    Files.writeString(dir.resolve("points.csv"), "code,name,wert\nA,C,1\n");
+    Run heading = fit(HEAD + "  csv: points.csv\n");
+    assertTrue(heading.err().contains("points.csv, line 1: the heading 'wert'"), heading.err());
+    Run code =
+        fit(
+            HEAD.replace("measures: all", "measures: [A, Q]")
+                + "  points: {A: {name: C, value: 1, grade: 1}}\n");
+    assertTrue(code.err().contains("no point of measure 'Q'"), code.err());
+  }
+}
