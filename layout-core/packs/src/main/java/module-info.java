@@ -12,6 +12,7 @@ module dev.placket.packs {
   exports dev.placket.packs.callouts;
   exports dev.placket.packs.compose;
   exports dev.placket.packs.description;
+  exports dev.placket.packs.dimensions;
   exports dev.placket.packs.flats;
   exports dev.placket.packs.folder;
   exports dev.placket.packs.json;

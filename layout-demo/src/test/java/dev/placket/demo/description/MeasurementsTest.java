@@ -158,4 +158,91 @@ class MeasurementsTest {
                 + "  points: {A: {name: C, value: 1, grade: 1}}\n");
     assertTrue(code.err().contains("no point of measure 'Q'"), code.err());
   }
+
+  private static final String DRAWN =
+      """
+      format: placket-pack/1
+      sheets:
+        m:
+          name: Measurements
+          areas: [views]
+          windows: {views: }
+          flats:
+            front:
+              file: front.svg
+              role: front
+              unit: 1mm
+              points: {l: {x: 0, y: 50}, r: {x: 100, y: 60}, t: {x: 50, y: 0}, b: {x: 50, y: 100}}
+              dimensions:
+                A: {from: l, to: r, run: level}
+                B: {from: t, to: b}
+      measurements:
+        unit: cm
+        sizes: [S, M]
+        sample: M
+        points:
+          A: {name: Width, value: 8.6, grade: 1}
+          B: {name: Length, value: 10, grade: 1}
+      """;
+
+  private Run drawn(String text) throws IOException {
+    Files.writeString(
+        dir.resolve("front.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='-1 -1 102 102'><path"
+            + " d='M0 0H100V100H0Z' fill='none' stroke='#000' stroke-width='0.5'/></svg>");
+    return fit(text);
+  }
+
+  @Test
+  void linesOfMeasureAreInJsonWhereTheirSpotsAre() throws IOException {
+    Run run = drawn(DRAWN);
+    assertEquals(0, run.code(), run.err());
+    assertEquals(List.of(), FitSchema.errors(run.out()));
+    JsonNode flat =
+        new ObjectMapper().readTree(run.out()).path("sheets").get(0).path("placements").get(0);
+    double scale = flat.path("scale").asDouble();
+    JsonNode line = flat.path("dimensions").get(0).path("line");
+    assertEquals(
+        100 * scale, line.get(1).path("x").asDouble() - line.get(0).path("x").asDouble(), 1e-4);
+    assertEquals(line.get(0).path("y").asDouble(), line.get(1).path("y").asDouble(), 1e-5);
+    JsonNode spot = flat.path("points").get(0);
+    assertEquals(spot.path("y").asDouble(), line.get(0).path("y").asDouble(), 1e-5);
+    assertEquals("A", flat.path("dimensions").get(0).path("point").asText());
+  }
+
+  /** 100 units of 1 mm are 10 cm: 16 % over 8.6 and 14 % over 8.8. */
+  @Test
+  void drawnLengthsAreComparedWhereAskedFor() throws IOException {
+    String asked = DRAWN.replace("  sample: M", "  sample: M\n  check-drawings: true");
+    String note = "point A on front: drawn 10 cm, the list says 8.6 cm";
+    drawn(asked);
+    Path pack = dir.resolve("pack.yaml");
+    Run off = Run.of("fit", pack, "--out", dir.resolve("a"));
+    assertEquals(0, off.code(), off.err());
+    assertTrue(off.out().replaceAll("\\s+", " ").contains(note), off.out());
+    assertTrue(!off.out().contains("point B on front"), off.out());
+    Files.writeString(pack, asked.replace("8.6", "8.8"));
+    Run near = Run.of("fit", pack, "--out", dir.resolve("b"));
+    assertTrue(!near.out().contains("point A on front"), near.out());
+    Files.writeString(pack, DRAWN);
+    Run unasked = Run.of("fit", pack, "--out", dir.resolve("c"));
+    assertTrue(!unasked.out().contains("point A on front"), unasked.out());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "to: r, run | to: rr, run | line 14, column 28: found the point 'rr'",
+        "A: {from | C: {from | line 14, column 11: found no point of measure 'C'",
+        "run: level | run: slanted | the way of a line 'slanted'",
+        "run: level | run: level, beside: 60 | a point beside what is drawn",
+        "to: r, run: level | to: l | a line between two spots that are one this way"
+      })
+  void slipsOfLinesAreNamedWithTheirPlace(String is, String becomes, String message)
+      throws IOException {
+    Run run = drawn(DRAWN.replace(is, becomes));
+    assertEquals(2, run.code(), run.err());
+    assertTrue(run.err().contains(message), run.err());
+  }
 }

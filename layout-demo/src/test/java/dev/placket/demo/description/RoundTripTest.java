@@ -18,6 +18,7 @@ import dev.placket.packs.description.PackBand;
 import dev.placket.packs.description.PackCallout;
 import dev.placket.packs.description.PackCell;
 import dev.placket.packs.description.PackColumn;
+import dev.placket.packs.description.PackDimension;
 import dev.placket.packs.description.PackFlat;
 import dev.placket.packs.description.PackGrid;
 import dev.placket.packs.description.PackLeaders;
@@ -115,6 +116,7 @@ class RoundTripTest {
           Map.of("in", "1/16"),
           Map.of("regular", List.of("30", "32"), "long", List.of("30L", "32L")),
           List.of("30", "30L"),
+          true,
           Map.of(
               "A",
               new PackMeasurements.Point(
@@ -334,6 +336,9 @@ class RoundTripTest {
             Combinators.combine(
                     Arbitraries.integers().between(0, 100), Arbitraries.integers().between(0, 100))
                 .as((x, y) -> new PackPoint(null, null, new PlanePoint(x / 100.0, y / 100.0))));
+    Arbitrary<PackDimension> dimensions =
+        Combinators.combine(names(), names(), Arbitraries.of(PackDimension.Run.class), places)
+            .as(PackDimension::new);
     Arbitrary<PackCallout> callouts =
         Combinators.combine(
                 names().list().uniqueElements().ofMinSize(1).ofMaxSize(3),
@@ -344,7 +349,8 @@ class RoundTripTest {
                 Arbitraries.of(LeaderEnd.class).injectNull(0.5))
             .filter((at, text, mark, detail, region, end) -> text != null || !mark.isEmpty())
             .as(PackCallout::new);
-    return Combinators.combine(named(points), named(callouts)).as(PackSpots::new);
+    return Combinators.combine(named(points), named(callouts), named(dimensions))
+        .as(PackSpots::new);
   }
 
   private static <T> Arbitrary<Map<String, T>> named(Arbitrary<T> values) {

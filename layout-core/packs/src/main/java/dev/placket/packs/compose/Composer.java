@@ -147,11 +147,17 @@ public final class Composer {
         sheets.add(new SheetMaker(described, plan, page, cells, coded, own).make());
       }
     }
+    List<String> drawn = new ArrayList<>();
+    if (measured != null) {
+      DrawnMeasures check = new DrawnMeasures(described, measured);
+      sheets.forEach(s -> drawn.addAll(check.notes(s.id(), s.items())));
+    }
     described.faults().refuse();
     List<String> notes = new ArrayList<>(text.missing());
     notes.addAll(shrunk);
     if (measured != null) {
       notes.addAll(measured.notes());
+      notes.addAll(drawn);
     }
     if (sheets.stream().flatMap(s -> s.items().stream()).anyMatch(i -> pointedAt(i.spots()))) {
       notes.add("callouts: not drawn where 'leaders: none' is set; fit.json gives their targets.");

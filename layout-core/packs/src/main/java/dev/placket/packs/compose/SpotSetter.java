@@ -11,6 +11,8 @@ import dev.placket.packs.description.PackCallout;
 import dev.placket.packs.description.PackLeaders;
 import dev.placket.packs.description.PackPoint;
 import dev.placket.packs.description.Words;
+import dev.placket.packs.dimensions.DimensionRun;
+import dev.placket.packs.dimensions.MeasureLine;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.FlatSpots;
 import dev.placket.packs.language.StockPhrase;
@@ -134,7 +136,8 @@ final class SpotSetter {
       toDraw.clear();
     }
     List<String> named = new ArrayList<>(read.flat().spots().points().keySet());
-    return new FlatSpots(named, callouts, plan(flat, toDraw, leaders, lettering));
+    return new FlatSpots(
+        named, callouts, plan(flat, toDraw, leaders, lettering), dimensions(read, flat));
   }
 
   void isKnown(String point, Map<String, PlanePoint> points, String path) {
@@ -172,6 +175,41 @@ final class SpotSetter {
           String.format(java.util.Locale.ROOT, "at most %.4g around this point", most));
     }
     return radius <= most;
+  }
+
+  private List<MeasureLine> dimensions(FlatSetter.Read read, Flat flat) {
+    List<MeasureLine> all = new ArrayList<>();
+    read.flat()
+        .spots()
+        .dimensions()
+        .forEach(
+            (code, said) -> {
+              String path = read.path() + "/dimensions/" + code;
+              isKnown(said.from(), flat.points(), path + "/from");
+              isKnown(said.to(), flat.points(), path + "/to");
+              PlanePoint from = flat.points().get(said.from());
+              PlanePoint to = flat.points().get(said.to());
+              DimensionRun run = DimensionRun.valueOf(said.run().name());
+              MeasureLine its = new MeasureLine(code, said.from(), said.to(), run, said.beside());
+              if (from != null && to != null && drawable(its, from, to, flat.ink(), path)) {
+                all.add(its);
+              }
+            });
+    return all;
+  }
+
+  private boolean drawable(
+      MeasureLine its, PlanePoint from, PlanePoint to, InkedBox ink, String path) {
+    if (its.length(from, to) == 0) {
+      add(path, "a line between two spots that are one this way", "spots apart, or another run");
+      return false;
+    }
+    for (PlanePoint end : its.ends(from, to)) {
+      if (!inside(end, ink, path)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static CalloutPlan.Said said(String id, PackCallout callout, String lines) {

@@ -29,7 +29,8 @@ final class FlatReader {
           "lines",
           "layers",
           "points",
-          "callouts");
+          "callouts",
+          "dimensions");
   private static final List<String> HELD = List.of("left", "top", "scale");
   private static final Map<String, Role> ROLES = Spelled.words(Role.values());
 
@@ -63,7 +64,7 @@ final class FlatReader {
         values.named(e.get("fills"), "a colour", (name, n) -> values.colour(n)),
         values.oneOrMore(e.get("lines"), "names of groups of lines"),
         values.oneOrMore(e.get("layers"), "names of layers"),
-        new SpotReader(values).spots(e.get("points"), e.get("callouts")));
+        new SpotReader(values).spots(e.get("points"), e.get("callouts"), e.get("dimensions")));
   }
 
   private Held held(@Nullable PackNode node) {

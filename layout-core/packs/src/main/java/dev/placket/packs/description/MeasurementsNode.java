@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads the points of measure of a description. */
 final class MeasurementsNode {
   private static final List<String> LIST =
-      List.of("unit", "shown", "round", "sizes", "sample", "points", "csv");
+      List.of("unit", "shown", "round", "sizes", "sample", "check-drawings", "points", "csv");
   private static final List<String> POINT =
       List.of("name", "how", "measured", "tolerance", "value", "grade", "values");
 
@@ -42,6 +42,7 @@ final class MeasurementsNode {
         texts(e.get("round"), "a step, as in 0.5"),
         sizes(e.need("sizes")),
         values.oneOrMore(e.get("sample"), "sizes"),
+        values.flag(e.get("check-drawings"), false),
         values.named(points, "name and value, or name and values", this::point),
         csv == null ? null : values.text(csv, ""));
   }

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param round the step to which values are rounded in a unit, by its sign
  * @param sizes the sizes by the name of their group; under the empty name where there is one group
  * @param sample the sample size, then the size of each further group that stands for it
+ * @param checkDrawings whether drawn lengths are compared with the sample size
  * @param points by their codes; none where a CSV file has them
  * @param csv a file of comma-separated values beside the description, or null
  */
@@ -23,6 +24,7 @@ public record PackMeasurements(
     Map<String, String> round,
     Map<String, List<String>> sizes,
     List<String> sample,
+    boolean checkDrawings,
     Map<String, Point> points,
     @Nullable String csv) {
   /**

@@ -8,14 +8,19 @@ import java.util.Map;
  *
  * @param points spots by their identifiers
  * @param callouts texts tied to spots, by their identifiers
+ * @param dimensions lines of points of measure, by their codes
  */
-public record PackSpots(Map<String, PackPoint> points, Map<String, PackCallout> callouts) {
+public record PackSpots(
+    Map<String, PackPoint> points,
+    Map<String, PackCallout> callouts,
+    Map<String, PackDimension> dimensions) {
   /** Nothing is pointed at. */
-  public static final PackSpots NONE = new PackSpots(Map.of(), Map.of());
+  public static final PackSpots NONE = new PackSpots(Map.of(), Map.of(), Map.of());
 
   /** Copies the maps. */
   public PackSpots {
     points = Pack.ordered(points);
     callouts = Pack.ordered(callouts);
+    dimensions = Pack.ordered(dimensions);
   }
 }

@@ -183,6 +183,7 @@ public final class PackWriter {
             ? list.sizes().get("")
             : list.sizes());
     m.put("sample", list.sample());
+    m.put("check-drawings", list.checkDrawings());
     if (list.csv() == null) {
       m.put("points", each(list.points(), PackWriter::measure));
     } else {
@@ -245,6 +246,7 @@ public final class PackWriter {
     m.put("layers", f.layers());
     m.put("points", each(f.spots().points(), PackWriter::point));
     m.put("callouts", each(f.spots().callouts(), PackWriter::callout));
+    m.put("dimensions", each(f.spots().dimensions(), PackWriter::dimension));
     return m;
   }
 
@@ -260,6 +262,15 @@ public final class PackWriter {
 
   private static String percent(double share) {
     return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString() + "%";
+  }
+
+  private static Map<String, Object> dimension(PackDimension d) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("from", d.from());
+    m.put("to", d.to());
+    m.put("run", Spelled.word(d.run()));
+    m.put("beside", d.beside());
+    return m;
   }
 
   private static Map<String, Object> callout(PackCallout c) {

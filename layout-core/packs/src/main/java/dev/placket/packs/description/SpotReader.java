@@ -15,16 +15,22 @@ final class SpotReader {
   private static final Map<String, LeaderEnd> ENDS =
       Map.of("dot", LeaderEnd.DOT, "arrow", LeaderEnd.ARROW, "none", LeaderEnd.NONE);
 
+  private static final List<String> DIMENSION = List.of("from", "to", "run", "beside");
+  private static final Map<String, PackDimension.Run> RUNS =
+      Spelled.words(PackDimension.Run.values());
+
   private final NodeValues values;
 
   SpotReader(NodeValues values) {
     this.values = values;
   }
 
-  PackSpots spots(@Nullable PackNode points, @Nullable PackNode callouts) {
+  PackSpots spots(
+      @Nullable PackNode points, @Nullable PackNode callouts, @Nullable PackNode dimensions) {
     return new PackSpots(
         values.named(points, "x and y, element, or across and down", this::point),
-        values.named(callouts, "point and text", this::callout));
+        values.named(callouts, "point and text", this::callout),
+        values.named(dimensions, "from and to", this::dimension));
   }
 
   private @Nullable PackPoint point(String id, PackNode node) {
@@ -69,6 +75,18 @@ final class SpotReader {
         values.text(e.get("detail"), ""),
         values.number(e.get("region")),
         values.choice(e.get("end"), ENDS, "the end of a leader"));
+  }
+
+  private PackDimension dimension(String code, PackNode node) {
+    Entries e = new Entries(node, "dimension " + code, DIMENSION, values.faults());
+    PackDimension.Run run = values.choice(e.get("run"), RUNS, "the way of a line");
+    PackNode beside = e.get("beside");
+    Double away = beside == null ? null : values.coordinate(beside);
+    return new PackDimension(
+        values.text(e.need("from"), ""),
+        values.text(e.need("to"), ""),
+        run == null ? PackDimension.Run.STRAIGHT : run,
+        away == null ? 0 : away);
   }
 
   private List<String> points(@Nullable PackNode node) {

@@ -2,11 +2,14 @@ package dev.placket.packs.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import dev.placket.layout.units.PlanePoint;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.LaidText;
+import dev.placket.packs.dimensions.LaidDimension;
 import dev.placket.packs.flats.FlatSpots;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.report.Numbers;
 import java.io.IOException;
+import java.util.List;
 
 /**
  * The spots of a placed flat as fields of {@code fit.json}: where on the sheet they come to lie.
@@ -24,6 +27,15 @@ final class SpotsJson {
       json.writeStartObject();
       json.writeStringField("point", id);
       place(json, placed, id);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("dimensions");
+    for (LaidDimension dimension : placed.dimensions()) {
+      json.writeStartObject();
+      json.writeStringField("point", dimension.code());
+      line(json, "line", List.of(dimension.from(), dimension.to()));
+      box(json, "code", dimension.box());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -51,19 +63,28 @@ final class SpotsJson {
       double across = laid.regions().get(leader).width();
       json.writeNumberField("ring", Numbers.rounded(across / 2, DECIMALS));
     }
-    json.writeArrayFieldStart("leader");
-    for (PlanePoint p : laid.leaders().get(leader)) {
+    line(json, "leader", laid.leaders().get(leader));
+    box(json, "label", laid.box());
+  }
+
+  private static void line(JsonGenerator json, String name, List<PlanePoint> points)
+      throws IOException {
+    json.writeArrayFieldStart(name);
+    for (PlanePoint p : points) {
       json.writeStartObject();
       json.writeNumberField("x", Numbers.rounded(p.x(), DECIMALS));
       json.writeNumberField("y", Numbers.rounded(p.y(), DECIMALS));
       json.writeEndObject();
     }
     json.writeEndArray();
-    json.writeObjectFieldStart("label");
-    json.writeNumberField("left", Numbers.rounded(laid.box().left(), DECIMALS));
-    json.writeNumberField("top", Numbers.rounded(laid.box().top(), DECIMALS));
-    json.writeNumberField("right", Numbers.rounded(laid.box().right(), DECIMALS));
-    json.writeNumberField("bottom", Numbers.rounded(laid.box().bottom(), DECIMALS));
+  }
+
+  private static void box(JsonGenerator json, String name, Rect box) throws IOException {
+    json.writeObjectFieldStart(name);
+    json.writeNumberField("left", Numbers.rounded(box.left(), DECIMALS));
+    json.writeNumberField("top", Numbers.rounded(box.top(), DECIMALS));
+    json.writeNumberField("right", Numbers.rounded(box.right(), DECIMALS));
+    json.writeNumberField("bottom", Numbers.rounded(box.bottom(), DECIMALS));
     json.writeEndObject();
   }
 

@@ -21,7 +21,7 @@ final class LeaderShapes {
 
   private static final double ARROW = Length.mm(2.5).pt();
 
-  /** Half of an arrowhead's width over its length: the tangent of half of 15 degrees. */
+  /** Half of an arrowhead's width over its length: the tangent of half of 30 degrees. */
   private static final double SLANT = 2 - Math.sqrt(3);
 
   private static final double DOT = Length.mm(LaidText.DOT_MM).pt();
@@ -62,7 +62,7 @@ final class LeaderShapes {
     for (List<PlanePoint> leader : callout.leaders()) {
       switch (callout.end()) {
         case DOT -> path.append(circle(leader.get(0), DOT), false);
-        case ARROW -> path.append(arrow(leader.get(0), leader.get(1)), false);
+        case ARROW -> path.append(arrow(leader.get(0), leader.get(1), ARROW), false);
         default -> {}
       }
     }
@@ -78,12 +78,13 @@ final class LeaderShapes {
     return path;
   }
 
-  private static Path2D arrow(PlanePoint tip, PlanePoint from) {
+  /** A closed arrowhead of 30 degrees that comes from there. */
+  static Path2D arrow(PlanePoint tip, PlanePoint from, double size) {
     double length = Math.hypot(from.x() - tip.x(), from.y() - tip.y());
     Path2D arrow = new Path2D.Double();
     if (length > 0) {
-      double x = (from.x() - tip.x()) / length * ARROW;
-      double y = (from.y() - tip.y()) / length * ARROW;
+      double x = (from.x() - tip.x()) / length * size;
+      double y = (from.y() - tip.y()) / length * size;
       arrow.moveTo(tip.x(), tip.y());
       arrow.lineTo(tip.x() + x - y * SLANT, tip.y() + y + x * SLANT);
       arrow.lineTo(tip.x() + x + y * SLANT, tip.y() + y - x * SLANT);

@@ -5,6 +5,7 @@ import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.LaidText;
+import dev.placket.packs.dimensions.LaidDimension;
 import dev.placket.packs.text.TextRun;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.prepare.AreaRows;
@@ -88,6 +89,7 @@ final class PagePicture {
     for (Inked flat : filled.flats()) {
       draw(flat);
       flat.marks().forEach(this::line);
+      flat.dimensions().forEach(d -> dimension(d, letters));
       flat.callouts().forEach(c -> callout(c, letters));
       text(flat.caption(), letters);
     }
@@ -97,6 +99,16 @@ final class PagePicture {
   private void line(Rule rule) {
     Rect b = rule.ink();
     g.fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()));
+  }
+
+  private void dimension(LaidDimension dimension, Path2D letters) {
+    g.setColor(Color.WHITE);
+    g.fill(DimensionShapes.ground(dimension));
+    g.setColor(Color.BLACK);
+    g.fill(DimensionShapes.arrows(dimension));
+    g.setStroke(LeaderShapes.stroke());
+    g.draw(DimensionShapes.lines(dimension));
+    text(dimension.runs(), letters);
   }
 
   private void callout(LaidText callout, Path2D letters) {

@@ -4,6 +4,7 @@ import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.LaidText;
+import dev.placket.packs.dimensions.LaidDimension;
 import dev.placket.packs.text.Cell;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextRun;
@@ -70,11 +71,17 @@ final class PdfPage {
         out.beginMarkedContent(Tags.FIGURE, tags.figure(flat.alternative(), flat.ink(), height));
         draw(out, flat);
         flat.marks().forEach(m -> line(out, m));
+        for (LaidDimension dimension : flat.dimensions()) {
+          dimension(out, dimension);
+        }
         for (LaidText callout : flat.callouts()) {
           leader(out, callout);
         }
         out.endMarkedContent();
         text(out, flat.caption());
+        for (LaidDimension dimension : flat.dimensions()) {
+          text(out, dimension.runs());
+        }
         for (LaidText callout : flat.callouts()) {
           text(out, callout.runs());
         }
@@ -100,6 +107,14 @@ final class PdfPage {
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
+  }
+
+  private void dimension(PDPageContentStream out, LaidDimension dimension) throws IOException {
+    fill(out, DimensionShapes.ground(dimension), 1f);
+    fill(out, DimensionShapes.arrows(dimension), 0f);
+    out.setLineWidth((float) LeaderShapes.LINE);
+    path(out, DimensionShapes.lines(dimension));
+    out.stroke();
   }
 
   private void leader(PDPageContentStream out, LaidText callout) throws IOException {

@@ -11,6 +11,7 @@ import dev.placket.layout.flat.ScaleGroup;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.callouts.LaidText;
+import dev.placket.packs.dimensions.LaidDimension;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.ScaleLine;
 import dev.placket.packs.flats.ScaleNote;
@@ -32,27 +33,35 @@ import org.jspecify.annotations.Nullable;
  * @param target the longest side it aims at, at the fit's common scale
  * @param raster what its pixels come to; null for a drawing
  * @param callouts its callouts as they are drawn
+ * @param dimensions its lines of measure as they are drawn
  */
 public record PlacedFlat(
     FlatSet.Item item,
     Placement placement,
     Length target,
     @Nullable RasterPrint raster,
-    List<LaidText> callouts) {
+    List<LaidText> callouts,
+    List<LaidDimension> dimensions) {
   /** A flat without callouts. */
   public PlacedFlat(
       FlatSet.Item item, Placement placement, Length target, @Nullable RasterPrint raster) {
-    this(item, placement, target, raster, List.of());
+    this(item, placement, target, raster, List.of(), List.of());
   }
 
   /** Copies the list. */
   public PlacedFlat {
     callouts = List.copyOf(callouts);
+    dimensions = List.copyOf(dimensions);
   }
 
   /** This flat with its callouts laid. */
   public PlacedFlat with(List<LaidText> laid) {
-    return new PlacedFlat(item, placement, target, raster, laid);
+    return new PlacedFlat(item, placement, target, raster, laid, dimensions);
+  }
+
+  /** This flat with its lines of measure laid. */
+  public PlacedFlat measured(List<LaidDimension> laid) {
+    return new PlacedFlat(item, placement, target, raster, callouts, laid);
   }
 
   /** The flat. */
@@ -138,7 +147,7 @@ public record PlacedFlat(
 
   /** This flat with other pixels embedded. */
   PlacedFlat with(RasterPrint other) {
-    return new PlacedFlat(item, placement, target, other, callouts);
+    return new PlacedFlat(item, placement, target, other, callouts, dimensions);
   }
 
   /** Printed length over real length; null where no real length is stated. */

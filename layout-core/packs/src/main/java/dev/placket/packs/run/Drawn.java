@@ -29,7 +29,13 @@ record Drawn(Lettering lettering, Phrases phrases) {
     Rect ink = flat.ink().toBox();
     List<TextRun> caption = flat.item().caption().under(ink, flat.garmentScale(), lettering);
     return new Inked(
-        art(flat), ink, alternative(flat), caption, SwatchFrame.of(flat, ink), flat.callouts());
+        art(flat),
+        ink,
+        alternative(flat),
+        caption,
+        SwatchFrame.of(flat, ink),
+        flat.callouts(),
+        flat.dimensions());
   }
 
   /** The same with the bar by which a print at true size is checked. */
@@ -46,7 +52,8 @@ record Drawn(Lettering lettering, Phrases phrases) {
                 plain.marks().stream(),
                 CheckBar.rules(plain.ink(), flat.item().caption(), lettering).stream())
             .toList(),
-        plain.callouts());
+        plain.callouts(),
+        plain.dimensions());
   }
 
   private static Art art(PlacedFlat flat) {

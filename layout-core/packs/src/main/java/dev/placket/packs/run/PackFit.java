@@ -118,6 +118,8 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
       noRoom.add(callouts.fault(bare).in("sheet " + one.id() + " (" + sheet.name() + ")"));
       placed = bare;
     }
+    String named = "sheet " + one.id() + " (" + sheet.name() + ")";
+    placed = new LayDimensions(lettering, noRoom).on(placed, named);
     SheetResult result = SheetResult.of(one.id(), request, fit, placed, json -> {});
     Further further = one.further();
     return further == null ? result : result.of(further);
