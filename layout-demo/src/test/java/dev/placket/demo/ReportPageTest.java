@@ -51,6 +51,24 @@ class ReportPageTest {
     assertTrue(seen > 40, "links and pictures");
   }
 
+  @Test
+  void allSheetsAreShownInSmallOnTop() {
+    String top = page.substring(0, page.indexOf("<div class=\"page\">"));
+    for (int i = 1; i <= 8; i++) {
+      assertTrue(top.contains("<a href=\"#sheet-" + i + "\"><svg"), "sheet " + i);
+      assertTrue(top.contains("<use href=\"#picture-" + i + "\"/>"), "picture " + i);
+      assertTrue(page.contains("<image id=\"picture-" + i + "\""), "picture " + i);
+    }
+  }
+
+  /** It is mailed: it says nothing about the machine that made it. */
+  @Test
+  void noPathOfTheMachineIsShown() {
+    assertTrue(page.contains("Read from pack.yaml<"));
+    assertFalse(page.contains(Path.of("").toAbsolutePath().toString()));
+    assertFalse(page.contains(System.getProperty("java.io.tmpdir") + "/"));
+  }
+
   /** Every flat has a row and an outline that lead to one another, marked by its state. */
   @Test
   void rowsAndOutlinesLeadToOneAnother() {
@@ -84,7 +102,7 @@ class ReportPageTest {
         measured(
             WIDTHS[which],
             "const r=[];for(const a of document.querySelectorAll('.page a')){"
-                + "const p=a.closest('.page').querySelector('img').getBoundingClientRect();"
+                + "const p=a.closest('.page').querySelector('.picture').getBoundingClientRect();"
                 + "const o=a.querySelector('.outline').getBoundingClientRect();"
                 + "r.push([(o.left-p.left)/p.width,(o.top-p.top)/p.height,(o.right-p.left)/p.width,"
                 + "(o.bottom-p.top)/p.height].join(' '));}"

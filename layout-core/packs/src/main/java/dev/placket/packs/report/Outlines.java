@@ -29,10 +29,15 @@ final class Outlines {
     return "sheet-" + sheet + "-flat-" + flat;
   }
 
-  static void add(Html svg, int number, ReportContent.OfSheet sheet) {
+  /** The sheet as a view box, in points. */
+  static String room(ReportContent.OfSheet sheet) {
     PaperSize paper = sheet.result().sheet().paper();
-    String room = "0 0 " + plain(paper.width().pt()) + " " + plain(paper.height().pt());
-    svg.open("svg", "viewBox", room, "role", "group", "aria-label", "Flats on this sheet").line();
+    return "0 0 " + plain(paper.width().pt()) + " " + plain(paper.height().pt());
+  }
+
+  static void add(Html svg, int number, ReportContent.OfSheet sheet) {
+    svg.open("svg", "viewBox", room(sheet), "role", "group", "aria-label", "Flats on this sheet")
+        .line();
     List<FlatRow> rows = sheet.rows();
     for (int i = 0; i < rows.size(); i++) {
       flat(svg, number, i + 1, rows.get(i));

@@ -45,6 +45,7 @@ public final class ReportPage {
   public static byte[] of(ReportContent account, List<byte[]> pictures) {
     ReportPage page = new ReportPage(account);
     page.head();
+    page.overview();
     for (int i = 0; i < account.sheets().size(); i++) {
       page.sheet(i + 1, account.sheets().get(i), pictures.get(i));
     }
@@ -62,7 +63,8 @@ public final class ReportPage {
     html.style(style() + links());
     html.close().line().open("body").line().open("header").line();
     html.element("h1", findings.title()).line();
-    html.element("p", "Read from " + findings.source(), "class", "quiet").line();
+    // The page is mailed: where the source lies on this machine is nobody else's business.
+    html.element("p", "Read from " + findings.source().getFileName(), "class", "quiet").line();
     html.close().line().open("main").line();
     section("next", "What to do next");
     items("ol", account.next());
@@ -103,11 +105,41 @@ public final class ReportPage {
     return css.toString();
   }
 
+  /** All sheets in small; each shows the picture that stands below. */
+  private void overview() {
+    if (account.sheets().size() < 2) {
+      return;
+    }
+    section("overview", "The sheets");
+    html.open("ol", "class", "overview").line();
+    for (int i = 1; i <= account.sheets().size(); i++) {
+      ReportContent.OfSheet sheet = account.sheets().get(i - 1);
+      html.open("li").open("a", "href", "#sheet-" + i);
+      html.open("svg", "viewBox", Outlines.room(sheet), "aria-hidden", "true");
+      html.shape("use", "href", "#" + picture(i)).close();
+      html.element("span", sheet.heading()).close();
+      long soft = sheet.rows().stream().filter(r -> r.state() == PrintState.SOFT).count();
+      if (soft > 0) {
+        html.element("span", soft + " " + StateMark.word(PrintState.SOFT), "class", "quiet");
+      }
+      html.close().line();
+    }
+    html.close().line().close().line();
+  }
+
+  private static String picture(int sheet) {
+    return "picture-" + sheet;
+  }
+
   private void sheet(int number, ReportContent.OfSheet sheet, byte[] picture) {
     section("sheet-" + number, sheet.heading());
     html.open("div", "class", "page").line();
     String data = "data:image/png;base64," + Base64.getEncoder().encodeToString(picture);
-    html.single("img", "alt", "The sheet as it prints: " + sheet.heading(), "src", data).line();
+    String label = "The sheet as it prints: " + sheet.heading();
+    String room = Outlines.room(sheet);
+    html.open("svg", "class", "picture", "viewBox", room, "role", "img", "aria-label", label);
+    html.shape("image", "id", picture(number), "href", data, "width", "100%", "height", "100%");
+    html.close().line();
     Outlines.add(html, number, sheet);
     html.close().line();
     FlatTable.add(html, number, sheet, account.units());
