@@ -219,8 +219,11 @@ public final class DimensionLayout {
       PlanePoint at = line.at(share);
       double away = ASIDE.pt();
       // Beside the line, on the side where it reads first: above a level one, right of others.
-      double nx = length == 0 ? 0 : y / length * (wide / 2 + away);
-      double ny = length == 0 ? 1 : x / length * (high / 2 + away);
+      double sine = length == 0 ? 0 : y / length;
+      double cosine = length == 0 ? 1 : x / length;
+      double off = wide / 2 * sine + high / 2 * cosine + away;
+      double nx = off * sine;
+      double ny = off * cosine;
       boolean falling = (line.to.x() - line.from.x()) * (line.to.y() - line.from.y()) > 0;
       double right = falling || x == 0 ? nx : -nx;
       found.add(laid(line, box(at.x() + right, at.y() - ny, wide, high), share, 0));

@@ -23,11 +23,12 @@ import org.junit.jupiter.api.Test;
 /** Lines of measure and their codes, against the geometry of {@code java.awt.geom}. */
 class DimensionLayoutTest {
   private static final Rect INK = new Rect(0, 0, 300, 300);
+  private static final Lettering LETTERING = Lettering.load();
   private static final ToDoubleFunction<Rect> BLANK = box -> 0;
 
   private static DimensionLayout.Result lay(
       List<MeasureLine> all, Map<String, PlanePoint> spots, ToDoubleFunction<Rect> dark) {
-    return DimensionLayout.lay(all, id -> spot(spots, id), INK, dark, 1, Lettering.load());
+    return DimensionLayout.lay(all, id -> spot(spots, id), INK, dark, 1, LETTERING);
   }
 
   private static PlanePoint spot(Map<String, PlanePoint> spots, String id) {
@@ -39,7 +40,7 @@ class DimensionLayoutTest {
   }
 
   /** Codes keep clear of all lines but the gap of their own, and of one another. */
-  @Property(tries = 300)
+  @Property(tries = 1000)
   void noCodeMeetsALineOrAnotherCode(
       @ForAll @IntRange(min = 1, max = 7) int count, @ForAll int seed) {
     Random random = new Random(seed);
