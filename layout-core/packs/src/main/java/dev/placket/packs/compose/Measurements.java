@@ -75,7 +75,7 @@ final class Measurements {
         try {
           table = table.with(point);
         } catch (IllegalArgumentException e) {
-          add(line, String.valueOf(e.getMessage()), "sizes of the list");
+          add(line, String.valueOf(e.getMessage()), "a rule for the sizes and groups of the list");
         }
       }
     }
@@ -95,7 +95,7 @@ final class Measurements {
               boolean once = sizes.stream().noneMatch(seen::contains);
               seen.addAll(sizes);
               if (sizes.isEmpty() || !once || sizes.stream().distinct().count() < sizes.size()) {
-                described.faults().add(at, "sizes " + sizes, "each size once");
+                described.faults().add(at, "sizes " + sizes, "one or more, each once");
               } else if (!base.isEmpty() && !sizes.contains(base)) {
                 TextPosition there = described.places().of("measurements/sample");
                 described.faults().unknown(there, "the size", base, sizes);

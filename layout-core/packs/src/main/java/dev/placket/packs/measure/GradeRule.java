@@ -28,7 +28,7 @@ public record GradeRule(BigDecimal add, BigDecimal step, Map<String, BigDecimal>
   Map<String, BigDecimal> values(SizeGroup group, BigDecimal sample) {
     int base = group.sizes().indexOf(group.base());
     if (base < 0) {
-      throw new IllegalArgumentException("a grade rule without a sample size");
+      throw new IllegalArgumentException("steps, but no sample size for " + group.sizes());
     }
     for (String size : from.keySet()) {
       int at = group.sizes().indexOf(size);
