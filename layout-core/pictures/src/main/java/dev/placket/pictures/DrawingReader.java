@@ -21,6 +21,7 @@ import dev.placket.pictures.svg.layer.OpacityFolding;
 import dev.placket.pictures.svg.measure.DashCount;
 import dev.placket.pictures.svg.measure.DrawingWork;
 import dev.placket.pictures.svg.measure.DrawnBounds;
+import dev.placket.pictures.svg.measure.FarPaths;
 import dev.placket.pictures.svg.measure.FineDashes;
 import dev.placket.pictures.svg.measure.FineParts;
 import dev.placket.pictures.svg.measure.GeometryBox;
@@ -206,6 +207,7 @@ final class DrawingReader {
     PaintOrder.apply(node, context);
     fonts.compare(document);
     DashCount.check(name, node, limits);
+    FarPaths.check(name, node, Math.max(view.width(), view.height()));
     Rectangle2D all = new Rectangle2D.Double(0, 0, view.width(), view.height());
     DrawingWork.check(name, node, all, limits);
     PaintMending mending = new PaintMending(Math.max(view.width(), view.height()));
