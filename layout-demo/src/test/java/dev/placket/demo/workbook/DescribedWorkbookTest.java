@@ -99,6 +99,23 @@ class DescribedWorkbookTest {
     return found;
   }
 
+  /** What a worksheet does not show is said, never dropped without a word. */
+  @Test
+  void calloutsAndMeasuresAreSaidToBeMissing() throws IOException {
+    String points = "points: {a: {across: 20%, down: 20%}, b: {across: 80%, down: 20%}}";
+    String drawn = "callouts: {n: {point: a, text: Note}}, dimensions: {A: {from: a, to: b}}";
+    Run run =
+        fit(
+            TEXT.replace("unit: 10mm}", "unit: 10mm, " + points + ", " + drawn + "}")
+                + "measurements: {unit: cm, sizes: [M], sample: M,"
+                + " points: {A: {name: Width, value: 9, grade: 0}}}\n");
+    assertEquals(0, run.code(), run.err() + run.out());
+    String out = run.out().replaceAll("\\s+", " ");
+    assertTrue(out.contains("callouts: not drawn on worksheets"), run.out());
+    assertTrue(out.contains("dimensions: not drawn on worksheets"), run.out());
+    assertTrue(out.contains("measurements: not used with a workbook"), run.out());
+  }
+
   @Test
   void eachFlatLiesWhereTheDescriptionSays() throws IOException {
     byte[] before = Files.readAllBytes(workbook);

@@ -6,10 +6,13 @@ import dev.placket.packs.description.Pack;
 import dev.placket.packs.description.PackWorkbook;
 import dev.placket.packs.description.PackWorksheet;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.FlatSpots;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.text.Lettering;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +25,7 @@ import java.util.Map;
  * @param worksheets what goes onto each worksheet, by identifier
  * @param flats the flats of each worksheet, by identifier
  * @param fields the values of the description's fields
- * @param notes texts that lack a language
+ * @param notes texts that lack a language, and what worksheets do not show
  */
 public record DescribedWorkbook(
     Path description,
@@ -62,6 +65,27 @@ public record DescribedWorkbook(
       throw new IllegalStateException("no workbook and no slip");
     }
     return new DescribedWorkbook(
-        described.file(), file, workbook.worksheets(), flats, fields, text.missing());
+        described.file(),
+        file,
+        workbook.worksheets(),
+        flats,
+        fields,
+        notes(text, flats.values(), pack));
+  }
+
+  private static List<String> notes(PackText text, Collection<FlatSet> flats, Pack pack) {
+    List<String> notes = new ArrayList<>(text.missing());
+    List<FlatSpots> spots =
+        flats.stream().flatMap(set -> set.items().stream()).map(FlatSet.Item::spots).toList();
+    if (spots.stream().anyMatch(s -> !s.callouts().isEmpty())) {
+      notes.add("callouts: not drawn on worksheets; fit.json gives their targets.");
+    }
+    if (spots.stream().anyMatch(s -> !s.dimensions().isEmpty())) {
+      notes.add("dimensions: not drawn on worksheets.");
+    }
+    if (pack.measurements() != null) {
+      notes.add("measurements: not used with a workbook.");
+    }
+    return notes;
   }
 }
