@@ -44,6 +44,7 @@ public final class DimensionLayout {
   private static final int STEPS = 100_000;
 
   private final Lettering lettering;
+  private final List<List<PlanePoint>> others;
   private final Rect room;
   private final ToDoubleFunction<Rect> dark;
   private final List<Drawn> all = new ArrayList<>();
@@ -70,7 +71,9 @@ public final class DimensionLayout {
     }
   }
 
-  private DimensionLayout(Rect ink, ToDoubleFunction<Rect> dark, Lettering lettering) {
+  private DimensionLayout(
+      Rect ink, ToDoubleFunction<Rect> dark, List<List<PlanePoint>> others, Lettering lettering) {
+    this.others = others;
     this.dark = dark;
     double over = OVER.pt();
     this.room =
@@ -97,6 +100,7 @@ public final class DimensionLayout {
    * @param spot where a point of the flat lies on the sheet
    * @param ink where its ink lies on the sheet
    * @param dark what share of a box on the sheet the drawing covers
+   * @param others lines of callouts on the flat, which codes keep clear of
    * @param scale points to the drawing unit
    */
   public static Result lay(
@@ -104,9 +108,10 @@ public final class DimensionLayout {
       Function<String, PlanePoint> spot,
       Rect ink,
       ToDoubleFunction<Rect> dark,
+      List<List<PlanePoint>> others,
       double scale,
       Lettering lettering) {
-    DimensionLayout layout = new DimensionLayout(ink, dark, lettering);
+    DimensionLayout layout = new DimensionLayout(ink, dark, others, lettering);
     for (MeasureLine each : dimensions) {
       PlanePoint a = spot.apply(each.from());
       PlanePoint b = spot.apply(each.to());
@@ -164,6 +169,13 @@ public final class DimensionLayout {
     for (int i = 0; i < all.size(); i++) {
       for (List<PlanePoint> line : i == own ? all.get(i).more : all.get(i).lines()) {
         if (meets(line.get(0), line.get(1), box)) {
+          return false;
+        }
+      }
+    }
+    for (List<PlanePoint> line : others) {
+      for (int i = 1; i < line.size(); i++) {
+        if (meets(line.get(i - 1), line.get(i), box)) {
           return false;
         }
       }

@@ -1,5 +1,8 @@
 package dev.placket.packs.run;
 
+import dev.placket.layout.units.PlanePoint;
+import dev.placket.layout.units.Rect;
+import dev.placket.packs.callouts.LaidText;
 import dev.placket.packs.dimensions.DimensionLayout;
 import dev.placket.packs.dimensions.MeasureLine;
 import dev.placket.packs.placed.PlacedFlat;
@@ -15,6 +18,36 @@ import java.util.List;
  * @param faults takes what cannot be drawn
  */
 record LayDimensions(Lettering lettering, List<Fault> faults) {
+  /** Leaders, and the rings round regions as polygons. */
+  private static List<List<PlanePoint>> lines(List<LaidText> callouts) {
+    List<List<PlanePoint>> lines = new ArrayList<>();
+    for (LaidText callout : callouts) {
+      lines.addAll(callout.leaders());
+      for (Rect region : callout.regions()) {
+        lines.add(ring(region));
+      }
+    }
+    return lines;
+  }
+
+  private static List<PlanePoint> ring(Rect region) {
+    double radius = region.width() / 2;
+    double x = region.left() + radius;
+    double y = region.top() + radius;
+    // The corners of a regular octagon: roots are the same on every machine, sines are not.
+    double part = radius * Math.sqrt(0.5);
+    return List.of(
+        new PlanePoint(x + radius, y),
+        new PlanePoint(x + part, y + part),
+        new PlanePoint(x, y + radius),
+        new PlanePoint(x - part, y + part),
+        new PlanePoint(x - radius, y),
+        new PlanePoint(x - part, y - part),
+        new PlanePoint(x, y - radius),
+        new PlanePoint(x + part, y - part),
+        new PlanePoint(x + radius, y));
+  }
+
   List<PlacedFlat> on(List<PlacedFlat> flats, String sheet) {
     List<PlacedFlat> laid = new ArrayList<>();
     for (PlacedFlat flat : flats) {
@@ -26,6 +59,7 @@ record LayDimensions(Lettering lettering, List<Fault> faults) {
               flat::spot,
               flat.ink().toBox(),
               its.isEmpty() ? box -> 0 : DarkShare.of(flat),
+              lines(flat.callouts()),
               scale,
               lettering);
       if (!result.stuck().isEmpty()) {

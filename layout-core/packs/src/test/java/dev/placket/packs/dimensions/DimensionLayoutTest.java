@@ -28,7 +28,7 @@ class DimensionLayoutTest {
 
   private static DimensionLayout.Result lay(
       List<MeasureLine> all, Map<String, PlanePoint> spots, ToDoubleFunction<Rect> dark) {
-    return DimensionLayout.lay(all, id -> spot(spots, id), INK, dark, 1, LETTERING);
+    return DimensionLayout.lay(all, id -> spot(spots, id), INK, dark, List.of(), 1, LETTERING);
   }
 
   private static PlanePoint spot(Map<String, PlanePoint> spots, String id) {
@@ -120,6 +120,22 @@ class DimensionLayoutTest {
     ToDoubleFunction<Rect> dark = box -> box.left() < 160 && box.right() > 140 ? 0.3 : 0;
     Rect box = lay(List.of(level), spots, dark).dimensions().get(0).box();
     assertTrue(box.right() <= 140 || box.left() >= 160, box.toString());
+  }
+
+  /** A leader that runs down through the middle of the line. */
+  @Test
+  void aCodeAvoidsTheLeadersOfCallouts() {
+    Map<String, PlanePoint> spots =
+        Map.of("a", new PlanePoint(20, 100), "b", new PlanePoint(280, 100));
+    MeasureLine level = new MeasureLine("A", "a", "b", DimensionRun.LEVEL, 0);
+    List<PlanePoint> leader = List.of(new PlanePoint(150, 20), new PlanePoint(150, 200));
+    Rect box =
+        DimensionLayout.lay(
+                List.of(level), id -> spot(spots, id), INK, BLANK, List.of(leader), 1, LETTERING)
+            .dimensions()
+            .get(0)
+            .box();
+    assertTrue(box.right() <= 150 || box.left() >= 150, box.toString());
   }
 
   @Test
