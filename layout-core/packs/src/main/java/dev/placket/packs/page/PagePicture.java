@@ -16,6 +16,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
@@ -101,24 +102,23 @@ final class PagePicture {
     g.fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()));
   }
 
-  private void dimension(LaidDimension dimension, Path2D letters) {
-    g.setColor(Color.WHITE);
-    g.fill(DimensionShapes.ground(dimension));
-    g.setColor(Color.BLACK);
-    g.fill(DimensionShapes.arrows(dimension));
-    g.setStroke(LeaderShapes.stroke());
-    g.draw(DimensionShapes.lines(dimension));
-    text(dimension.runs(), letters);
+  private void dimension(LaidDimension d, Path2D letters) {
+    mark(DimensionShapes.ground(d), DimensionShapes.arrows(d), DimensionShapes.lines(d));
+    text(d.runs(), letters);
   }
 
-  private void callout(LaidText callout, Path2D letters) {
+  private void callout(LaidText c, Path2D letters) {
+    mark(LeaderShapes.halos(c), LeaderShapes.ends(c), LeaderShapes.lines(c));
+    text(c.runs(), letters);
+  }
+
+  private void mark(Shape white, Shape black, Shape lines) {
     g.setColor(Color.WHITE);
-    g.fill(LeaderShapes.halos(callout));
+    g.fill(white);
     g.setColor(Color.BLACK);
-    g.fill(LeaderShapes.ends(callout));
+    g.fill(black);
     g.setStroke(LeaderShapes.stroke());
-    g.draw(LeaderShapes.lines(callout));
-    text(callout.runs(), letters);
+    g.draw(lines);
   }
 
   private void text(List<TextRun> runs, Path2D all) {

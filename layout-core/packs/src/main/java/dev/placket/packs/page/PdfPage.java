@@ -109,19 +109,20 @@ final class PdfPage {
     }
   }
 
-  private void dimension(PDPageContentStream out, LaidDimension dimension) throws IOException {
-    fill(out, DimensionShapes.ground(dimension), 1f);
-    fill(out, DimensionShapes.arrows(dimension), 0f);
-    out.setLineWidth((float) LeaderShapes.LINE);
-    path(out, DimensionShapes.lines(dimension));
-    out.stroke();
+  private void dimension(PDPageContentStream out, LaidDimension d) throws IOException {
+    mark(out, DimensionShapes.ground(d), DimensionShapes.arrows(d), DimensionShapes.lines(d));
   }
 
-  private void leader(PDPageContentStream out, LaidText callout) throws IOException {
-    fill(out, LeaderShapes.halos(callout), 1f);
-    fill(out, LeaderShapes.ends(callout), 0f);
+  private void leader(PDPageContentStream out, LaidText c) throws IOException {
+    mark(out, LeaderShapes.halos(c), LeaderShapes.ends(c), LeaderShapes.lines(c));
+  }
+
+  private void mark(PDPageContentStream out, Shape white, Shape black, Shape lines)
+      throws IOException {
+    fill(out, white, 1f);
+    fill(out, black, 0f);
     out.setLineWidth((float) LeaderShapes.LINE);
-    path(out, LeaderShapes.lines(callout));
+    path(out, lines);
     out.stroke();
   }
 
