@@ -78,9 +78,32 @@ class MeasurementsTest {
         list.path("points").get(0).path("values").get(0).path("shown").toString());
     String page = String.join("\n", page());
     assertTrue(page.contains("57 22 1/2 59.5 23 3/8 62 24 3/8 65 25 5/8"), page);
-    // 22.25 rounds to 22.3; 1 cm is 0.39 in, of which three eighths are not more.
-    assertTrue(page.contains("22.3"), page);
-    assertTrue(page.contains("+1 \u22120.5 +3/8 \u22121/8"), page);
+    // What is typed stays; 22.25 / 2.54 = 8.76, nearest eighth 8 3/4.
+    assertTrue(page.contains("22.25 8 3/4"), page);
+    // 1 cm is 0.39 in, of which 3/8 is not more; 0.5 cm is 0.197 in: 1/8 is too little, 3/16 is
+    // not.
+    assertTrue(page.contains("+1 \u22120.5 +3/8 \u22123/16"), page);
+  }
+
+  /** Asked for: 22.25 to the nearest half is 22.5; a tolerance of 0.3 is not rounded away. */
+  @Test
+  void whatIsRoundedInTheUnitOfTheListIsSaid() throws IOException {
+    Path pack =
+        Files.writeString(
+            dir.resolve("pack.yaml"),
+            HEAD
+                + """
+                    round: {cm: 0.5}
+                    points:
+                      A: {name: Vent, tolerance: 0.3, values: [22, 22, 22, 22.25]}
+                      B: {name: Hem, tolerance: 0.3, values: [22, 22, 22, 22.5]}
+                  """);
+    Run run = Run.of("fit", pack, "--out", dir.resolve("out"));
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("point A: values are printed to the nearest 0.5 cm"), run.out());
+    assertTrue(!run.out().contains("point B"), run.out());
+    String page = String.join("\n", page());
+    assertTrue(page.contains("22 22 22 22.5 0.3"), page);
   }
 
   @Test

@@ -46,6 +46,13 @@ record MeasuredList(
     if (table.sample().isEmpty()) {
       notes.add("measurements: no sample size is stated.");
     }
+    for (GradedPoint point : table.points()) {
+      if (point.values().values().stream().anyMatch(this::altered)) {
+        notes.add(
+            "point %s: values are printed to the nearest %s."
+                .formatted(point.point().code(), step(shown.get(0))));
+      }
+    }
     for (GradeNote note : GradeNote.of(table)) {
       notes.add(
           switch (note.kind()) {
@@ -60,6 +67,17 @@ record MeasuredList(
           });
     }
     return notes;
+  }
+
+  /** Whether a value in the unit of the list is printed as another. */
+  private boolean altered(BigDecimal mm) {
+    return shown.stream()
+        .filter(r -> r.unit() == unit)
+        .anyMatch(r -> r.nearest(mm).compareTo(r.exact(mm)) != 0);
+  }
+
+  private static String step(Rounding rounding) {
+    return rounding.text(rounding.step()) + " " + rounding.unit().sign();
   }
 
   /** As other programs take it, each name in the first language. */
@@ -151,11 +169,11 @@ record MeasuredList(
     if (plus == null || minus == null) {
       return "";
     }
-    String up = rounding.text(rounding.within(plus));
+    String up = rounding.text(rounding.tolerance(plus));
     if (even) {
       return up;
     }
-    String down = rounding.text(rounding.within(minus));
+    String down = rounding.text(rounding.tolerance(minus));
     return plus.compareTo(minus) == 0 ? "\u00b1" + up : "+" + up + " \u2212" + down;
   }
 

@@ -119,7 +119,7 @@ final class Measurements {
       }
       try {
         shown.add(
-            step == null ? Rounding.usual(each) : new Rounding(each, Rounding.step(step, each)));
+            step == null ? unitRounding(each) : new Rounding(each, Rounding.step(step, each)));
       } catch (IllegalArgumentException e) {
         TextPosition at = described.places().of("measurements/round/" + sign);
         described
@@ -130,6 +130,11 @@ final class Measurements {
       }
     }
     return shown;
+  }
+
+  /** As typed in the unit of the list; as is usual in others. */
+  private Rounding unitRounding(MeasureUnit each) {
+    return each == unit ? Rounding.fine(each) : Rounding.usual(each);
   }
 
   private @Nullable MeasurePoint point(Line line, GradedTable table) {

@@ -2,6 +2,7 @@ package dev.placket.packs.measure;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
@@ -16,6 +17,11 @@ public record Rounding(MeasureUnit unit, BigDecimal step) {
 
   private static final int FINEST = 64;
 
+  private static final MathContext EXACT = new MathContext(40);
+
+  /** What is left of a tolerance, as a share, when it is rounded. */
+  private static final BigDecimal MOST_KEPT = new BigDecimal("0.8");
+
   /**
    * Checks the step.
    *
@@ -28,6 +34,14 @@ public record Rounding(MeasureUnit unit, BigDecimal step) {
     if (step.signum() <= 0 || !fits) {
       throw new IllegalArgumentException("steps of " + step + " " + unit.sign());
     }
+  }
+
+  /**
+   * Fine enough for what is typed: a thousandth of a centimetre or millimetre, a 64th of an inch.
+   */
+  public static Rounding fine(MeasureUnit unit) {
+    return new Rounding(
+        unit, unit == MeasureUnit.INCH ? new BigDecimal("0.015625") : new BigDecimal("0.001"));
   }
 
   /** A tenth of a centimetre, a millimetre, an eighth of an inch. */
@@ -50,6 +64,11 @@ public record Rounding(MeasureUnit unit, BigDecimal step) {
     return MeasureText.parse(text, unit).divide(unit.length());
   }
 
+  /** A length in the unit, to forty digits: all of those that the figures of a list have. */
+  public BigDecimal exact(BigDecimal mm) {
+    return mm.divide(unit.length(), EXACT);
+  }
+
   /** A length in the unit, rounded to the nearest step, halves away from zero. */
   public BigDecimal nearest(BigDecimal mm) {
     return steps(mm, RoundingMode.HALF_UP);
@@ -58,6 +77,28 @@ public record Rounding(MeasureUnit unit, BigDecimal step) {
   /** The same, rounded towards zero: for tolerances, which are never widened. */
   public BigDecimal within(BigDecimal mm) {
     return steps(mm, RoundingMode.DOWN);
+  }
+
+  /**
+   * A tolerance, rounded towards zero. Where the step would take away more than a fifth of it, it
+   * is rounded to a finer one.
+   */
+  public BigDecimal tolerance(BigDecimal mm) {
+    BigDecimal most = mm.abs().multiply(MOST_KEPT);
+    Rounding at = this;
+    while (at.unit.mm(at.within(mm)).abs().compareTo(most) < 0
+        && at.step.compareTo(fine(unit).step) > 0) {
+      at = new Rounding(unit, at.finer());
+    }
+    return at.within(mm);
+  }
+
+  private BigDecimal finer() {
+    BigDecimal next =
+        unit == MeasureUnit.INCH
+            ? step.divide(BigDecimal.valueOf(2))
+            : step.min(BigDecimal.ONE).scaleByPowerOfTen(-1);
+    return next.max(fine(unit).step);
   }
 
   private BigDecimal steps(BigDecimal mm, RoundingMode mode) {

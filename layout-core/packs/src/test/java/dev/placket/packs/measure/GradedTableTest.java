@@ -163,6 +163,33 @@ class GradedTableTest {
     assertEquals(text, to.text(to.nearest(new BigDecimal(mm))));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    // 5 mm are 0.197 in: 1/8 would take away a third, 3/16 = 0.1875 a twentieth.
+    "5, in, 0.125, 3/16",
+    "10, in, 0.125, 3/8",
+    "2, in, 0.5, 5/64",
+    "3, cm, 0.5, 0.3",
+    "0.5, cm, 0.1, 0.05",
+    "3.175, mm, 1, 3",
+    "0, in, 0.125, 0"
+  })
+  void tolerancesAreNotRoundedAway(String mm, String sign, String step, String text) {
+    Rounding to = new Rounding(MeasureUnit.of(sign).orElseThrow(), new BigDecimal(step));
+    assertEquals(text, to.text(to.tolerance(new BigDecimal(mm))));
+  }
+
+  /** Never wider than it was, and never less than four fifths where a 64th is as fine as that. */
+  @Property(tries = 500)
+  void noToleranceIsWidened(@ForAll @IntRange(min = 0, max = 4000) int hundredths) {
+    BigDecimal mm = BigDecimal.valueOf(hundredths, 2);
+    BigDecimal shown =
+        Rounding.usual(MeasureUnit.INCH).tolerance(mm).multiply(new BigDecimal("25.4"));
+    assertTrue(shown.compareTo(mm) <= 0);
+    boolean fine = mm.compareTo(new BigDecimal("1.99")) > 0;
+    assertTrue(!fine || shown.compareTo(mm.multiply(new BigDecimal("0.8"))) >= 0, mm.toString());
+  }
+
   @Test
   void stepsOfThirdsOfAnInchAreRefused() {
     for (String step : List.of("0.3", "0", "-1", "0.0078125")) {
