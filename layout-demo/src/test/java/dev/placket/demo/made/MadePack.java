@@ -68,7 +68,7 @@ record MadePack(Path folder, Path pdf, Path blank, JsonNode fit, String said) {
 
   private static MadePack make(String paper) {
     Path folder = Path.of("src", "demo", "mg-3107");
-    Path out = Path.of("target", "made", "pack-" + paper);
+    Path out = MadeSheet.WORK.resolve("pack-" + paper);
     List<String> call = new ArrayList<>();
     call.addAll(List.of("fit", folder.resolve("pack.yaml").toString(), "--out", out.toString()));
     call.addAll(List.of("--blank", "--overwrite"));

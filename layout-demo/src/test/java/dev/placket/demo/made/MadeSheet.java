@@ -38,7 +38,9 @@ record MadeSheet(Path folder, Path pdf, Path blank, JsonNode fit) {
           "sabrina");
 
   private static final Map<String, MadeSheet> MADE = new HashMap<>();
-  private static final Path WORK = Path.of("target", "made");
+
+  /** Of this process alone: tests run in several, and none may read what another is writing. */
+  static final Path WORK = Path.of("target", "made", "" + ProcessHandle.current().pid());
 
   /** The demo and the garments. */
   static Stream<String> all() {
