@@ -9,6 +9,7 @@ import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.run.Numbering;
 import dev.placket.pictures.fault.Fault;
 import dev.placket.pictures.fault.Visible;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -91,8 +92,19 @@ final class NumberCommand implements Callable<Integer> {
     }
   }
 
+  /** The file itself, where the path is a link to it. */
+  private Path real() throws Refusal {
+    try {
+      return file.toRealPath();
+    } catch (IOException e) {
+      throw Refusal.input(
+          Fault.unreadable(file, "cannot be found again")
+              .remedy("check that it exists and is readable"));
+    }
+  }
+
   private void write(String text) throws Refusal {
-    Path whole = file.toAbsolutePath().normalize();
+    Path whole = real();
     Path folder = whole.getParent();
     Path name = whole.getFileName();
     if (folder == null || name == null) {

@@ -104,6 +104,12 @@ class MeasurementsTest {
     assertTrue(!run.out().contains("point B"), run.out());
     String page = String.join("\n", page());
     assertTrue(page.contains("22 22 22 22.5 0.3"), page);
+    // The note names the step of the list's own unit, whichever is printed first.
+    String both = Files.readString(pack).replace("round:", "shown: [in, cm]\n  round:");
+    Files.writeString(pack, both);
+    Run shown = Run.of("fit", pack, "--out", dir.resolve("both"));
+    assertTrue(
+        shown.out().contains("point A: values are printed to the nearest 0.5 cm"), shown.out());
   }
 
   @Test

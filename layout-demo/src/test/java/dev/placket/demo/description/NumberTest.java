@@ -124,6 +124,16 @@ class NumberTest {
   }
 
   @Test
+  void aLinkStaysALinkAndItsFileIsNumbered() throws IOException {
+    Path pack = pack(PACK);
+    Path link = Files.createSymbolicLink(dir.resolve("link.yaml"), pack);
+    Run run = Run.of("number", link);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(Files.isSymbolicLink(link));
+    assertEquals(NUMBERED, Files.readString(pack));
+  }
+
+  @Test
   void aPointThatIsNotThereIsNamed() throws IOException {
     Path pack = pack(PACK.replace("point: h, mark: new, text", "point: hm, mark: new, text"));
     Run run = Run.of("number", pack);

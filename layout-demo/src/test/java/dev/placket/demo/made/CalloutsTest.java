@@ -370,6 +370,51 @@ class CalloutsTest {
     assertTrue(run.err().contains("no room for the callouts of f0"), run.err());
   }
 
+  /**
+   * Twelve spots near the right edge and near one another: their labels are taller than that, so
+   * that leaders need a wide lane. With a narrow one the drawing is larger, by hand at least 6 mm
+   * of 100: the sentence on the scale may not say that nothing larger fits.
+   */
+  @Test
+  void aWideLaneIsNotCalledTheLargestScale() throws Exception {
+    Files.writeString(
+        dir.resolve("front.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 100 150'>"
+            + "<path d='M0 0H100V150H0Z' fill='none' stroke='#000'/></svg>");
+    StringBuilder points = new StringBuilder();
+    StringBuilder callouts = new StringBuilder();
+    for (int i = 0; i < 12; i++) {
+      points.append(i == 0 ? "" : ", ").append("p" + i + ": {x: 98, y: " + (55 + 3.5 * i) + "}");
+      callouts
+          .append(i == 0 ? "" : ", ")
+          .append("c" + i + ": {point: p" + i + ", mark: " + i + "}");
+    }
+    Path pack = dir.resolve("pack.yaml");
+    Files.writeString(
+        pack,
+        """
+        format: placket-pack/1
+        paper: {width: 130mm, height: 260mm}
+        margins: 10mm
+        sheets:
+          flat:
+            name: Flat
+            areas: [views]
+            windows: {views: }
+            leaders: inclined
+            flats:
+              front:
+                file: front.svg
+                role: front
+                points: {%s}
+                callouts: {%s}
+        """
+            .formatted(points, callouts));
+    Run run = Run.of("fit", pack, "--out", dir.resolve("out"));
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("below the largest possible as this sheet"), run.out());
+  }
+
   @Test
   void nineFlatsWithCalloutsFitTogether() throws Exception {
     Run run = flats(9, ", callouts: {c#: {point: hem, mark: 1}, d#: {point: hem, text: Hem}}");

@@ -8,7 +8,6 @@ import dev.placket.layout.fit.FlowResult;
 import dev.placket.layout.fit.FlowSheet;
 import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Outcome;
-import dev.placket.layout.fit.Proof;
 import dev.placket.layout.flat.FlatShape;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.solve.ChooseShapes;
@@ -80,13 +79,7 @@ public final class Planner {
 
   private static ShapedOutcome shaped(ChooseShapes.Choice choice) {
     Outcome outcome = plan(choice.request());
-    if (outcome instanceof Fit fit) {
-      Proof own = fit.proof();
-      double bound = Math.max(own.bound(), choice.bound());
-      Proof all = new Proof(own.scale(), bound, own.steps(), own.provenForOrder());
-      outcome = new Fit(fit.placements(), all, fit.order(), fit.levels());
-    }
-    return new ShapedOutcome(choice.request(), choice.shapes(), outcome);
+    return new ShapedOutcome(choice.request(), choice.shapes(), outcome).boundedBy(choice.bound());
   }
 
   /**

@@ -50,7 +50,7 @@ record MeasuredList(
       if (point.values().values().stream().anyMatch(this::altered)) {
         notes.add(
             "point %s: values are printed to the nearest %s."
-                .formatted(point.point().code(), step(shown.get(0))));
+                .formatted(point.point().code(), step()));
       }
     }
     for (GradeNote note : GradeNote.of(table)) {
@@ -76,8 +76,10 @@ record MeasuredList(
         .anyMatch(r -> r.nearest(mm).compareTo(r.exact(mm)) != 0);
   }
 
-  private static String step(Rounding rounding) {
-    return rounding.text(rounding.step()) + " " + rounding.unit().sign();
+  /** To what values are rounded in the unit of the list. */
+  private String step() {
+    Rounding own = shown.stream().filter(r -> r.unit() == unit).findFirst().orElseThrow();
+    return own.text(own.step()) + " " + unit.sign();
   }
 
   /** As other programs take it, each name in the first language. */

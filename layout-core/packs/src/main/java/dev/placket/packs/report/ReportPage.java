@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import java.util.Objects;
@@ -64,7 +65,8 @@ public final class ReportPage {
     html.close().line().open("body").line().open("header").line();
     html.element("h1", findings.title()).line();
     // The page is mailed: where the source lies on this machine is nobody else's business.
-    html.element("p", "Read from " + findings.source().getFileName(), "class", "quiet").line();
+    Path name = findings.source().toAbsolutePath().normalize().getFileName();
+    html.element("p", "Read from " + (name == null ? "" : name), "class", "quiet").line();
     html.close().line().open("main").line();
     section("next", "What to do next");
     items("ol", account.next());

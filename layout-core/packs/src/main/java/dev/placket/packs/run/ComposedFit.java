@@ -83,6 +83,10 @@ final class ComposedFit {
     }
     ShapedOutcome wide = Planner.plan(request, roomy, LayCallouts.SHARE);
     boolean both = wide.outcome() instanceof Fit && narrow.outcome() instanceof Fit;
+    if (narrow.outcome() instanceof Fit fit) {
+      // With narrow lanes the scale may be larger, for all that is known.
+      wide = wide.boundedBy(fit.proof().bound());
+    }
     boolean neither = !(wide.outcome() instanceof Fit) && !(narrow.outcome() instanceof Fit);
     if (both) {
       // Straight leaders are drawn only where no lane lets them incline.
