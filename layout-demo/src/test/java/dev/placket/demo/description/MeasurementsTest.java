@@ -264,9 +264,9 @@ class MeasurementsTest {
       value = {
         "to: r, run | to: rr, run | line 14, column 28: found the point 'rr'",
         "A: {from | C: {from | line 14, column 11: found no point of measure 'C'",
-        "run: level | run: slanted | the way of a line 'slanted'",
+        "run: level | run: slanted | the run of a line 'slanted'",
         "run: level | run: level, beside: 60 | a point beside what is drawn",
-        "to: r, run: level | to: l | a line between two spots that are one this way"
+        "to: r, run: level | to: l | a line without length"
       })
   void slipsOfLinesAreNamedWithTheirPlace(String is, String becomes, String message)
       throws IOException {

@@ -68,7 +68,9 @@ final class SheetTables {
   private @Nullable PackTable measures(PackTable table, String path) {
     TextPosition place = described.places().of(path + "/measures");
     if (described.pack().measurements() == null) {
-      described.faults().add(place, "measures in a pack without any", "the key measurements");
+      described
+          .faults()
+          .add(place, "a table of measures in a pack without measurements", "the key measurements");
     }
     if (measured == null) {
       return null;

@@ -201,7 +201,7 @@ final class SpotSetter {
   private boolean drawable(
       MeasureLine its, PlanePoint from, PlanePoint to, InkedBox ink, String path) {
     if (its.length(from, to) == 0) {
-      add(path, "a line between two spots that are one this way", "spots apart, or another run");
+      add(path, "a line without length", "spots that are apart this way, or another run");
       return false;
     }
     for (PlanePoint end : its.ends(from, to)) {

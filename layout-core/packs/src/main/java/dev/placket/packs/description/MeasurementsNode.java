@@ -33,8 +33,9 @@ final class MeasurementsNode {
           .faults()
           .add(
               node.mark(),
-              "measurements with " + (csv == null ? "no" : "two") + " list",
-              "either points or csv");
+              "measurements with "
+                  + (csv == null ? "neither points nor csv" : "both points and csv"),
+              "one of them");
     }
     return new PackMeasurements(
         values.text(e.need("unit"), ""),

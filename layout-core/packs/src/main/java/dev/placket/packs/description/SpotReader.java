@@ -79,7 +79,7 @@ final class SpotReader {
 
   private PackDimension dimension(String code, PackNode node) {
     Entries e = new Entries(node, "dimension " + code, DIMENSION, values.faults());
-    PackDimension.Run run = values.choice(e.get("run"), RUNS, "the way of a line");
+    PackDimension.Run run = values.choice(e.get("run"), RUNS, "the run of a line");
     PackNode beside = e.get("beside");
     Double away = beside == null ? null : values.coordinate(beside);
     return new PackDimension(

@@ -36,7 +36,10 @@ final class TableReader {
     } else if (measures != null && (rows != null || csv != null || e.get("columns") != null)) {
       values
           .faults()
-          .add(node.mark(), "table " + name + " of measures with values of its own", "measures");
+          .add(
+              node.mark(),
+              "table " + name + " with both measures and values of its own",
+              "measures alone");
     }
     List<PackColumn> columns =
         values.list(
