@@ -23,6 +23,7 @@ module dev.placket.pictures {
   exports dev.placket.pictures;
   exports dev.placket.pictures.base;
   exports dev.placket.pictures.fault;
+  exports dev.placket.pictures.path;
   exports dev.placket.pictures.prepare;
   exports dev.placket.pictures.typeface;
 }

@@ -6,6 +6,7 @@ import dev.placket.layout.units.PlanePoint;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.ViewBox;
+import dev.placket.pictures.path.DrawnPath;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
@@ -43,6 +44,12 @@ public sealed interface Drawing extends Picture
 
   /** The centre of every element that has an id and is drawn, in drawing units, by id. */
   Map<String, PlanePoint> points();
+
+  /**
+   * The path of an element, or of a group with one path in it, in drawing units; null where no
+   * element with that id draws just one path without gaps.
+   */
+  @Nullable DrawnPath path(String id);
 
   /** The finest line, lettering and stitch gap, in drawing units. */
   FineDetail fineDetail();

@@ -228,6 +228,7 @@ final class DrawingReader {
     // What is placed is the ink, however small in the view.
     DrawingWork.check(name, node, placed(ink, view), limits);
     Rectangle2D ground = Objects.requireNonNull(bounds.withGround());
+    Map<String, GraphicsNode> named = named(document, context);
     return new SvgDrawing(
         name,
         format,
@@ -236,7 +237,8 @@ final class DrawingReader {
         size,
         InkBoxes.inked(ink),
         InkBoxes.inked(ground),
-        points(document, context, toUnits),
+        points(named, toUnits),
+        named,
         FineParts.of(node, toUnits, shown),
         notes(before, mending, folding, fonts),
         node,
@@ -250,19 +252,30 @@ final class DrawingReader {
   }
 
   private static Map<String, PlanePoint> points(
-      SVGOMDocument document, BridgeContext context, AffineTransform toUnits) {
+      Map<String, GraphicsNode> named, AffineTransform toUnits) {
     Map<String, PlanePoint> points = new TreeMap<>();
+    named.forEach(
+        (id, node) -> {
+          PlanePoint centre = centre(node, toUnits);
+          if (centre != null) {
+            points.put(id, centre);
+          }
+        });
+    return points;
+  }
+
+  private static Map<String, GraphicsNode> named(SVGOMDocument document, BridgeContext context) {
+    Map<String, GraphicsNode> named = new TreeMap<>();
     NodeList all = document.getElementsByTagNameNS("*", "*");
     for (int i = 0; i < all.getLength(); i++) {
       Element e = (Element) all.item(i);
       String id = e.getAttribute("id");
       GraphicsNode node = id.isEmpty() ? null : context.getGraphicsNode(e);
-      PlanePoint centre = node == null ? null : centre(node, toUnits);
-      if (centre != null) {
-        points.putIfAbsent(id, centre);
+      if (node != null) {
+        named.putIfAbsent(id, node);
       }
     }
-    return points;
+    return named;
   }
 
   private static @Nullable PlanePoint centre(GraphicsNode node, AffineTransform toUnits) {

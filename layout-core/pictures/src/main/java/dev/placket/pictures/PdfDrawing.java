@@ -8,6 +8,7 @@ import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.base.PlacedImage;
 import dev.placket.pictures.base.ViewBox;
+import dev.placket.pictures.path.DrawnPath;
 import dev.placket.pictures.pdf.OpenPage;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -86,6 +87,12 @@ public final class PdfDrawing implements Drawing {
   @Override
   public Map<String, PlanePoint> points() {
     return Map.of();
+  }
+
+  /** None, for the same reason. */
+  @Override
+  public @Nullable DrawnPath path(String id) {
+    return null;
   }
 
   @Override

@@ -8,11 +8,14 @@ import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.Layers;
 import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.base.ViewBox;
+import dev.placket.pictures.path.DrawnPath;
 import dev.placket.pictures.svg.layer.LayerPlan;
 import dev.placket.pictures.svg.layer.NodePainter;
 import dev.placket.pictures.svg.layer.PixelLayers;
+import dev.placket.pictures.svg.measure.OnePath;
 import dev.placket.pictures.svg.parse.SvgSize;
 import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.lang.ref.WeakReference;
@@ -34,6 +37,7 @@ final class SvgDrawing implements Drawing {
   private final InkedBox ink;
   private final InkedBox grounded;
   private final Map<String, PlanePoint> points;
+  private final Map<String, GraphicsNode> named;
   private final FineDetail fine;
   private final List<PictureNote> notes;
   private final GraphicsNode node;
@@ -48,6 +52,7 @@ final class SvgDrawing implements Drawing {
       InkedBox ink,
       InkedBox grounded,
       Map<String, PlanePoint> points,
+      Map<String, GraphicsNode> named,
       FineDetail fine,
       List<PictureNote> notes,
       GraphicsNode node,
@@ -60,6 +65,7 @@ final class SvgDrawing implements Drawing {
     this.ink = ink;
     this.grounded = grounded;
     this.points = Collections.unmodifiableMap(new TreeMap<>(points));
+    this.named = Map.copyOf(named);
     this.fine = fine;
     this.notes = List.copyOf(notes);
     this.node = node;
@@ -119,6 +125,17 @@ final class SvgDrawing implements Drawing {
   @Override
   public Map<String, PlanePoint> points() {
     return points;
+  }
+
+  @Override
+  public @Nullable DrawnPath path(String id) {
+    GraphicsNode its = named.get(id);
+    ViewBox v = viewBox();
+    synchronized (node) {
+      return its == null
+          ? null
+          : OnePath.of(its, AffineTransform.getTranslateInstance(v.x(), v.y()));
+    }
   }
 
   @Override

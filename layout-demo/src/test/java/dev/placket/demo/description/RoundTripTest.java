@@ -337,8 +337,21 @@ class RoundTripTest {
                     Arbitraries.integers().between(0, 100), Arbitraries.integers().between(0, 100))
                 .as((x, y) -> new PackPoint(null, null, new PlanePoint(x / 100.0, y / 100.0))));
     Arbitrary<PackDimension> dimensions =
-        Combinators.combine(names(), names(), Arbitraries.of(PackDimension.Run.class), places)
-            .as(PackDimension::new);
+        Combinators.combine(
+                names(),
+                names(),
+                Arbitraries.of(PackDimension.Run.class),
+                places.injectNull(0.3),
+                Arbitraries.of("straight", "edge", "along"))
+            .as(
+                (from, to, run, beside, kind) ->
+                    new PackDimension(
+                        from,
+                        kind.equals("edge") ? "" : to,
+                        kind.equals("straight") ? run : PackDimension.Run.STRAIGHT,
+                        beside,
+                        kind.equals("edge") ? List.of(to, from) : List.of(),
+                        kind.equals("along") ? "seam" : ""));
     Arbitrary<PackCallout> callouts =
         Combinators.combine(
                 names().list().uniqueElements().ofMinSize(1).ofMaxSize(3),

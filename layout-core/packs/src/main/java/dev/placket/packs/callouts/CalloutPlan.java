@@ -166,10 +166,14 @@ public record CalloutPlan(
     return (lanes ? roomy : tight).stream().map(CalloutOption::shape).toList();
   }
 
+  private static boolean isBeside(Surround one, Surround other) {
+    return one.left().equals(other.left()) && one.right().equals(other.right());
+  }
+
   /** The way that a placed flat was given, by its footprint. */
   CalloutOption chosen(Flat placed) {
     return Stream.concat(tight.stream(), roomy.stream())
-        .filter(o -> o.shape().surround().equals(placed.surround()))
+        .filter(o -> isBeside(o.shape().surround(), placed.surround()))
         .findFirst()
         .orElseThrow(() -> new IllegalStateException("no such footprint of " + placed.id()));
   }

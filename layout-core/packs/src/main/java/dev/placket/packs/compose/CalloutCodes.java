@@ -109,13 +109,14 @@ public record CalloutCodes(List<Given> given, List<String> retired) {
     if (found == null) {
       return asking;
     }
+    SpotChecks checks = spots.checks();
     Map<String, PlanePoint> points = spots.points(new FlatSetter.Read(id, flat, path, found));
     flat.spots()
         .callouts()
         .forEach(
             (name, callout) -> {
               String at = path + "/callouts/" + name;
-              callout.points().forEach(p -> spots.isKnown(p, points, at + "/point"));
+              callout.points().forEach(p -> checks.isKnown(p, points, at + "/point"));
               PlanePoint spot =
                   points.get(callout.points().isEmpty() ? "" : callout.points().get(0));
               if (callout.asks() && spot != null) {

@@ -80,7 +80,7 @@ public record DescribedWorkbook(
     if (spots.stream().anyMatch(s -> !s.callouts().isEmpty())) {
       notes.add("callouts: not drawn on worksheets; fit.json gives their targets.");
     }
-    if (spots.stream().anyMatch(s -> !s.dimensions().isEmpty())) {
+    if (spots.stream().anyMatch(s -> !s.dimensions().lines().isEmpty())) {
       notes.add("dimensions: not drawn on worksheets.");
     }
     if (pack.measurements() != null) {

@@ -2,7 +2,6 @@ package dev.placket.packs.compose;
 
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.units.Length;
-import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackMeasurements;
 import dev.placket.packs.dimensions.MeasureLine;
@@ -12,7 +11,6 @@ import dev.placket.packs.measure.Rounding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,7 +36,7 @@ final class DrawnMeasures {
   List<String> notes(String sheet, List<FlatSet.Item> items) {
     List<String> notes = new ArrayList<>();
     for (FlatSet.Item item : items) {
-      for (MeasureLine dimension : item.spots().dimensions()) {
+      for (MeasureLine dimension : item.spots().dimensions().lines()) {
         String path =
             "sheets/" + sheet + "/flats/" + item.flat().id() + "/dimensions/" + dimension.code();
         GradedPoint point = point(dimension.code());
@@ -71,9 +69,7 @@ final class DrawnMeasures {
     if (unit == null || stated == null || stated.signum() <= 0) {
       return;
     }
-    PlanePoint from = Objects.requireNonNull(flat.points().get(dimension.from()));
-    PlanePoint to = Objects.requireNonNull(flat.points().get(dimension.to()));
-    double drawn = unit.times(dimension.length(from, to)).mm();
+    double drawn = unit.times(dimension.length()).mm();
     if (Math.abs(drawn - stated.doubleValue()) > OFF * stated.doubleValue()) {
       Rounding shown = list.shown().get(0);
       notes.add(

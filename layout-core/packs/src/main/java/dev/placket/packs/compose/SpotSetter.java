@@ -5,13 +5,15 @@ import dev.placket.layout.callout.LeaderStyle;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.PlanePoint;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.CalloutPlan;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackCallout;
 import dev.placket.packs.description.PackLeaders;
 import dev.placket.packs.description.PackPoint;
 import dev.placket.packs.description.Words;
-import dev.placket.packs.dimensions.DimensionRun;
+import dev.placket.packs.dimensions.DimensionPlan;
+import dev.placket.packs.dimensions.InkMap;
 import dev.placket.packs.dimensions.MeasureLine;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.FlatSpots;
@@ -23,16 +25,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the spots of a flat that are pointed at; slips are noted. */
 final class SpotSetter {
   private final Described described;
   private final DetailCodes codes;
+  private final SpotChecks spots;
 
   SpotSetter(Described described, DetailCodes codes) {
     this.described = described;
     this.codes = codes;
+    this.spots = new SpotChecks(described);
+  }
+
+  SpotChecks checks() {
+    return spots;
   }
 
   /** The elements of the drawing and, before them, the points that the description names. */
@@ -48,7 +57,7 @@ final class SpotSetter {
               String path = read.path() + "/points/" + id;
               InkedBox ink = FlatSet.ink(read.picture(), read.flat().role());
               PlanePoint at = at(point, drawn, ink, path);
-              if (at != null && inside(at, ink, path)) {
+              if (at != null && spots.inside(at, ink, path)) {
                 all.put(id, at);
               }
             });
@@ -84,26 +93,6 @@ final class SpotSetter {
         : new PlanePoint(found.x() + by.x(), found.y() + by.y());
   }
 
-  private boolean inside(PlanePoint at, InkedBox ink, String path) {
-    boolean inside =
-        at.x() >= ink.left()
-            && at.x() <= ink.right()
-            && at.y() >= ink.top()
-            && at.y() <= ink.bottom();
-    if (!inside) {
-      String box =
-          String.format(
-              java.util.Locale.ROOT,
-              "one within it: %.4g to %.4g across, %.4g to %.4g down",
-              ink.left(),
-              ink.right(),
-              ink.top(),
-              ink.bottom());
-      add(path, "a point beside what is drawn", box);
-    }
-    return inside;
-  }
-
   /** The spots as the sheet carries them. */
   FlatSpots of(
       FlatSetter.Read read, Flat flat, PackLeaders leaders, PackText text, Lettering lettering) {
@@ -116,7 +105,7 @@ final class SpotSetter {
         .forEach(
             (id, callout) -> {
               String path = read.path() + "/callouts/" + id;
-              callout.points().forEach(point -> isKnown(point, points, path + "/point"));
+              callout.points().forEach(point -> spots.isKnown(point, points, path + "/point"));
               Words own = callout.text();
               String said = text.beside(own == null ? Words.NONE : own, path + "/text");
               callouts.add(new FlatSpots.Callout(id, callout.points(), said));
@@ -136,21 +125,19 @@ final class SpotSetter {
       toDraw.clear();
     }
     List<String> named = new ArrayList<>(read.flat().spots().points().keySet());
-    return new FlatSpots(
-        named, callouts, plan(flat, toDraw, leaders, lettering), dimensions(read, flat));
-  }
-
-  void isKnown(String point, Map<String, PlanePoint> points, String path) {
-    if (!points.containsKey(point)) {
-      described.faults().unknown(described.places().of(path), "the point", point, points.keySet());
-    }
+    CalloutPlan plan = plan(flat, toDraw, leaders, lettering);
+    List<MeasureLine> lines = new DimensionSetter(described).of(read, flat);
+    ToDoubleFunction<Rect> dark =
+        lines.isEmpty() ? box -> 0 : InkMap.of(read.picture(), flat.ink());
+    DimensionPlan measures = DimensionPlan.of(flat, lines, plan == null, dark, lettering);
+    return new FlatSpots(named, callouts, plan, measures);
   }
 
   /** Whether its spots lie in what is drawn: a part of the drawing may lie outside of the view. */
   private boolean isSeen(PackCallout callout, Flat flat, String path) {
     for (String point : callout.points()) {
       PlanePoint spot = flat.points().get(point);
-      if (spot == null || !inside(spot, flat.ink(), path + "/point")) {
+      if (spot == null || !spots.inside(spot, flat.ink(), path + "/point")) {
         return false;
       }
       if (callout.region() != null && !ringInside(spot, callout.region(), flat.ink(), path)) {
@@ -175,41 +162,6 @@ final class SpotSetter {
           String.format(java.util.Locale.ROOT, "at most %.4g around this point", most));
     }
     return radius <= most;
-  }
-
-  private List<MeasureLine> dimensions(FlatSetter.Read read, Flat flat) {
-    List<MeasureLine> all = new ArrayList<>();
-    read.flat()
-        .spots()
-        .dimensions()
-        .forEach(
-            (code, said) -> {
-              String path = read.path() + "/dimensions/" + code;
-              isKnown(said.from(), flat.points(), path + "/from");
-              isKnown(said.to(), flat.points(), path + "/to");
-              PlanePoint from = flat.points().get(said.from());
-              PlanePoint to = flat.points().get(said.to());
-              DimensionRun run = DimensionRun.valueOf(said.run().name());
-              MeasureLine its = new MeasureLine(code, said.from(), said.to(), run, said.beside());
-              if (from != null && to != null && drawable(its, from, to, flat.ink(), path)) {
-                all.add(its);
-              }
-            });
-    return all;
-  }
-
-  private boolean drawable(
-      MeasureLine its, PlanePoint from, PlanePoint to, InkedBox ink, String path) {
-    if (its.length(from, to) == 0) {
-      add(path, "a line without length", "spots that are apart this way, or another run");
-      return false;
-    }
-    for (PlanePoint end : its.ends(from, to)) {
-      if (!inside(end, ink, path)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private static CalloutPlan.Said said(String id, PackCallout callout, String lines) {

@@ -267,9 +267,17 @@ public final class PackWriter {
   private static Map<String, Object> dimension(PackDimension d) {
     Map<String, Object> m = new LinkedHashMap<>();
     m.put("from", d.from());
-    m.put("to", d.to());
-    m.put("run", Spelled.word(d.run()));
-    m.put("beside", d.beside());
+    if (d.edge().isEmpty()) {
+      m.put("to", d.to());
+    } else {
+      m.put("edge", d.edge());
+    }
+    if (d.along().isEmpty()) {
+      m.put("run", Spelled.word(d.run()));
+    } else {
+      m.put("along", d.along());
+    }
+    put(m, "beside", d.beside(), b -> b);
     return m;
   }
 

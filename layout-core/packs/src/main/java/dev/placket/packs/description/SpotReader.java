@@ -15,7 +15,8 @@ final class SpotReader {
   private static final Map<String, LeaderEnd> ENDS =
       Map.of("dot", LeaderEnd.DOT, "arrow", LeaderEnd.ARROW, "none", LeaderEnd.NONE);
 
-  private static final List<String> DIMENSION = List.of("from", "to", "run", "beside");
+  private static final List<String> DIMENSION =
+      List.of("from", "to", "run", "beside", "edge", "along");
   private static final Map<String, PackDimension.Run> RUNS =
       Spelled.words(PackDimension.Run.values());
 
@@ -82,11 +83,29 @@ final class SpotReader {
     PackDimension.Run run = values.choice(e.get("run"), RUNS, "the run of a line");
     PackNode beside = e.get("beside");
     Double away = beside == null ? null : values.coordinate(beside);
+    PackNode edge = e.get("edge");
+    PackNode along = e.get("along");
+    PackNode to = edge == null ? e.need("to") : e.get("to");
+    List<String> corners = edge == null ? List.of() : values.oneOrMore(edge, "points of the flat");
+    if (edge != null && (corners.size() != 2 || to != null)) {
+      values
+          .faults()
+          .add(
+              edge.mark(),
+              to == null ? corners.size() + " points of an edge" : "an edge beside 'to'",
+              to == null ? "two" : "one of them");
+    }
+    if (along != null && (edge != null || run != null)) {
+      String other = run == null ? "an edge" : "a run";
+      values.faults().add(along.mark(), other + " beside 'along'", "one of them");
+    }
     return new PackDimension(
         values.text(e.need("from"), ""),
-        values.text(e.need("to"), ""),
+        values.text(to, ""),
         run == null ? PackDimension.Run.STRAIGHT : run,
-        away == null ? 0 : away);
+        away,
+        corners,
+        values.text(along, ""));
   }
 
   private List<String> points(@Nullable PackNode node) {

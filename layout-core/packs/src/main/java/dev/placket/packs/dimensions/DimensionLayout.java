@@ -4,81 +4,88 @@ import dev.placket.layout.units.Length;
 import dev.placket.layout.units.PlanePoint;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.Lettering;
-import dev.placket.packs.text.TextRun;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Finds places for the codes of a flat's measures: clear of other measures, and of the drawing
- * where there is such a place.
+ * Finds places for the lines of a flat's measures and for their codes.
+ *
+ * <p>A line lies on the drawing where it meets no other and keeps 3 mm from its parallels, else in
+ * a lane outside. Of all places those are taken in which, in this order, the fewest lines meet, no
+ * code covers the drawing, the fewest lines lie outside, those outside come late in the list, the
+ * fewest extension lines cross, and the extension lines are shortest: a depth-first search with
+ * bounds, exact within its steps.
  */
 public final class DimensionLayout {
-  private static final Length CAPITALS = Lettering.VALUE;
+  /** Places tried before the search takes the best that it knows. */
+  private static final int STEPS = 300_000;
 
-  /** White round a code. */
-  private static final Length AIR = Length.mm(0.7);
+  /** Places tried for the codes of one set of lines. */
+  private static final int CODE_STEPS = 20_000;
 
-  /** Between a short line and the code beside it. */
-  private static final Length ASIDE = Length.mm(0.8);
+  /** A line is looked at so often, in points, and so far to its sides. */
+  private static final double SAMPLE = Length.mm(0.5).pt();
 
-  /** An extension line begins so far from its spot, and ends so far beyond the line. */
-  private static final Length EXTENSION = Length.mm(1);
+  private static final double STROKE = Length.mm(0.3).pt();
 
-  /** A code may stand so far beyond the ink, which captions and other flats keep clear of. */
-  private static final Length OVER = Length.mm(1);
+  /** Where so much is dark, the line is hidden there; hidden for such a share, it is not seen. */
+  private static final double DARK = 0.3;
 
-  /** Where on a line its code may stand, the best place first. */
-  private static final double[] PLACES = {
-    0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85
-  };
+  private static final double HIDDEN = 0.4;
 
-  /** A place is clear where the drawing covers less of it, and busy where it covers more. */
-  private static final double CLEAR = 0.015;
+  private final DimensionFrame frame;
+  private final List<List<DrawnLine>> choices = new ArrayList<>();
+  private final Map<DrawnLine, List<CodePlaces.Place>> places = new IdentityHashMap<>();
 
-  private static final double BUSY = 0.08;
+  /** Lines that have no place at all at which their codes are clear of the drawing. */
+  private final List<Boolean> unclear = new ArrayList<>();
 
-  /** Places tried before the search gives up. */
-  private static final int STEPS = 100_000;
-
-  private final Lettering lettering;
-  private final List<List<PlanePoint>> others;
-  private final Rect room;
-  private final ToDoubleFunction<Rect> dark;
-  private final List<Drawn> all = new ArrayList<>();
+  private final List<DrawnLine> taken = new ArrayList<>();
   private final List<LaidDimension> laid = new ArrayList<>();
+  private @Nullable Score best;
+  private List<LaidDimension> found = List.of();
   private int steps;
+  private int codeSteps;
   private int deepest;
 
-  /** A line with its extension lines, before its code is placed. */
-  private record Drawn(
-      MeasureLine its, PlanePoint from, PlanePoint to, List<List<PlanePoint>> more) {
-    double length() {
-      return Math.sqrt(square(to.x() - from.x()) + square(to.y() - from.y()));
-    }
-
-    PlanePoint at(double share) {
-      return new PlanePoint(
-          from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
-    }
-
-    List<List<PlanePoint>> lines() {
-      List<List<PlanePoint>> lines = new ArrayList<>(more);
-      lines.add(List.of(from, to));
-      return lines;
+  private DimensionLayout(DimensionFrame frame, List<MeasureLine> lines, Lettering lettering) {
+    this.frame = frame;
+    CodePlaces codes = new CodePlaces(frame, lettering);
+    LineChoices all = new LineChoices(frame);
+    for (MeasureLine line : lines) {
+      List<DrawnLine> its = all.of(line);
+      its.forEach(c -> places.put(c, codes.of(c)));
+      List<DrawnLine> clear = its.stream().filter(this::isEverClear).toList();
+      List<DrawnLine> seen = clear.stream().filter(c -> !isHidden(c)).toList();
+      unclear.add(clear.isEmpty());
+      choices.add(clear.isEmpty() ? its : seen.isEmpty() ? clear : seen);
     }
   }
 
-  private DimensionLayout(
-      Rect ink, ToDoubleFunction<Rect> dark, List<List<PlanePoint>> others, Lettering lettering) {
-    this.others = others;
-    this.dark = dark;
-    double over = OVER.pt();
-    this.room =
-        new Rect(ink.left() - over, ink.top() - over, ink.right() + over, ink.bottom() + over);
-    this.lettering = lettering;
+  private boolean isEverClear(DrawnLine line) {
+    return places(line).stream().anyMatch(p -> p.busy() == 0);
+  }
+
+  /** Whether a line lies on lines of the drawing for much of its way, or on dark cloth. */
+  private boolean isHidden(DrawnLine line) {
+    int hidden = 0;
+    int all = 0;
+    double length = line.length();
+    for (double far = 0; far < length; far += SAMPLE) {
+      PlanePoint at = Segments.at(line.line(), far)[0];
+      Rect near = new Rect(at.x() - STROKE, at.y() - STROKE, at.x() + STROKE, at.y() + STROKE);
+      hidden += frame.dark().applyAsDouble(near) > DARK ? 1 : 0;
+      all++;
+    }
+    return hidden > HIDDEN * all;
+  }
+
+  private List<CodePlaces.Place> places(DrawnLine line) {
+    return Objects.requireNonNull(places.get(line));
   }
 
   /**
@@ -86,71 +93,96 @@ public final class DimensionLayout {
    *
    * @param dimensions in the order that they were given in
    * @param stuck the code for which no place was found; empty if all have one
+   * @param faults pairs of lines that meet, and one more if codes cover the drawing
    */
-  public record Result(List<LaidDimension> dimensions, String stuck) {
+  public record Result(List<LaidDimension> dimensions, String stuck, int faults) {
     /** Copies the list. */
     public Result {
       dimensions = List.copyOf(dimensions);
     }
   }
 
-  /**
-   * The measures of a flat. Codes stand where no other measure's line or code meets them.
-   *
-   * @param spot where a point of the flat lies on the sheet
-   * @param ink where its ink lies on the sheet
-   * @param dark what share of a box on the sheet the drawing covers
-   * @param others lines of callouts on the flat, which codes keep clear of
-   * @param scale points to the drawing unit
-   */
-  public static Result lay(
-      List<MeasureLine> dimensions,
-      Function<String, PlanePoint> spot,
-      Rect ink,
-      ToDoubleFunction<Rect> dark,
-      List<List<PlanePoint>> others,
-      double scale,
-      Lettering lettering) {
-    DimensionLayout layout = new DimensionLayout(ink, dark, others, lettering);
-    for (MeasureLine each : dimensions) {
-      PlanePoint a = spot.apply(each.from());
-      PlanePoint b = spot.apply(each.to());
-      PlanePoint[] ends = each.ends(a, b, each.beside() * scale);
-      List<List<PlanePoint>> more = new ArrayList<>();
-      extension(a, ends[0], more);
-      extension(b, ends[1], more);
-      layout.all.add(new Drawn(each, ends[0], ends[1], more));
+  /** The measures of a flat. */
+  public static Result lay(List<MeasureLine> lines, DimensionFrame frame, Lettering lettering) {
+    DimensionLayout layout = new DimensionLayout(frame, lines, lettering);
+    layout.search(0, Score.NONE);
+    Score best = layout.best;
+    if (best == null) {
+      return new Result(List.of(), lines.get(layout.deepest).code(), lines.size());
     }
-    boolean placed = layout.place(0);
-    String stuck = placed ? "" : layout.all.get(layout.deepest).its.code();
-    return new Result(placed ? layout.laid : List.of(), stuck);
+    boolean covers = best.covered() > 0 || layout.unclear.contains(true);
+    return new Result(layout.found, "", best.meetings() + (covers ? 1 : 0));
   }
 
-  private static void extension(PlanePoint spot, PlanePoint end, List<List<PlanePoint>> more) {
-    double x = end.x() - spot.x();
-    double y = end.y() - spot.y();
-    double length = Math.sqrt(x * x + y * y);
-    if (length > 2 * EXTENSION.pt()) {
-      double gap = EXTENSION.pt() / length;
-      more.add(
-          List.of(
-              new PlanePoint(spot.x() + gap * x, spot.y() + gap * y),
-              new PlanePoint(end.x() + gap * x, end.y() + gap * y)));
+  private void search(int next, Score so) {
+    if (steps > STEPS || best != null && so.compareTo(best) >= 0) {
+      return;
+    }
+    if (next == choices.size()) {
+      end(so);
+      return;
+    }
+    for (DrawnLine each : choices.get(next)) {
+      steps++;
+      Score with = with(each, next, so);
+      taken.add(each);
+      search(next + 1, with);
+      taken.remove(taken.size() - 1);
     }
   }
 
-  private boolean place(int next) {
-    deepest = Math.max(deepest, Math.min(next, all.size() - 1));
-    if (next == all.size()) {
+  private Score with(DrawnLine each, int number, Score so) {
+    int meetings = so.meetings();
+    int crossings = so.crossings() + each.crossings(frame.others());
+    for (DrawnLine other : taken) {
+      meetings += each.meets(other) ? 1 : 0;
+      crossings += each.crossings(other);
+    }
+    long rank = each.outside() ? 1L << Math.max(0, Long.SIZE - 2 - number) : 0;
+    return new Score(
+        meetings,
+        0,
+        so.lanes() + (each.outside() ? 1 : 0),
+        so.rank() + rank,
+        crossings,
+        so.extension() + each.extension());
+  }
+
+  /** All lines have places: now their codes. */
+  private void end(Score so) {
+    if (codes(true)) {
+      keep(so);
+    } else if ((best == null || so.covering().compareTo(best) < 0) && codes(false)) {
+      keep(so.covering());
+    }
+  }
+
+  private void keep(Score so) {
+    best = so;
+    found = List.copyOf(laid);
+  }
+
+  private boolean codes(boolean clear) {
+    laid.clear();
+    codeSteps = 0;
+    return place(0, clear);
+  }
+
+  private boolean place(int next, boolean clear) {
+    if (next == taken.size()) {
       return true;
     }
-    for (LaidDimension each : candidates(all.get(next))) {
-      if (++steps > STEPS) {
+    deepest = Math.max(deepest, next);
+    for (CodePlaces.Place each : places(taken.get(next))) {
+      if (each.busy() > 0 && clear && !unclear.get(next)) {
         return false;
       }
-      if (isClear(each.box(), next)) {
-        laid.add(each);
-        if (place(next + 1)) {
+      if (++codeSteps > CODE_STEPS || ++steps > STEPS && best != null) {
+        return false;
+      }
+      if (isClear(each.laid().box(), next)) {
+        laid.add(each.laid());
+        if (place(next + 1, clear)) {
           return true;
         }
         laid.remove(laid.size() - 1);
@@ -160,116 +192,23 @@ public final class DimensionLayout {
   }
 
   private boolean isClear(Rect box, int own) {
-    if (box.left() < room.left()
-        || box.top() < room.top()
-        || box.right() > room.right()
-        || box.bottom() > room.bottom()) {
-      return false;
-    }
-    for (int i = 0; i < all.size(); i++) {
-      for (List<PlanePoint> line : i == own ? all.get(i).more : all.get(i).lines()) {
-        if (meets(line.get(0), line.get(1), box)) {
-          return false;
-        }
+    for (int i = 0; i < taken.size(); i++) {
+      DrawnLine line = taken.get(i);
+      if (enters(i == own ? line.more() : line.lines(), box)) {
+        return false;
       }
     }
-    for (List<PlanePoint> line : others) {
+    return !enters(frame.others(), box) && laid.stream().noneMatch(l -> l.box().overlaps(box));
+  }
+
+  private static boolean enters(List<List<PlanePoint>> lines, Rect box) {
+    for (List<PlanePoint> line : lines) {
       for (int i = 1; i < line.size(); i++) {
-        if (meets(line.get(i - 1), line.get(i), box)) {
-          return false;
+        if (Segments.enters(line.get(i - 1), line.get(i), box)) {
+          return true;
         }
       }
     }
-    return laid.stream().noneMatch(l -> overlap(l.box(), box));
-  }
-
-  private static boolean overlap(Rect a, Rect b) {
-    return a.left() < b.right()
-        && b.left() < a.right()
-        && a.top() < b.bottom()
-        && b.top() < a.bottom();
-  }
-
-  /** Whether a segment comes into a box: the box lies on both sides of it, and beside it. */
-  private static boolean meets(PlanePoint a, PlanePoint b, Rect box) {
-    if (Math.max(a.x(), b.x()) <= box.left()
-        || Math.min(a.x(), b.x()) >= box.right()
-        || Math.max(a.y(), b.y()) <= box.top()
-        || Math.min(a.y(), b.y()) >= box.bottom()) {
-      return false;
-    }
-    double least = Double.POSITIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    for (double x : new double[] {box.left(), box.right()}) {
-      for (double y : new double[] {box.top(), box.bottom()}) {
-        double side = (b.x() - a.x()) * (y - a.y()) - (b.y() - a.y()) * (x - a.x());
-        least = Math.min(least, side);
-        most = Math.max(most, side);
-      }
-    }
-    return least < 0 && most > 0;
-  }
-
-  private List<LaidDimension> candidates(Drawn line) {
-    List<LaidDimension> found = new ArrayList<>();
-    double wide = lettering.width(line.its.code(), CAPITALS) + 2 * AIR.pt();
-    double high = CAPITALS.pt() + 2 * AIR.pt();
-    double x = Math.abs(line.to.x() - line.from.x());
-    double y = Math.abs(line.to.y() - line.from.y());
-    double length = line.length();
-    // What of the line the box takes: it leaves at the side that the line meets first.
-    double gap = length == 0 ? 0 : length * Math.min(x == 0 ? 1 : wide / x, y == 0 ? 1 : high / y);
-    double arrows = 2 * Length.mm(LaidDimension.ARROW_MM + 1).pt();
-    for (double share : PLACES) {
-      boolean room = Math.min(share, 1 - share) * length >= (gap + arrows) / 2;
-      if (room) {
-        PlanePoint at = line.at(share);
-        found.add(laid(line, box(at.x(), at.y(), wide, high), share, gap / length));
-      }
-    }
-    for (double share : PLACES) {
-      PlanePoint at = line.at(share);
-      double away = ASIDE.pt();
-      // Beside the line, on the side where it reads first: above a level one, right of others.
-      double sine = length == 0 ? 0 : y / length;
-      double cosine = length == 0 ? 1 : x / length;
-      double off = wide / 2 * sine + high / 2 * cosine + away;
-      double nx = off * sine;
-      double ny = off * cosine;
-      boolean falling = (line.to.x() - line.from.x()) * (line.to.y() - line.from.y()) > 0;
-      double right = falling || x == 0 ? nx : -nx;
-      found.add(laid(line, box(at.x() + right, at.y() - ny, wide, high), share, 0));
-      found.add(laid(line, box(at.x() - right, at.y() + ny, wide, high), share, 0));
-    }
-    // Where lines of the drawing run under a code, white hides them: the clear places come first.
-    found.sort(Comparator.comparingInt(each -> busy(each.box())));
-    return found;
-  }
-
-  private int busy(Rect box) {
-    double share = dark.applyAsDouble(box);
-    return share < CLEAR ? 0 : share < BUSY ? 1 : 2;
-  }
-
-  private static Rect box(double x, double y, double wide, double high) {
-    return new Rect(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2);
-  }
-
-  private LaidDimension laid(Drawn line, Rect box, double share, double gap) {
-    List<List<PlanePoint>> strokes = new ArrayList<>(line.more);
-    if (gap > 0) {
-      strokes.add(List.of(line.from, line.at(share - gap / 2)));
-      strokes.add(List.of(line.at(share + gap / 2), line.to));
-    } else {
-      strokes.add(List.of(line.from, line.to));
-    }
-    List<TextRun> runs =
-        lettering.line(
-            line.its.code(), box.left() + AIR.pt(), box.bottom() - AIR.pt(), CAPITALS, false);
-    return new LaidDimension(line.its.code(), line.from, line.to, strokes, box, runs);
-  }
-
-  private static double square(double x) {
-    return x * x;
+    return false;
   }
 }

@@ -7,5 +7,7 @@ public enum DimensionRun {
   /** Across the sheet, at the height of the first spot. */
   LEVEL,
   /** Down the sheet, below the first spot. */
-  UPRIGHT
+  UPRIGHT,
+  /** Along a line of the drawing. */
+  ALONG
 }

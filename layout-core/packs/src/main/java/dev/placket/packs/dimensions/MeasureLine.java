@@ -1,52 +1,55 @@
 package dev.placket.packs.dimensions;
 
 import dev.placket.layout.units.PlanePoint;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A point of measure on a flat.
+ * A point of measure on a flat, in drawing units.
  *
  * @param code the point's
- * @param from a point of the flat
- * @param to another
+ * @param from its first spot
+ * @param to its second
  * @param run which way it runs
- * @param beside how far the line lies beside its spots, in drawing units: below a level line, right
- *     of an upright one, to the right of the way for a straight one; extension lines lead there
+ * @param beside how far the line lies beside its spots: below a level line, right of an upright
+ *     one, to the right of the way for others; extension lines lead there. Null leaves the place to
+ *     the layout
+ * @param way the line of the drawing that it runs along, as many short steps; else empty
+ * @param along the length of that line; else 0
  */
-public record MeasureLine(String code, String from, String to, DimensionRun run, double beside) {
-  /** The ends of the line, for spots in one unit and a distance in the same. */
-  PlanePoint[] ends(PlanePoint a, PlanePoint b, double away) {
-    return switch (run) {
-      case LEVEL ->
-          new PlanePoint[] {
-            new PlanePoint(a.x(), a.y() + away), new PlanePoint(b.x(), a.y() + away)
-          };
-      case UPRIGHT ->
-          new PlanePoint[] {
-            new PlanePoint(a.x() + away, a.y()), new PlanePoint(a.x() + away, b.y())
-          };
-      case STRAIGHT -> {
-        double length = Math.sqrt(square(b.x() - a.x()) + square(b.y() - a.y()));
-        double x = length == 0 ? 0 : -(b.y() - a.y()) / length * away;
-        double y = length == 0 ? 0 : (b.x() - a.x()) / length * away;
-        yield new PlanePoint[] {
-          new PlanePoint(a.x() + x, a.y() + y), new PlanePoint(b.x() + x, b.y() + y)
-        };
-      }
-    };
+public record MeasureLine(
+    String code,
+    PlanePoint from,
+    PlanePoint to,
+    DimensionRun run,
+    @Nullable Double beside,
+    List<PlanePoint> way,
+    double along) {
+  /** Copies the list. */
+  public MeasureLine {
+    way = List.copyOf(way);
   }
 
-  /** The ends of the line in drawing units, from first to last. */
-  public java.util.List<PlanePoint> ends(PlanePoint a, PlanePoint b) {
-    return java.util.List.of(ends(a, b, beside));
+  /** A measure between two spots. */
+  public MeasureLine(
+      String code, PlanePoint from, PlanePoint to, DimensionRun run, @Nullable Double beside) {
+    this(code, from, to, run, beside, List.of(), 0);
   }
 
-  /** What is measured between two spots, in their unit. */
-  public double length(PlanePoint a, PlanePoint b) {
-    PlanePoint[] ends = ends(a, b, 0);
-    return Math.sqrt(square(ends[1].x() - ends[0].x()) + square(ends[1].y() - ends[0].y()));
+  /** What is measured. */
+  public double length() {
+    if (run == DimensionRun.ALONG) {
+      return along;
+    }
+    List<PlanePoint> ends = Segments.beside(run, from, to, 0);
+    return Segments.length(ends.get(0), ends.get(1));
   }
 
-  private static double square(double x) {
-    return x * x;
+  /** The line at its stated place, from first to last. */
+  public List<PlanePoint> drawn() {
+    double away = beside == null ? 0 : beside;
+    return run == DimensionRun.ALONG
+        ? Segments.offset(way, away)
+        : Segments.beside(run, from, to, away);
   }
 }

@@ -1,7 +1,7 @@
 package dev.placket.packs.flats;
 
 import dev.placket.packs.callouts.CalloutPlan;
-import dev.placket.packs.dimensions.MeasureLine;
+import dev.placket.packs.dimensions.DimensionPlan;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -11,21 +11,21 @@ import org.jspecify.annotations.Nullable;
  * @param points names of points, which the flat has a place for
  * @param callouts texts tied to points
  * @param plan how the callouts may stand beside it; null where they are not drawn
- * @param dimensions the lines of points of measure
+ * @param dimensions the lines of points of measure, and lanes for them
  */
 public record FlatSpots(
     List<String> points,
     List<Callout> callouts,
     @Nullable CalloutPlan plan,
-    List<MeasureLine> dimensions) {
+    DimensionPlan dimensions) {
   /** Nothing is pointed at. */
-  public static final FlatSpots NONE = new FlatSpots(List.of(), List.of(), null, List.of());
+  public static final FlatSpots NONE =
+      new FlatSpots(List.of(), List.of(), null, DimensionPlan.NONE);
 
   /** Copies the lists. */
   public FlatSpots {
     points = List.copyOf(points);
     callouts = List.copyOf(callouts);
-    dimensions = List.copyOf(dimensions);
   }
 
   /**

@@ -34,7 +34,7 @@ final class SpotsJson {
     for (LaidDimension dimension : placed.dimensions()) {
       json.writeStartObject();
       json.writeStringField("point", dimension.code());
-      line(json, "line", List.of(dimension.from(), dimension.to()));
+      line(json, "line", dimension.line());
       box(json, "code", dimension.box());
       json.writeEndObject();
     }

@@ -6,6 +6,8 @@ import dev.placket.packs.dimensions.LaidDimension;
 import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** What is drawn of a line of measure beside its code, in points on the sheet, y down. */
@@ -19,7 +21,7 @@ final class DimensionShapes {
     Path2D path = new Path2D.Double();
     for (List<PlanePoint> stroke : dimension.strokes()) {
       path.moveTo(stroke.get(0).x(), stroke.get(0).y());
-      path.lineTo(stroke.get(1).x(), stroke.get(1).y());
+      stroke.subList(1, stroke.size()).forEach(p -> path.lineTo(p.x(), p.y()));
     }
     return path;
   }
@@ -36,8 +38,23 @@ final class DimensionShapes {
   /** The arrowheads at both ends. */
   static Shape arrows(LaidDimension dimension) {
     Path2D path = new Path2D.Double();
-    path.append(LeaderShapes.arrow(dimension.from(), dimension.to(), ARROW), false);
-    path.append(LeaderShapes.arrow(dimension.to(), dimension.from(), ARROW), false);
+    List<PlanePoint> line = dimension.line();
+    List<PlanePoint> back = new ArrayList<>(line);
+    Collections.reverse(back);
+    path.append(LeaderShapes.arrow(line.get(0), tail(line), ARROW), false);
+    path.append(LeaderShapes.arrow(back.get(0), tail(back), ARROW), false);
     return path;
+  }
+
+  /**
+   * Where the arrowhead at the beginning of a line comes from: along a curve, its own length on.
+   */
+  private static PlanePoint tail(List<PlanePoint> line) {
+    PlanePoint tip = line.get(0);
+    return line.stream()
+        .skip(1)
+        .filter(p -> Math.hypot(p.x() - tip.x(), p.y() - tip.y()) >= ARROW)
+        .findFirst()
+        .orElse(line.get(line.size() - 1));
   }
 }

@@ -10,6 +10,7 @@ import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.ScaleGroup;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.PlanePoint;
+import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.LaidText;
 import dev.placket.packs.dimensions.LaidDimension;
 import dev.placket.packs.flats.FlatSet;
@@ -79,9 +80,20 @@ public record PlacedFlat(
     return PlacedBoxes.footprint(item.flat(), placement);
   }
 
+  /** Its ink with the lanes below it, under which its caption stands. */
+  public Rect stand() {
+    Rect box = ink().toBox();
+    double below = item.spots().dimensions().below(item.flat()).pt();
+    return new Rect(box.left(), box.top(), box.right(), box.bottom() + below);
+  }
+
   /** Where a point of it lies on the sheet, in points. */
   public PlanePoint spot(String point) {
-    PlanePoint at = Objects.requireNonNull(item.flat().points().get(point), point);
+    return place(Objects.requireNonNull(item.flat().points().get(point), point));
+  }
+
+  /** Where a point in drawing units lies on the sheet, in points. */
+  public PlanePoint place(PlanePoint at) {
     double scale = placement.scale().doubleValue();
     return new PlanePoint(
         ink().left().doubleValue() + (at.x() - item.flat().ink().left()) * scale,

@@ -11,6 +11,7 @@ import dev.placket.layout.flat.FlatShape;
 import dev.placket.layout.plan.Planner;
 import dev.placket.layout.plan.ShapedOutcome;
 import dev.placket.packs.compose.ComposedSheet;
+import dev.placket.packs.dimensions.DimensionPlan;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.placed.Placing;
@@ -20,8 +21,10 @@ import dev.placket.packs.text.Lettering;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
 
-/** Fits one sheet with the room that its callouts need. */
+/** Fits one sheet with the room that its callouts and lines of measure need. */
 final class ComposedFit {
   private final ComposedSheet sheet;
   private final FlatSet set;
@@ -49,9 +52,64 @@ final class ComposedFit {
     return new ComposedFit(sheet, lettering).fit(shared.isEmpty());
   }
 
+  /**
+   * With the fewest lanes for measures with which no lines meet and no code covers the drawing, or
+   * with which that is so for most.
+   */
   private List<One> fit(boolean narrow) {
-    Map<String, List<FlatShape>> roomy = LayCallouts.shapes(sheet.items(), true);
-    Map<String, List<FlatShape>> tight = LayCallouts.shapes(sheet.items(), false);
+    if (!narrow) {
+      return fit(false, FlatShapes.atAnySize(sheet.items()));
+    }
+    Map<String, Integer> from = new TreeMap<>();
+    List<One> best = fit(true, new FlatShapes(sheet.items(), from));
+    int least = Integer.MAX_VALUE;
+    double bound = 0;
+    List<One> made = best;
+    while (made.size() == 1 && made.get(0).outcome() instanceof Fit fit) {
+      bound = Math.max(bound, fit.proof().bound());
+      FitRequest its = Objects.requireNonNull(made.get(0).request());
+      Map<String, Integer> before = Map.copyOf(from);
+      int faults = faults(new ShapedOutcome(its, Map.of(), fit), from);
+      if (faults < least) {
+        best = made;
+        least = faults;
+      }
+      if (faults == 0 || from.equals(before)) {
+        break;
+      }
+      made = fit(true, new FlatShapes(sheet.items(), from));
+    }
+    return least == Integer.MAX_VALUE ? best : List.of(bounded(best.get(0), bound));
+  }
+
+  /** The faults of a fit's measures; lanes that have some are not offered again. */
+  private int faults(ShapedOutcome shaped, Map<String, Integer> from) {
+    List<PlacedFlat> bare = placed(shaped);
+    List<PlacedFlat> called = callouts.on(bare);
+    LayDimensions measures = new LayDimensions(callouts.lettering(), new ArrayList<>());
+    int faults = 0;
+    for (PlacedFlat flat : called == null ? bare : called) {
+      int its = measures.faultsOn(flat);
+      DimensionPlan plan = flat.item().spots().dimensions();
+      int next = plan.chosen(flat.flat()) + 1;
+      if (its > 0 && next < plan.options().size()) {
+        from.put(flat.flat().id(), next);
+      }
+      faults += its;
+    }
+    return faults;
+  }
+
+  private static One bounded(One one, double bound) {
+    FitRequest its = Objects.requireNonNull(one.request());
+    Outcome outcome = Objects.requireNonNull(one.outcome());
+    Outcome all = new ShapedOutcome(its, Map.of(), outcome).boundedBy(bound).outcome();
+    return new One(one.id(), one.sheet(), its, all, one.further());
+  }
+
+  private List<One> fit(boolean narrow, FlatShapes shapes) {
+    Map<String, List<FlatShape>> roomy = shapes.all(true);
+    Map<String, List<FlatShape>> tight = shapes.all(false);
     if (tight.containsValue(List.<FlatShape>of())) {
       // Beside a flat held so small its labels never stand; the flats alone may fit or not.
       Outcome bare = Planner.plan(request);

@@ -27,7 +27,8 @@ import java.util.stream.Stream;
 record Drawn(Lettering lettering, Phrases phrases) {
   Inked inked(PlacedFlat flat) {
     Rect ink = flat.ink().toBox();
-    List<TextRun> caption = flat.item().caption().under(ink, flat.garmentScale(), lettering);
+    List<TextRun> caption =
+        flat.item().caption().under(flat.stand(), flat.garmentScale(), lettering);
     return new Inked(
         art(flat),
         ink,
@@ -42,7 +43,7 @@ record Drawn(Lettering lettering, Phrases phrases) {
   Inked checked(PlacedFlat flat) {
     Inked plain = inked(flat);
     List<TextRun> lines = new ArrayList<>(plain.caption());
-    lines.addAll(CheckBar.text(plain.ink(), flat.item().caption(), phrases, lettering));
+    lines.addAll(CheckBar.text(flat.stand(), flat.item().caption(), phrases, lettering));
     return new Inked(
         plain.art(),
         plain.ink(),
@@ -50,7 +51,7 @@ record Drawn(Lettering lettering, Phrases phrases) {
         lines,
         Stream.concat(
                 plain.marks().stream(),
-                CheckBar.rules(plain.ink(), flat.item().caption(), lettering).stream())
+                CheckBar.rules(flat.stand(), flat.item().caption(), lettering).stream())
             .toList(),
         plain.callouts(),
         plain.dimensions());

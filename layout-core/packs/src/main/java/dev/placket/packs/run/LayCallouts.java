@@ -4,7 +4,6 @@ import dev.placket.layout.callout.LeaderStyle;
 import dev.placket.layout.check.Breach;
 import dev.placket.layout.check.CalloutReferee;
 import dev.placket.layout.check.CheckedCallout;
-import dev.placket.layout.flat.FlatShape;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.CalloutLayout;
 import dev.placket.packs.callouts.CalloutPlan;
@@ -18,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -29,34 +29,6 @@ import org.jspecify.annotations.Nullable;
 record LayCallouts(Lettering lettering) {
   /** What of the scale is given up for labels on both sides, whose leaders are shorter. */
   static final double SHARE = 0.03;
-
-  /** About so many choices of footprints are tried on a sheet, each with a search of its own. */
-  private static final int CHOICES = 36;
-
-  /**
-   * The footprints of those flats that have callouts, by their identifiers: those that suit the
-   * flat's maximum size, fewer of each on a sheet with many such flats. A list may be empty.
-   *
-   * @param lanes whether lanes for leaders are as wide as inclined ones ask for
-   */
-  static Map<String, List<FlatShape>> shapes(List<FlatSet.Item> items, boolean lanes) {
-    Map<String, List<FlatShape>> shapes = new TreeMap<>();
-    for (FlatSet.Item item : items) {
-      CalloutPlan plan = item.spots().plan();
-      if (plan != null) {
-        shapes.put(
-            item.flat().id(),
-            plan.shapes(lanes).stream().filter(s -> s.suits(item.flat())).toList());
-      }
-    }
-    int each = 1;
-    while (Math.pow(each + 1, shapes.size()) <= CHOICES && each < CHOICES) {
-      each++;
-    }
-    int most = each;
-    shapes.replaceAll((id, all) -> all.subList(0, Math.min(most, all.size())));
-    return shapes;
-  }
 
   /** The flats with their callouts; null if those of some flat find no order without crossings. */
   @Nullable List<PlacedFlat> on(List<PlacedFlat> flats) {
@@ -139,14 +111,26 @@ record LayCallouts(Lettering lettering) {
             lettering);
   }
 
-  /** That only the callouts keep the flats from having room. */
+  /** That only callouts or lines of measure keep the flats from having room. */
   static Fault noRoom(List<FlatSet.Item> items) {
-    String named = String.join(", ", shapes(items, false).keySet());
+    List<String> called = ids(items, i -> i.spots().plan() != null);
+    if (called.isEmpty()) {
+      String named = String.join(", ", ids(items, i -> !i.spots().dimensions().lines().isEmpty()));
+      return Fault.content(
+              "", "there is no room for the lines of measure of " + named + " outside the drawing")
+          .remedy("show fewer measures, or set beside for some")
+          .remedy("reduce the minimum size of " + named);
+    }
+    String named = String.join(", ", called);
     return Fault.content(
             "", "there is no room for the callouts of " + named + " beside the drawing")
         .remedy("shorten their texts, or use marks without text")
         .remedy("reduce the minimum size of " + named)
         .remedy("set 'leaders: none'");
+  }
+
+  private static List<String> ids(List<FlatSet.Item> items, Predicate<FlatSet.Item> which) {
+    return items.stream().filter(which).map(i -> i.flat().id()).sorted().toList();
   }
 
   /** Why the callouts cannot be drawn. */

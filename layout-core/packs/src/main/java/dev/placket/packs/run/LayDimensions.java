@@ -3,8 +3,9 @@ package dev.placket.packs.run;
 import dev.placket.layout.units.PlanePoint;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.LaidText;
+import dev.placket.packs.dimensions.DimensionFrame;
 import dev.placket.packs.dimensions.DimensionLayout;
-import dev.placket.packs.dimensions.MeasureLine;
+import dev.placket.packs.dimensions.DimensionPlan;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.text.Lettering;
 import dev.placket.pictures.fault.Fault;
@@ -51,17 +52,7 @@ record LayDimensions(Lettering lettering, List<Fault> faults) {
   List<PlacedFlat> on(List<PlacedFlat> flats, String sheet) {
     List<PlacedFlat> laid = new ArrayList<>();
     for (PlacedFlat flat : flats) {
-      List<MeasureLine> its = flat.item().spots().dimensions();
-      double scale = flat.placement().scale().doubleValue();
-      DimensionLayout.Result result =
-          DimensionLayout.lay(
-              its,
-              flat::spot,
-              flat.ink().toBox(),
-              its.isEmpty() ? box -> 0 : DarkShare.of(flat),
-              lines(flat.callouts()),
-              scale,
-              lettering);
+      DimensionLayout.Result result = its(flat);
       if (!result.stuck().isEmpty()) {
         faults.add(
             Fault.content(
@@ -77,5 +68,23 @@ record LayDimensions(Lettering lettering, List<Fault> faults) {
       laid.add(flat.measured(result.dimensions()));
     }
     return laid;
+  }
+
+  /** How many lines of a flat meet others, or have codes that cover the drawing. */
+  int faultsOn(PlacedFlat flat) {
+    return its(flat).faults();
+  }
+
+  private DimensionLayout.Result its(PlacedFlat flat) {
+    DimensionPlan plan = flat.item().spots().dimensions();
+    DimensionFrame frame =
+        plan.frame(
+            flat::place,
+            flat.ink().toBox(),
+            flat.flat(),
+            flat.placement().scale().doubleValue(),
+            plan.lanes(flat.flat()),
+            lines(flat.callouts()));
+    return DimensionLayout.lay(plan.lines(), frame, lettering);
   }
 }

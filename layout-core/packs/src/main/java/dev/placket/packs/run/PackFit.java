@@ -85,7 +85,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
   /** Whether the flats of a sheet with callouts have room without them. */
   private static boolean fitsBare(One one, FlatSet all) {
     ComposedSheet sheet = one.sheet();
-    if (LayCallouts.shapes(sheet.items(), false).isEmpty()) {
+    if (FlatShapes.of(sheet.items()).all(false).isEmpty()) {
       return false;
     }
     FitRequest bare =

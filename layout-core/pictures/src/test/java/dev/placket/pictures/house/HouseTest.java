@@ -34,6 +34,7 @@ class HouseTest {
     protected Map<String, Set<String>> mayUse() {
       return Map.ofEntries(
           Map.entry("css", Set.of()),
+          Map.entry("path", Set.of()),
           Map.entry("fault", Set.of()),
           Map.entry("svg", Set.of()),
           Map.entry("svg.rewrite", Set.of()),
@@ -47,7 +48,7 @@ class HouseTest {
           Map.entry("typeface", Set.of("fault", "base")),
           Map.entry("svg.parse", Set.of("css", "fault", "base")),
           Map.entry("svg.font", Set.of("fault", "base", "typeface", "svg.parse")),
-          Map.entry("svg.measure", Set.of("css", "fault", "svg.bridge", "base", "shape")),
+          Map.entry("svg.measure", Set.of("css", "fault", "svg.bridge", "base", "shape", "path")),
           Map.entry("svg.mend", Set.of("base", "shape", "svg.measure")),
           Map.entry("svg.layer", Set.of("svg.rewrite", "svg.bridge", "base")),
           Map.entry(
@@ -60,6 +61,7 @@ class HouseTest {
                   "svg.bridge",
                   "base",
                   "shape",
+                  "path",
                   "pdf",
                   "rows",
                   "ink",
