@@ -5,6 +5,7 @@ import dev.placket.layout.units.Length;
 import dev.placket.layout.units.PlanePoint;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.Ground;
+import dev.placket.pictures.base.OutlineLines;
 import dev.placket.pictures.base.ViewBox;
 import dev.placket.pictures.path.DrawnPath;
 import java.awt.Graphics2D;
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A picture drawn with paths, sharp at any size; its measures are in drawing units, y down. */
 public sealed interface Drawing extends Picture
-    permits SvgDrawing, dev.placket.pictures.PdfDrawing {
+    permits SvgDrawing, WeightedDrawing, dev.placket.pictures.PdfDrawing {
   /** In drawing units, strokes included, clipped to the part that is shown. */
   @Override
   InkedBox inkedBox();
@@ -50,6 +51,19 @@ public sealed interface Drawing extends Picture
    * element with that id draws just one path without gaps.
    */
   @Nullable DrawnPath path(String id);
+
+  /** Its outline, by which its lines are weighted; null where it has no lines of its own. */
+  @Nullable OutlineLines lines();
+
+  /**
+   * This drawing with all strokes, and the dashes of each, multiplied: fills, lettering, markers
+   * and the tiles of patterns stay. Its bounds are those of its paths.
+   *
+   * @param factor above 0
+   * @param gap what gaps between dashes have at least, in drawing units
+   * @throws IllegalStateException if it has no {@link #lines}
+   */
+  Drawing weighted(double factor, double gap);
 
   /** The finest line, lettering and stitch gap, in drawing units. */
   FineDetail fineDetail();

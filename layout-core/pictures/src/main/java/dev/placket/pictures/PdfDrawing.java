@@ -5,6 +5,7 @@ import dev.placket.layout.units.Length;
 import dev.placket.layout.units.PlanePoint;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.Ground;
+import dev.placket.pictures.base.OutlineLines;
 import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.base.PlacedImage;
 import dev.placket.pictures.base.ViewBox;
@@ -93,6 +94,17 @@ public final class PdfDrawing implements Drawing {
   @Override
   public @Nullable DrawnPath path(String id) {
     return null;
+  }
+
+  /** Null: the lines of a page stay as they are. */
+  @Override
+  public @Nullable OutlineLines lines() {
+    return null;
+  }
+
+  @Override
+  public Drawing weighted(double factor, double gap) {
+    throw new IllegalStateException("the lines of a page stay as they are");
   }
 
   @Override

@@ -6,13 +6,17 @@ import dev.placket.layout.units.PlanePoint;
 import dev.placket.pictures.base.FineDetail;
 import dev.placket.pictures.base.Ground;
 import dev.placket.pictures.base.Layers;
+import dev.placket.pictures.base.OutlineLines;
 import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.base.ViewBox;
 import dev.placket.pictures.path.DrawnPath;
 import dev.placket.pictures.svg.layer.LayerPlan;
 import dev.placket.pictures.svg.layer.NodePainter;
 import dev.placket.pictures.svg.layer.PixelLayers;
+import dev.placket.pictures.svg.measure.GeometryBox;
 import dev.placket.pictures.svg.measure.OnePath;
+import dev.placket.pictures.svg.measure.StrokeClasses;
+import dev.placket.pictures.svg.measure.StrokeWeights;
 import dev.placket.pictures.svg.parse.SvgSize;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
@@ -130,12 +134,32 @@ final class SvgDrawing implements Drawing {
   @Override
   public @Nullable DrawnPath path(String id) {
     GraphicsNode its = named.get(id);
-    ViewBox v = viewBox();
     synchronized (node) {
-      return its == null
-          ? null
-          : OnePath.of(its, AffineTransform.getTranslateInstance(v.x(), v.y()));
+      return its == null ? null : OnePath.of(its, toUnits());
     }
+  }
+
+  @Override
+  public @Nullable OutlineLines lines() {
+    ViewBox v = viewBox();
+    Rectangle2D shown = new Rectangle2D.Double(v.x(), v.y(), v.width(), v.height());
+    synchronized (node) {
+      return StrokeClasses.of(node, toUnits(), shown);
+    }
+  }
+
+  private AffineTransform toUnits() {
+    ViewBox v = viewBox();
+    return AffineTransform.getTranslateInstance(v.x(), v.y());
+  }
+
+  @Override
+  public Drawing weighted(double factor, double gap) {
+    OutlineLines lines = lines();
+    if (lines == null) {
+      throw new IllegalStateException(name + ": no lines");
+    }
+    return new WeightedDrawing(this, lines, factor, gap);
   }
 
   @Override
@@ -152,6 +176,30 @@ final class SvgDrawing implements Drawing {
   @Override
   public void paint(Graphics2D g) {
     ViewBox v = viewBox();
+    paint(g, new Rectangle2D.Double(v.x(), v.y(), v.width(), v.height()));
+  }
+
+  /**
+   * Paints with strokes multiplied. Where nothing is drawn beyond the view, wider strokes may reach
+   * there.
+   */
+  void paint(Graphics2D g, double factor, double gap, OutlineLines lines) {
+    ViewBox v = viewBox();
+    Rectangle2D view = new Rectangle2D.Double(v.x(), v.y(), v.width(), v.height());
+    synchronized (node) {
+      Rectangle2D drawn = GeometryBox.of(node, toUnits());
+      if (drawn != null && view.contains(drawn)) {
+        double more = factor * lines.reach();
+        view.setRect(v.x() - more, v.y() - more, v.width() + 2 * more, v.height() + 2 * more);
+      }
+      try (StrokeWeights weights = StrokeWeights.set(node, toUnits(), factor, gap)) {
+        paint(g, view);
+      }
+    }
+  }
+
+  private void paint(Graphics2D g, Rectangle2D view) {
+    ViewBox v = viewBox();
     Graphics2D own = (Graphics2D) g.create();
     try {
       // Clips stay paths: without this hint a curved clip becomes a layer of pixels.
@@ -160,7 +208,7 @@ final class SvgDrawing implements Drawing {
       // Batik prints a warning where it finds no reference to the image, be it an empty one.
       own.setRenderingHint(
           RenderingHintsKeyExt.KEY_BUFFERED_IMAGE, new WeakReference<BufferedImage>(null));
-      own.clip(new Rectangle2D.Double(v.x(), v.y(), v.width(), v.height()));
+      own.clip(view);
       own.translate(v.x(), v.y());
       // Batik keeps caches in its nodes, so one thread at a time.
       synchronized (node) {

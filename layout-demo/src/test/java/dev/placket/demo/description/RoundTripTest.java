@@ -103,6 +103,9 @@ class RoundTripTest {
                     sheets,
                     null,
                     retired,
+                    retired.size() == 1
+                        ? Map.of("front", Length.mm(0.6), "detail", Length.mm(0.5))
+                        : retired.isEmpty() ? Map.of() : Map.of("", Length.mm(0.6)),
                     retired.isEmpty() ? null : MEASURES,
                     retired))
         .filter(p -> !p.sheets().isEmpty());
@@ -157,6 +160,7 @@ class RoundTripTest {
             Map.of(),
             workbook,
             List.of(),
+            Map.of(),
             null,
             List.of());
     String text = PackWriter.write(pack);
@@ -318,6 +322,8 @@ class RoundTripTest {
                     tied.held(),
                     f,
                     windows,
+                    windows,
+                    (Length) size.get(0),
                     windows,
                     tied.spots()));
   }

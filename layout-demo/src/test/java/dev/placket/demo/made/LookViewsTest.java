@@ -137,12 +137,8 @@ class LookViewsTest {
   private static double[] shoulders(MadePack made, int sheet, int flat) throws Exception {
     double height = made.sheets().get(sheet).path("paper").path("height").asDouble();
     List<Stroked> strokes = PaintedPaths.figures(made.pdf(), sheet).get(flat).strokes();
-    String file =
-        List.of("measurements").contains(made.sheets().get(sheet).path("id").asText())
-            ? "measured/"
-            : "flats/";
     java.nio.file.Path svg =
-        made.folder().resolve(file + made.placements(sheet).get(flat).path("source").asText());
+        made.folder().resolve("flats/" + made.placements(sheet).get(flat).path("source").asText());
     int index = -1;
     List<java.awt.Shape> drawn = DrawnPaths.stroked(svg);
     for (int i = 0; i < drawn.size(); i++) {

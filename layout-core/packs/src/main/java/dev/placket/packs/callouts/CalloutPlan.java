@@ -129,7 +129,8 @@ public record CalloutPlan(
     Surround own = flat.surround();
     // The caption stands under the middle of the ink, so that it needs both sides beside itself.
     Length wide = own.leastWidth().pt() > 0 ? own.leastWidth().plus(left).plus(right) : left;
-    Surround all = new Surround(left, own.top(), right, own.bottom(), wide);
+    Surround all =
+        new Surround(own.left().plus(left), own.top(), own.right().plus(right), own.bottom(), wide);
     double least =
         Math.max(tall * flat.ink().longestSide() / flat.ink().height(), leastForSpots(flat, set));
     FlatShape shape = new FlatShape(all, Length.pt(least));

@@ -110,7 +110,7 @@ public record CalloutCodes(List<Given> given, List<String> retired) {
       return asking;
     }
     SpotChecks checks = spots.checks();
-    Map<String, PlanePoint> points = spots.points(new FlatSetter.Read(id, flat, path, found));
+    Map<String, PlanePoint> points = spots.points(new FlatSetter.Read(id, flat, path, found, null));
     flat.spots()
         .callouts()
         .forEach(

@@ -28,7 +28,8 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
 /**
- * Fills named areas of a drawing with colours, and keeps the lines on them apart from them by 3:1.
+ * Hides parts of a drawing, fills named areas with colours, and keeps the lines on them apart from
+ * them by 3:1.
  *
  * <p>An area is an element with that id: what is filled in it takes the colour, open lines stay
  * open. Lines on filled areas stay black where black keeps 3:1 to every fill (WCAG 2, 1.4.11), else
@@ -48,11 +49,20 @@ final class Fills {
     this.path = path;
   }
 
-  /** The drawing with its areas filled; slips in names and colours are noted. */
+  /** The drawing with parts hidden and areas filled; slips in names and colours are noted. */
   byte[] apply(byte[] svg, PackFlat flat) throws IOException {
     try {
       Document document = parse(svg);
       Map<String, Element> named = named(document);
+      for (int i = 0; i < flat.hidden().size(); i++) {
+        String name = flat.hidden().get(i);
+        List<Element> parts = ofClass(document, name);
+        Element part = parts.isEmpty() ? find(named, name, "hide/" + i) : named.get(name);
+        if (part != null) {
+          parts.add(part);
+        }
+        parts.forEach(p -> set(p, "display", "none !important"));
+      }
       flat.fills()
           .forEach(
               (name, colour) -> {
@@ -74,7 +84,8 @@ final class Fills {
       }
       return bytes(document);
     } catch (SAXException | ParserConfigurationException | TransformerException e) {
-      throw new IOException(flat.file() + ": cannot be filled, it is no SVG", e);
+      throw new IOException(
+          flat.file() + ": its parts cannot be hidden or filled, it is no SVG", e);
     }
   }
 
@@ -185,6 +196,18 @@ final class Fills {
       }
     }
     return named;
+  }
+
+  private static List<Element> ofClass(Document document, String name) {
+    List<Element> found = new ArrayList<>();
+    NodeList all = document.getElementsByTagName("*");
+    for (int i = 0; i < all.getLength(); i++) {
+      Element e = (Element) all.item(i);
+      if (List.of(e.getAttribute("class").strip().split("\\s+")).contains(name)) {
+        found.add(e);
+      }
+    }
+    return found;
   }
 
   /** The bytes were read by the library before, which refuses entities and outside references. */

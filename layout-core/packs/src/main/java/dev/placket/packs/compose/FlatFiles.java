@@ -109,7 +109,13 @@ final class FlatFiles {
     }
     boolean swatch = flat.role() == Role.SWATCH;
     List<Object> key =
-        List.of(flat.file(), flat.fills(), flat.lines(), swatch, Set.copyOf(flat.layers()));
+        List.of(
+            flat.file(),
+            flat.fills(),
+            flat.lines(),
+            Set.copyOf(flat.hidden()),
+            swatch,
+            Set.copyOf(flat.layers()));
     Found known = read.get(key);
     if (known != null) {
       return known;
@@ -153,7 +159,7 @@ final class FlatFiles {
 
   private Found read(PackFlat flat, String path, Path file, @Nullable String part)
       throws PictureException, IOException {
-    PictureFile from = flat.fills().isEmpty() ? open(file) : filled(flat, path, file);
+    PictureFile from = isAsDrawn(flat) ? open(file) : filled(flat, path, file);
     PicturePart its = part == null ? from.whole() : from.part(part);
     for (String layer : flat.layers()) {
       if (!from.layers().contains(layer)) {
@@ -163,8 +169,12 @@ final class FlatFiles {
     }
     Set<String> layers = Set.copyOf(flat.layers());
     Picture picture = from.read(its, flat.role() == Role.SWATCH, layers);
-    String digest = flat.fills().isEmpty() ? picture.digest() : digest(file);
+    String digest = isAsDrawn(flat) ? picture.digest() : digest(file);
     return new Found(file, its, digest, picture);
+  }
+
+  private static boolean isAsDrawn(PackFlat flat) {
+    return flat.fills().isEmpty() && flat.hidden().isEmpty();
   }
 
   private String digest(Path file) throws PictureException, IOException {

@@ -4,7 +4,9 @@ import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Grouping;
 import dev.placket.layout.flat.Held;
+import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Limits;
+import dev.placket.layout.flat.Role;
 import dev.placket.layout.flat.Surround;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.PlanePoint;
@@ -16,12 +18,16 @@ import dev.placket.packs.flats.CaptionRoom;
 import dev.placket.packs.flats.FlatCaption;
 import dev.placket.packs.flats.FlatFile;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.FlatSpots;
+import dev.placket.packs.flats.LineWeight;
 import dev.placket.packs.flats.ScaleLine;
 import dev.placket.packs.flats.ScaleLines;
 import dev.placket.packs.language.StockPhrase;
 import dev.placket.packs.text.LanguageMarks;
 import dev.placket.packs.text.Lettering;
+import dev.placket.pictures.Drawing;
 import dev.placket.pictures.Picture;
+import dev.placket.pictures.base.OutlineLines;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -79,10 +85,17 @@ final class FlatSetter {
    * @param id the flat
    * @param flat its description
    * @param path where it is said
+   * @param weight the width of its lines on paper; null as they are drawn
    */
-  record Read(String id, PackFlat flat, String path, FlatFiles.Found found) {
+  record Read(
+      String id, PackFlat flat, String path, FlatFiles.Found found, @Nullable LineWeight weight) {
     Picture picture() {
       return found.picture();
+    }
+
+    /** What of it is placed: its ink, or its paths where its lines have a width of their own. */
+    InkedBox ink() {
+      return weight == null ? FlatSet.ink(found.picture(), flat.role()) : weight.lines().geometry();
     }
   }
 
@@ -94,10 +107,33 @@ final class FlatSetter {
           String path = at + "/flats/" + id;
           FlatFiles.Found found = files.picture(flat, path);
           if (found != null) {
-            read.add(new Read(id, flat, path, found));
+            read.add(read(id, flat, path, found));
           }
         });
     return read;
+  }
+
+  /** A picture that was found; a width of lines that it cannot have is noted. */
+  Read read(String id, PackFlat flat, String path, FlatFiles.Found found) {
+    Length stated = flat.lineWeight();
+    if (described.pack().workbook() != null) {
+      return new Read(id, flat, path, found, null);
+    }
+    Length asked = stated == null ? described.pack().lineWeight(flat.role()) : stated;
+    OutlineLines lines =
+        asked == null || flat.role() == Role.SWATCH || !(found.picture() instanceof Drawing drawing)
+            ? null
+            : drawing.lines();
+    if (lines == null && stated != null) {
+      described
+          .faults()
+          .add(
+              described.places().of(path + "/line-weight"),
+              "line-weight for a picture without lines of its own",
+              "an SVG drawing with strokes");
+    }
+    LineWeight weight = asked == null || lines == null ? null : new LineWeight(asked, lines);
+    return new Read(id, flat, path, found, weight);
   }
 
   /**
@@ -134,12 +170,12 @@ final class FlatSetter {
       return null;
     }
     Flat flat =
-        Flat.of(read.id(), said.role(), FlatSet.ink(read.picture(), said.role()))
+        Flat.of(read.id(), said.role(), read.ink())
             .withWindows(windows)
             .withLimits(limits)
             .withHeld(held(said))
             .withShare(share(scaling, said, even))
-            .withSurround(surround(caption, said.trueSize(), text));
+            .withSurround(surround(caption, read, text));
     flat = flat.withPoints(points, level);
     Length unit = scaling.unit();
     flat = unit == null ? flat : flat.withUnitLength(unit);
@@ -162,7 +198,8 @@ final class FlatSetter {
             "role",
             title,
             read.picture());
-    return new FlatSet.Item(source, flat, caption, spots.of(read, flat, leaders, text, lettering));
+    FlatSpots all = spots.of(read, flat, leaders, text, lettering);
+    return new FlatSet.Item(source, flat, caption, all, read.weight());
   }
 
   private static double ratio(PackFlat said) {
@@ -224,9 +261,12 @@ final class FlatSetter {
         : said.held();
   }
 
-  private Surround surround(FlatCaption caption, boolean trueSize, PackText text) {
+  private Surround surround(FlatCaption caption, Read read, PackText text) {
     Surround below = caption.surround(lettering);
-    return trueSize ? CheckBar.under(below, text.phrases(), lettering) : below;
+    Surround own =
+        read.flat().trueSize() ? CheckBar.under(below, text.phrases(), lettering) : below;
+    LineWeight weight = read.weight();
+    return weight == null ? own : weight.around(own);
   }
 
   private @Nullable String level(Read read, Map<String, PlanePoint> points) {

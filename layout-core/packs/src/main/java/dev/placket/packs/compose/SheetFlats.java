@@ -102,14 +102,14 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
   }
 
   private static FlatSet.Item listed(FlatSet.Item item, String list) {
-    return new FlatSet.Item(item.file(), item.flat().withList(list), item.caption(), item.spots());
+    return item.with(item.flat().withList(list));
   }
 
   /** Views stay where they are; so does what is held. */
   private static FlatSet.Item mayGoOn(FlatSet.Item item) {
     Flat flat = item.flat();
     boolean may = !flat.role().isView() && !flat.held().any();
-    return new FlatSet.Item(item.file(), flat.withMayFlow(may), item.caption(), item.spots());
+    return item.with(flat.withMayFlow(may));
   }
 
   /** The windows a flat may use on this page; none where it lies on another; null without one. */
@@ -160,10 +160,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
             .map(
                 r ->
                     new Grouping.Candidate(
-                        r.id(),
-                        r.flat().role(),
-                        FlatSet.ink(r.picture(), r.flat().role()).height(),
-                        FlatSet.unit(r.picture())))
+                        r.id(), r.flat().role(), r.ink().height(), FlatSet.unit(r.picture())))
             .toList();
     return Grouping.views(candidates);
   }

@@ -15,7 +15,6 @@ import dev.placket.packs.description.Words;
 import dev.placket.packs.dimensions.DimensionPlan;
 import dev.placket.packs.dimensions.InkMap;
 import dev.placket.packs.dimensions.MeasureLine;
-import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.FlatSpots;
 import dev.placket.packs.language.StockPhrase;
 import dev.placket.packs.text.Lettering;
@@ -55,7 +54,7 @@ final class SpotSetter {
         .forEach(
             (id, point) -> {
               String path = read.path() + "/points/" + id;
-              InkedBox ink = FlatSet.ink(read.picture(), read.flat().role());
+              InkedBox ink = read.ink();
               PlanePoint at = at(point, drawn, ink, path);
               if (at != null && spots.inside(at, ink, path)) {
                 all.put(id, at);

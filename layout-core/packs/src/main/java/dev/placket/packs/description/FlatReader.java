@@ -27,6 +27,8 @@ final class FlatReader {
           "held",
           "fills",
           "lines",
+          "hide",
+          "line-weight",
           "layers",
           "points",
           "callouts",
@@ -63,6 +65,8 @@ final class FlatReader {
         held(e.get("held")),
         values.named(e.get("fills"), "a colour", (name, n) -> values.colour(n)),
         values.oneOrMore(e.get("lines"), "names of groups of lines"),
+        values.oneOrMore(e.get("hide"), "names of parts of the drawing"),
+        values.length(e.get("line-weight"), PackReader.LEAST_LINE),
         values.oneOrMore(e.get("layers"), "names of layers"),
         new SpotReader(values).spots(e.get("points"), e.get("callouts"), e.get("dimensions")));
   }

@@ -1,5 +1,6 @@
 package dev.placket.packs.description;
 
+import dev.placket.layout.flat.Role;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
@@ -28,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  * @param sheets the sheets by identifier; none where there is a workbook
  * @param workbook what goes onto a workbook that is ruled already; null for sheets of our own
  * @param oneScale scale groups that have one scale on all sheets, not on each its own
+ * @param lineWeights the widths at which outlines print, by the names of roles, or {@link
+ *     #ALL_ROLES}; none for lines as they are drawn
  * @param measurements the points of measure; null for none
  * @param retired identifiers of earlier revisions that must not come back
  */
@@ -44,10 +47,14 @@ public record Pack(
     Map<String, PackSheet> sheets,
     @Nullable PackWorkbook workbook,
     List<String> oneScale,
+    Map<String, Length> lineWeights,
     @Nullable PackMeasurements measurements,
     List<String> retired) {
   /** What the first line of a description states. */
   public static final String FORMAT = "placket-pack/1";
+
+  /** The key of a width for the outlines of all roles. */
+  public static final String ALL_ROLES = "";
 
   /** The paper where none is stated. */
   public static final PaperSize USUAL_PAPER = PaperSize.A4.landscape();
@@ -63,7 +70,14 @@ public record Pack(
     fonts = List.copyOf(fonts);
     sheets = ordered(sheets);
     oneScale = List.copyOf(oneScale);
+    lineWeights = ordered(lineWeights);
     retired = List.copyOf(retired);
+  }
+
+  /** The width at which outlines of a role print; null as they are drawn. */
+  public @Nullable Length lineWeight(Role role) {
+    Length its = lineWeights.get(Spelled.word(role));
+    return its == null ? lineWeights.get(ALL_ROLES) : its;
   }
 
   /** A pack in English on A4 landscape, without header and foot. */
@@ -81,6 +95,7 @@ public record Pack(
         sheets,
         null,
         List.of(),
+        Map.of(),
         null,
         List.of());
   }
@@ -110,6 +125,7 @@ public record Pack(
         moved,
         workbook,
         oneScale,
+        lineWeights,
         measurements,
         retired);
   }

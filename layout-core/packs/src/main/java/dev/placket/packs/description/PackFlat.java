@@ -24,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param held what of its place must not move
  * @param fills colours of named areas of the drawing, as {@code #RRGGBB}
  * @param lines names of groups of lines that lie on filled areas and stay readable on them
+ * @param hidden ids or classes of parts of the drawing that are not drawn
+ * @param lineWeight the width at which its outline prints; null for that of the pack
  * @param layers the layers of its file that are shown; empty for those that the file shows
  * @param spots what of it is pointed at
  */
@@ -41,6 +43,8 @@ public record PackFlat(
     Held held,
     Map<String, String> fills,
     List<String> lines,
+    List<String> hidden,
+    @Nullable Length lineWeight,
     List<String> layers,
     PackSpots spots) {
   /** Copies collections. */
@@ -48,6 +52,7 @@ public record PackFlat(
     windows = List.copyOf(windows);
     fills = Pack.ordered(fills);
     lines = List.copyOf(lines);
+    hidden = List.copyOf(hidden);
     layers = List.copyOf(layers);
   }
 
@@ -86,13 +91,30 @@ public record PackFlat(
         Map.of(),
         List.of(),
         List.of(),
+        null,
+        List.of(),
         PackSpots.NONE);
   }
 
   /** This flat with its size tied to others. */
   public PackFlat with(Scaling s) {
     return new PackFlat(
-        file, role, windows, s, least, greatest, trueSize, caption, note, level, held, fills, lines,
-        layers, spots);
+        file,
+        role,
+        windows,
+        s,
+        least,
+        greatest,
+        trueSize,
+        caption,
+        note,
+        level,
+        held,
+        fills,
+        lines,
+        hidden,
+        lineWeight,
+        layers,
+        spots);
   }
 }

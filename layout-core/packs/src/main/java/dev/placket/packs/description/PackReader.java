@@ -1,5 +1,6 @@
 package dev.placket.packs.description;
 
+import dev.placket.layout.flat.Role;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
@@ -14,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -40,8 +42,15 @@ public final class PackReader {
           "sheets",
           "workbook",
           "one-scale",
+          "line-weight",
           "measurements",
           "retired");
+  private static final List<String> ROLES =
+      Arrays.stream(Role.values()).map(Spelled::word).toList();
+
+  /** In millimetres. */
+  static final double LEAST_LINE = 0.001;
+
   private static final List<String> SIDES = List.of("top", "right", "bottom", "left");
   private static final List<String> SIZES = List.of("width", "height");
 
@@ -106,6 +115,18 @@ public final class PackReader {
     }
   }
 
+  private Map<String, Length> lineWeights(@Nullable PackNode node) {
+    if (node instanceof PackNode.Keys) {
+      Entries e = new Entries(node, "line weights", ROLES, faults);
+      return values.named(
+          node,
+          "a width",
+          (role, width) -> e.get(role) == null ? null : values.length(width, LEAST_LINE));
+    }
+    Length all = values.length(node, LEAST_LINE);
+    return all == null ? Map.of() : Map.of(Pack.ALL_ROLES, all);
+  }
+
   private Pack pack(PackNode root) {
     Entries e = new Entries(root, "the description", KEYS, faults);
     format(e.need("format"));
@@ -130,6 +151,7 @@ public final class PackReader {
             workbook == null ? e.need("sheets") : e.get("sheets"), "a sheet", sheets::sheet),
         workbook,
         values.oneOrMore(e.get("one-scale"), "scale groups"),
+        lineWeights(e.get("line-weight")),
         new MeasurementsNode(values).list(e.get("measurements")),
         values.oneOrMore(e.get("retired"), "identifiers"));
   }

@@ -4,6 +4,7 @@ import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.PaperSize;
+import dev.placket.layout.units.Length;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextBlock;
 import java.math.BigDecimal;
@@ -56,6 +57,7 @@ public final class PackWriter {
     }
     put(m, "workbook", pack.workbook(), PackWriter::workbook);
     m.put("one-scale", pack.oneScale());
+    lineWeights(pack, m);
     put(m, "measurements", pack.measurements(), PackWriter::measurements);
     m.put("retired", pack.retired());
     return m;
@@ -243,11 +245,24 @@ public final class PackWriter {
     }
     m.put("fills", f.fills());
     m.put("lines", f.lines());
+    m.put("hide", f.hidden());
+    put(m, "line-weight", f.lineWeight(), Spelled::length);
     m.put("layers", f.layers());
     m.put("points", each(f.spots().points(), PackWriter::point));
     m.put("callouts", each(f.spots().callouts(), PackWriter::callout));
     m.put("dimensions", each(f.spots().dimensions(), PackWriter::dimension));
     return m;
+  }
+
+  private static void lineWeights(Pack pack, Map<String, Object> m) {
+    Length all = pack.lineWeights().get(Pack.ALL_ROLES);
+    if (all != null) {
+      m.put("line-weight", Spelled.length(all));
+    } else if (!pack.lineWeights().isEmpty()) {
+      Map<String, Object> roles = new LinkedHashMap<>();
+      pack.lineWeights().forEach((role, width) -> roles.put(role, Spelled.length(width)));
+      m.put("line-weight", roles);
+    }
   }
 
   private static Map<String, Object> point(PackPoint p) {

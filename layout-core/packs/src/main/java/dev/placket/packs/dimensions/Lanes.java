@@ -22,7 +22,7 @@ public record Lanes(int left, int top, int right, int bottom) {
   static final Length NEXT = Length.mm(5);
 
   /** Beyond the last lane, for its codes. */
-  private static final Length LAST = Length.mm(2.5);
+  private static final Length LAST = Length.mm(2.2);
 
   /** What lanes take on one side. */
   static Length depth(int lanes) {

@@ -15,6 +15,9 @@ record LineChoices(DimensionFrame frame) {
   /** A line along one of the drawing stands so far beside it. */
   private static final Length BESIDE = Length.mm(2.5);
 
+  /** Places of an oblique line on either side of its spots. */
+  private static final int BESIDES = 2;
+
   /** Those on the drawing first, then from the nearest lane outwards. */
   List<DrawnLine> of(MeasureLine its) {
     PlanePoint a = frame.place().apply(its.from());
@@ -45,7 +48,7 @@ record LineChoices(DimensionFrame frame) {
   }
 
   private boolean isOnFlat(PlanePoint p) {
-    Rect ink = frame.ink();
+    Rect ink = frame.ink().grown(CodePlaces.OVER.pt());
     return p.x() >= ink.left()
         && p.x() <= ink.right()
         && p.y() >= ink.top()
@@ -74,6 +77,20 @@ record LineChoices(DimensionFrame frame) {
         }
         if (lane <= lanes.right()) {
           all.add(upright(its, a, b, ink.right() + away));
+        }
+      }
+    } else {
+      beside(its, a, b, all);
+    }
+  }
+
+  /** An oblique line has no lanes; it may lie beside its spots, where that is within the ink. */
+  private void beside(MeasureLine its, PlanePoint a, PlanePoint b, List<DrawnLine> all) {
+    for (int lane = 1; lane <= BESIDES; lane++) {
+      for (double away : new double[] {Lanes.away(lane), -Lanes.away(lane)}) {
+        List<PlanePoint> line = Segments.beside(its.run(), a, b, away);
+        if (line.stream().allMatch(this::isOnFlat)) {
+          all.add(DrawnLine.of(its, a, b, line, true));
         }
       }
     }

@@ -36,11 +36,18 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
    * @param flat what the solver sees
    * @param caption the caption under it
    * @param spots what of it is pointed at
+   * @param weight the width of its lines on paper; null as they are drawn
    */
-  public record Item(FlatFile file, Flat flat, FlatCaption caption, FlatSpots spots) {
+  public record Item(
+      FlatFile file, Flat flat, FlatCaption caption, FlatSpots spots, @Nullable LineWeight weight) {
     /** A flat of which nothing is pointed at. */
     public Item(FlatFile file, Flat flat, FlatCaption caption) {
-      this(file, flat, caption, FlatSpots.NONE);
+      this(file, flat, caption, FlatSpots.NONE, null);
+    }
+
+    /** This item as its flat is asked for. */
+    public Item with(Flat other) {
+      return new Item(file, other, caption, spots, weight);
     }
   }
 
@@ -74,11 +81,7 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
       boolean lower = flat.role() != Role.FRONT && its.least().compareTo(least) > 0;
       all.add(
           lower && may.test(flat.id())
-              ? new Item(
-                  item.file,
-                  flat.withLimits(new Limits(least, its.greatest())),
-                  item.caption,
-                  item.spots)
+              ? item.with(flat.withLimits(new Limits(least, its.greatest())))
               : item);
     }
     return List.copyOf(all);
@@ -90,7 +93,7 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
     for (Flat flat : some) {
       Item item =
           items.stream().filter(i -> i.flat.id().equals(flat.id())).findFirst().orElseThrow();
-      its.add(new Item(item.file, flat, item.caption, item.spots));
+      its.add(item.with(flat));
     }
     return new FlatSet(its, ratios);
   }

@@ -14,6 +14,7 @@ import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.LaidText;
 import dev.placket.packs.dimensions.LaidDimension;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.LineWeight;
 import dev.placket.packs.flats.ScaleLine;
 import dev.placket.packs.flats.ScaleNote;
 import dev.placket.packs.text.LanguageMarks;
@@ -83,7 +84,8 @@ public record PlacedFlat(
   /** Its ink with the lanes below it, under which its caption stands. */
   public Rect stand() {
     Rect box = ink().toBox();
-    double below = item.spots().dimensions().below(item.flat()).pt();
+    double over = item.weight() == null ? 0 : item.weight().overhang().pt();
+    double below = item.spots().dimensions().below(item.flat()).pt() + over;
     return new Rect(box.left(), box.top(), box.right(), box.bottom() + below);
   }
 
@@ -106,9 +108,24 @@ public record PlacedFlat(
     if (raster != null) {
       return raster.fine().printed(unit);
     }
-    return item.file().picture() instanceof Drawing drawing
-        ? drawing.fineDetail().printed(unit)
-        : FineDetail.NONE.printed(unit);
+    Drawing drawing = drawing();
+    return drawing == null ? FineDetail.NONE.printed(unit) : drawing.fineDetail().printed(unit);
+  }
+
+  /** The drawing as it is drawn, its lines as wide as asked; null of a picture of pixels. */
+  public @Nullable Drawing drawing() {
+    if (!(item.file().picture() instanceof Drawing drawing)) {
+      return null;
+    }
+    LineWeight weight = item.weight();
+    return weight == null ? drawing : weight.of(drawing, placement.scale().doubleValue());
+  }
+
+  /** Where its ink lies on the sheet, strokes included. */
+  public Rect drawn() {
+    LineWeight weight = item.weight();
+    Rect paths = ink().toBox();
+    return weight == null ? paths : weight.around(paths);
   }
 
   /**

@@ -1,7 +1,9 @@
 package dev.placket.packs.run;
 
+import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.compose.CheckBar;
+import dev.placket.packs.flats.LineWeight;
 import dev.placket.packs.language.Phrases;
 import dev.placket.packs.language.StockPhrase;
 import dev.placket.packs.page.Art;
@@ -16,6 +18,7 @@ import dev.placket.pictures.Drawing;
 import dev.placket.pictures.PdfDrawing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
@@ -31,7 +34,7 @@ record Drawn(Lettering lettering, Phrases phrases) {
         flat.item().caption().under(flat.stand(), flat.garmentScale(), lettering);
     return new Inked(
         art(flat),
-        ink,
+        flat.drawn(),
         alternative(flat),
         caption,
         SwatchFrame.of(flat, ink),
@@ -62,11 +65,21 @@ record Drawn(Lettering lettering, Phrases phrases) {
     if (raster != null) {
       return new Art.Pixels(raster.image(), raster.jpeg());
     }
-    Drawing drawing = (Drawing) flat.item().file().picture();
+    Drawing drawing = Objects.requireNonNull(flat.drawing());
     if (drawing instanceof PdfDrawing page) {
       return new Art.PdfPart(page, flat.flat().ink(), flat.placement().scale().doubleValue());
     }
-    return new Art.Paths(drawing::paint, flat.flat().ink(), flat.placement().scale().doubleValue());
+    double scale = flat.placement().scale().doubleValue();
+    return new Art.Paths(drawing::paint, part(flat, scale), scale);
+  }
+
+  /** The part of a drawing that is drawn, in drawing units. */
+  private static InkedBox part(PlacedFlat flat, double scale) {
+    InkedBox ink = flat.flat().ink();
+    LineWeight weight = flat.item().weight();
+    double over = weight == null ? 0 : weight.overhang().pt() / scale;
+    return new InkedBox(
+        ink.left() - over, ink.top() - over, ink.right() + over, ink.bottom() + over);
   }
 
   private String alternative(PlacedFlat flat) {

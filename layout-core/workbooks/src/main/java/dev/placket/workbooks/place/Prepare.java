@@ -72,7 +72,7 @@ final class Prepare {
   }
 
   private Anchored one(FlatSet.Item of, Flat flat, Fit fit, double aimedScale) {
-    FlatSet.Item item = new FlatSet.Item(of.file(), flat, of.caption(), of.spots());
+    FlatSet.Item item = of.with(flat);
     Placement at = fit.placement(flat.id());
     Length target = Length.pt(aimedScale * flat.ink().longestSide());
     return item.file().picture() instanceof RasterPicture raster

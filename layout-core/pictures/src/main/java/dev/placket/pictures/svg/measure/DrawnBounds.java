@@ -26,10 +26,23 @@ public final class DrawnBounds {
   private final InkBoxes boxes;
   private final Rectangle2D shown;
 
-  /** Measures the part of a drawing that is shown, in drawing units. */
-  public DrawnBounds(Rectangle2D shown) {
+  /** Whether strokes count with their width, not by their paths alone. */
+  private final boolean wide;
+
+  private DrawnBounds(Rectangle2D shown, boolean wide) {
     this.shown = shown;
     this.boxes = new InkBoxes(shown);
+    this.wide = wide;
+  }
+
+  /** Measures the part of a drawing that is shown, in drawing units. */
+  public DrawnBounds(Rectangle2D shown) {
+    this(shown, true);
+  }
+
+  /** Measures the paths of a drawing, without the width of its lines. */
+  public static DrawnBounds ofPaths(Rectangle2D shown) {
+    return new DrawnBounds(shown, false);
   }
 
   /** The corner of a square cap, in halves of the width. */
@@ -95,7 +108,9 @@ public final class DrawnBounds {
       if (kind != null
           && stroke.getStroke() != null
           && boxes.mayAdd(stroke.getShape(), at, reach(stroke.getStroke()), kind)) {
-        include(stroke.getStroke().createStrokedShape(stroke.getShape()), at, clip, kind);
+        Shape drawn =
+            wide ? stroke.getStroke().createStrokedShape(stroke.getShape()) : stroke.getShape();
+        include(drawn, at, clip, kind);
       }
     } else if (painter instanceof MarkerShapePainter markers
         && markers.getPaintedBounds2D() != null) {
