@@ -227,7 +227,8 @@ final class FitCommand implements Callable<Integer> {
         .withMaxBytes(Weight.bytes(weight))
         .withLimits(size.limits())
         .withReading(new Reading(fonts.typefaces(), readLimits.limits()))
-        .withReporting(in);
+        .withReporting(in)
+        .withRanges(ontoOptions.ranges());
   }
 
   /** Refuses options that have no effect on a workbook, rather than ignoring them. */

@@ -11,6 +11,7 @@ import dev.placket.workbooks.place.Asked;
 import dev.placket.workbooks.run.DescribedSource;
 import dev.placket.workbooks.run.FolderSource;
 import dev.placket.workbooks.run.OntoRun;
+import dev.placket.workbooks.run.WorkbookRanges;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -88,6 +89,11 @@ public final class OntoOptions {
     Path workbook = onto == null ? said.file() : onto;
     DescribedSource flats = new DescribedSource(said, workbook);
     return new OntoRun(flats, workbook, tolerance, limits(), how);
+  }
+
+  /** Reads ranges of workbooks that a description names. */
+  public WorkbookRanges ranges() {
+    return new WorkbookRanges(limits());
   }
 
   private WorkbookLimits limits() {

@@ -142,7 +142,9 @@ class RoundTripTest {
                   "",
                   Map.of(),
                   List.of("15", "15", "15.5", "15.5"))),
-          null);
+          null,
+          null,
+          "");
 
   @Property(tries = 100)
   void anyWorkbookComesBack(@ForAll("workbooks") PackWorkbook workbook) throws Refusal {

@@ -8,6 +8,7 @@ import dev.placket.packs.compose.Composer;
 import dev.placket.packs.compose.PackLimits;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackReader;
+import dev.placket.packs.description.RangeReader;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
 import java.io.IOException;
@@ -55,7 +56,8 @@ class HostileTest {
               false,
               Composer.lettering(read),
               Reading.DEFAULT,
-              PackLimits.DEFAULT.rows())
+              PackLimits.DEFAULT.rows(),
+              RangeReader.NONE)
           .pack(Map.of());
     } catch (Refusal refusal) {
       assertFalse(refusal.messages().isEmpty());

@@ -15,6 +15,7 @@ import dev.placket.packs.description.PackGrid;
 import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.PackWindow;
 import dev.placket.packs.description.Places;
+import dev.placket.packs.description.RangeReader;
 import dev.placket.packs.description.Words;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.refusal.Refusal;
@@ -49,7 +50,8 @@ class ProgramTest {
                 false,
                 Composer.lettering(described),
                 Reading.DEFAULT,
-                PackLimits.DEFAULT.rows())
+                PackLimits.DEFAULT.rows(),
+                RangeReader.NONE)
             .pack(Map.of());
     assertEquals("MG-3107", made.fileName());
     assertEquals(2, made.sheets().get(0).items().size());

@@ -3,6 +3,7 @@ package dev.placket.packs.compose;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackSheet;
+import dev.placket.packs.description.RangeReader;
 import dev.placket.packs.description.Words;
 import dev.placket.packs.flats.FlatSpots;
 import dev.placket.packs.flats.Reading;
@@ -45,6 +46,7 @@ public final class Composer {
    * @param lettering takes the typefaces that the description names
    * @param given how pictures are read; its typefaces come before those of the description
    * @param mostRows a table of more rows is a slip
+   * @param ranges reads ranges of workbooks
    */
   public Composer(
       Described described,
@@ -52,14 +54,15 @@ public final class Composer {
       boolean allowSoft,
       Lettering lettering,
       Reading given,
-      int mostRows) {
+      int mostRows,
+      RangeReader ranges) {
     this.described = described;
     this.lettering = lettering;
     this.text = PackText.of(described);
     FlatFiles files = new FlatFiles(described, reading(described, given));
     Contents.check(described, files, text);
     this.flats = new FlatSetter(described, files, lettering, targets, allowSoft);
-    TableFile tableFiles = new TableFile(described, files);
+    TableFile tableFiles = new TableFile(described, files, ranges);
     this.measured = Measurements.of(described, tableFiles);
     for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
       SheetFrame frame = SheetFrame.of(e.getKey(), e.getValue(), described);

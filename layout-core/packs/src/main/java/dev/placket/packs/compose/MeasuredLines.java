@@ -48,21 +48,22 @@ final class MeasuredLines {
     return lines;
   }
 
-  /** Those of a file; slips in its headings are noted. */
-  List<Line> of(List<Csv.Row> records, String file, TextPosition at) {
+  /**
+   * Those of a table; slips in its headings are noted.
+   *
+   * @param where what names a row of it, before its number
+   */
+  List<Line> of(List<Csv.Row> records, String where, TextPosition at) {
     List<String> headings = records.get(0).fields().stream().map(String::strip).toList();
-    List<String> known = new ArrayList<>(HEADINGS);
-    list.sizes().keySet().stream()
-        .filter(g -> !g.isEmpty())
-        .forEach(g -> known.add(GRADE + " " + g));
-    known.addAll(sizes);
+    String first = where + records.get(0).line() + ": ";
+    List<String> known = known();
     for (String heading : headings) {
       if (!known.contains(heading)) {
-        described.faults().unknown(at, file + ", line 1: the heading", heading, known);
+        described.faults().unknown(at, first + "the heading", heading, known);
       }
     }
     if (!headings.contains("code") || !headings.contains("name")) {
-      described.faults().add(at, file + ", line 1: headings without code and name", "both");
+      described.faults().add(at, first + "headings without code and name", "both");
     }
     List<Line> lines = new ArrayList<>();
     for (Csv.Row record : records.subList(1, records.size())) {
@@ -70,10 +71,41 @@ final class MeasuredLines {
       for (int i = 0; i < headings.size(); i++) {
         fields.put(headings.get(i), record.fields().get(i).strip());
       }
-      String before = file + ", line " + record.line() + ": ";
+      String before = where + record.line() + ": ";
       lines.add(new Line(fields.getOrDefault("code", ""), point(fields), at, before));
     }
     return lines;
+  }
+
+  private List<String> known() {
+    List<String> known = new ArrayList<>(HEADINGS);
+    for (String language : described.pack().languages()) {
+      known.add("name " + language);
+      known.add("how " + language);
+    }
+    list.sizes().keySet().stream()
+        .filter(g -> !g.isEmpty())
+        .forEach(g -> known.add(GRADE + " " + g));
+    known.addAll(sizes);
+    return known;
+  }
+
+  /** Of a column, and of those for further languages. */
+  private Words words(Map<String, String> fields, String heading) {
+    List<String> languages = described.pack().languages();
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (String language : languages) {
+      String its = fields.getOrDefault(heading + " " + language, "");
+      if (!its.isEmpty()) {
+        texts.put(language, its);
+      }
+    }
+    String plain = fields.getOrDefault(heading, "");
+    if (texts.isEmpty() || plain.isEmpty()) {
+      return texts.isEmpty() ? Words.of(plain) : new Words(texts);
+    }
+    texts.putIfAbsent(languages.get(0), plain);
+    return new Words(texts);
   }
 
   private PackMeasurements.Point point(Map<String, String> fields) {
@@ -86,8 +118,8 @@ final class MeasuredLines {
         });
     List<String> typed = sizes.stream().map(s -> fields.getOrDefault(s, "")).toList();
     return new PackMeasurements.Point(
-        Words.of(fields.getOrDefault("name", "")),
-        Words.of(fields.getOrDefault("how", "")),
+        words(fields, "name"),
+        words(fields, "how"),
         fields.getOrDefault("measured", ""),
         fields.getOrDefault("tolerance", ""),
         fields.getOrDefault("value", ""),

@@ -1,6 +1,7 @@
 package dev.placket.packs.compose;
 
 import dev.placket.packs.compose.MeasuredLines.Line;
+import dev.placket.packs.description.CellTable;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackMeasurements;
 import dev.placket.packs.description.TextPosition;
@@ -11,6 +12,7 @@ import dev.placket.packs.measure.MeasureText;
 import dev.placket.packs.measure.MeasureUnit;
 import dev.placket.packs.measure.Rounding;
 import dev.placket.packs.measure.SizeGroup;
+import dev.placket.packs.table.Csv;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -63,7 +65,20 @@ final class Measurements {
     String csv = list.csv();
     if (csv != null) {
       TextPosition at = described.places().of("measurements/csv");
-      all = files.records(csv, "measurements/csv").map(r -> lines.of(r, csv, at)).orElse(List.of());
+      all =
+          files
+              .records(csv, "measurements/csv")
+              .map(r -> lines.of(r, csv + ", line ", at))
+              .orElse(List.of());
+    }
+    String workbook = list.workbook();
+    if (workbook != null) {
+      TextPosition at = described.places().of("measurements/range");
+      all =
+          files
+              .range(workbook, list.range(), "measurements/workbook")
+              .map(t -> lines.of(records(t), where(workbook, t), at))
+              .orElse(List.of());
     }
     Map<String, Line> byCode = new LinkedHashMap<>();
     for (Line line : all) {
@@ -81,6 +96,14 @@ final class Measurements {
     }
     boolean one = described.pack().languages().size() == 1;
     return new MeasuredList(unit, shown, table, byCode, one ? ", " : "\n");
+  }
+
+  private static List<Csv.Row> records(CellTable table) {
+    return table.rows().stream().map(r -> new Csv.Row(r.number(), r.values())).toList();
+  }
+
+  private static String where(String workbook, CellTable table) {
+    return workbook + ", worksheet " + table.worksheet() + ", row ";
   }
 
   private List<SizeGroup> groups() {

@@ -1,7 +1,10 @@
 package dev.placket.packs.compose;
 
+import dev.placket.packs.description.CellTable;
 import dev.placket.packs.description.Described;
+import dev.placket.packs.description.RangeReader;
 import dev.placket.packs.description.TextPosition;
+import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.table.Csv;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -13,13 +16,35 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Reads the CSV files of a description; slips are noted.
+ * Reads the tables that a description names: CSV files and ranges of workbooks; slips are noted.
  *
  * @param described the description
  * @param files finds them
+ * @param ranges reads workbooks
  */
-record TableFile(Described described, FlatFiles files) {
+record TableFile(Described described, FlatFiles files, RangeReader ranges) {
   private static final int MOST_BYTES = 5_000_000;
+
+  /** The rows of a range of a workbook; empty where it cannot be read. */
+  Optional<CellTable> range(String workbook, String range, String path) {
+    TextPosition place = described.places().of(path);
+    Path file = files.file(workbook, path);
+    if (file == null) {
+      return Optional.empty();
+    }
+    try {
+      CellTable table = ranges.read(file, range);
+      if (table.rows().isEmpty()) {
+        String found = "the range '" + range + "' of " + workbook + " without a value";
+        described.faults().add(place, found, "headings in its first row");
+        return Optional.empty();
+      }
+      return Optional.of(table);
+    } catch (Refusal e) {
+      e.faults().forEach(fault -> described.faults().addOf(place, fault));
+      return Optional.empty();
+    }
+  }
 
   /** The records of a file, one or more; empty where it cannot be read. */
   Optional<List<Csv.Row>> records(String csv, String path) {

@@ -46,6 +46,11 @@ public final class Faults {
     slips.add(new Slip(place, fault.at(where)));
   }
 
+  /** Adds what is wrong with another file that is named at a place. */
+  public void addOf(TextPosition place, Fault other) {
+    slips.add(new Slip(place, other));
+  }
+
   /** Whether there is any. */
   public boolean any() {
     return !slips.isEmpty();

@@ -3,12 +3,24 @@ package dev.placket.packs.description;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the points of measure of a description. */
 final class MeasurementsNode {
   private static final List<String> LIST =
-      List.of("unit", "shown", "round", "sizes", "sample", "check-drawings", "points", "csv");
+      List.of(
+          "unit",
+          "shown",
+          "round",
+          "sizes",
+          "sample",
+          "check-drawings",
+          "points",
+          "csv",
+          "workbook",
+          "range");
   private static final List<String> POINT =
       List.of("name", "how", "measured", "tolerance", "value", "grade", "values");
 
@@ -28,14 +40,18 @@ final class MeasurementsNode {
     Entries e = new Entries(node, "the measurements", LIST, values.faults());
     PackNode points = e.get("points");
     PackNode csv = e.get("csv");
-    if ((points == null) == (csv == null)) {
+    PackNode workbook = e.get("workbook");
+    PackNode range = workbook == null ? e.get("range") : e.need("range");
+    long lists = Stream.of(points, csv, workbook).filter(Objects::nonNull).count();
+    if (lists != 1 || workbook == null && range != null) {
+      String found =
+          lists == 0 ? "without points, csv or workbook" : "with several lists of points";
       values
           .faults()
           .add(
               node.mark(),
-              "measurements with "
-                  + (csv == null ? "neither points nor csv" : "both points and csv"),
-              "one of them");
+              "measurements " + (lists == 1 ? "with a range, but no workbook" : found),
+              lists == 1 ? "the workbook" : "one of points, csv, workbook");
     }
     return new PackMeasurements(
         values.text(e.need("unit"), ""),
@@ -45,7 +61,9 @@ final class MeasurementsNode {
         values.oneOrMore(e.get("sample"), "sizes"),
         values.flag(e.get("check-drawings"), false),
         values.named(points, "name and value, or name and values", this::point),
-        csv == null ? null : values.text(csv, ""));
+        csv == null ? null : values.text(csv, ""),
+        workbook == null ? null : values.text(workbook, ""),
+        values.text(range, ""));
   }
 
   private Map<String, List<String>> sizes(@Nullable PackNode node) {

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param checkDrawings whether drawn lengths are compared with the sample size
  * @param points by their codes; none where a CSV file has them
  * @param csv a file of comma-separated values beside the description, or null
+ * @param workbook a workbook beside the description that has the points in a range, or null
+ * @param range a defined name of it, or a worksheet and its cells; empty without a workbook
  */
 public record PackMeasurements(
     String unit,
@@ -26,7 +28,9 @@ public record PackMeasurements(
     List<String> sample,
     boolean checkDrawings,
     Map<String, Point> points,
-    @Nullable String csv) {
+    @Nullable String csv,
+    @Nullable String workbook,
+    String range) {
   /**
    * A point of measure.
    *

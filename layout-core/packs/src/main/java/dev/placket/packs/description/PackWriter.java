@@ -186,10 +186,13 @@ public final class PackWriter {
             : list.sizes());
     m.put("sample", list.sample());
     m.put("check-drawings", list.checkDrawings());
-    if (list.csv() == null) {
-      m.put("points", each(list.points(), PackWriter::measure));
-    } else {
+    if (list.csv() != null) {
       m.put("csv", list.csv());
+    } else if (list.workbook() != null) {
+      m.put("workbook", list.workbook());
+      m.put("range", list.range());
+    } else {
+      m.put("points", each(list.points(), PackWriter::measure));
     }
     return m;
   }

@@ -28,7 +28,8 @@ record DescribedComposition(Described described, Composer composer, ComposedPack
             how.allowSoft(),
             lettering,
             how.reading(),
-            how.limits().rows());
+            how.limits().rows(),
+            how.ranges());
     how.limits().check(described.file(), composer.sheets(Map.of()));
     return new DescribedComposition(
         described, composer, composer.pack(Map.of()), how.reporting().units());

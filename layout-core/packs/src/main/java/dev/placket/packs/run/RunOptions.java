@@ -1,6 +1,7 @@
 package dev.placket.packs.run;
 
 import dev.placket.packs.compose.PackLimits;
+import dev.placket.packs.description.RangeReader;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.report.ReportOptions;
 import dev.placket.pictures.prepare.WeightPlan;
@@ -20,6 +21,7 @@ import java.nio.file.Path;
  * @param limits the maximum size of the pack
  * @param reading how pictures are read
  * @param reporting what the run reports, and how
+ * @param ranges reads ranges of workbooks that a description names
  */
 public record RunOptions(
     Path out,
@@ -30,7 +32,8 @@ public record RunOptions(
     long maxBytes,
     PackLimits limits,
     Reading reading,
-    ReportOptions reporting) {
+    ReportOptions reporting,
+    RangeReader ranges) {
   /** New files in a folder; no file is overwritten. */
   public static RunOptions into(Path out) {
     return new RunOptions(
@@ -42,49 +45,61 @@ public record RunOptions(
         WeightPlan.DEFAULT_LIMIT,
         PackLimits.DEFAULT,
         Reading.DEFAULT,
-        ReportOptions.USUAL);
+        ReportOptions.USUAL,
+        RangeReader.NONE);
   }
 
   /** The same with existing files overwritten, or not. */
   public RunOptions withOverwrite(boolean yes) {
-    return new RunOptions(out, yes, check, blank, allowSoft, maxBytes, limits, reading, reporting);
+    return new RunOptions(
+        out, yes, check, blank, allowSoft, maxBytes, limits, reading, reporting, ranges);
   }
 
   /** The same with everything done but writing files, or not. */
   public RunOptions withCheck(boolean yes) {
     return new RunOptions(
-        out, overwrite, yes, blank, allowSoft, maxBytes, limits, reading, reporting);
+        out, overwrite, yes, blank, allowSoft, maxBytes, limits, reading, reporting, ranges);
   }
 
   /** The same with the sheets also written without flats, or not. */
   public RunOptions withBlank(boolean yes) {
     return new RunOptions(
-        out, overwrite, check, yes, allowSoft, maxBytes, limits, reading, reporting);
+        out, overwrite, check, yes, allowSoft, maxBytes, limits, reading, reporting, ranges);
   }
 
   /** The same with pictures that may grow until they are soft, or not. */
   public RunOptions withAllowSoft(boolean yes) {
-    return new RunOptions(out, overwrite, check, blank, yes, maxBytes, limits, reading, reporting);
+    return new RunOptions(
+        out, overwrite, check, blank, yes, maxBytes, limits, reading, reporting, ranges);
   }
 
   /** The same with another maximum size of the PDF in bytes. */
   public RunOptions withMaxBytes(long bytes) {
     return new RunOptions(
-        out, overwrite, check, blank, allowSoft, bytes, limits, reading, reporting);
+        out, overwrite, check, blank, allowSoft, bytes, limits, reading, reporting, ranges);
   }
 
   /** The same with another maximum size of the pack. */
   public RunOptions withLimits(PackLimits l) {
-    return new RunOptions(out, overwrite, check, blank, allowSoft, maxBytes, l, reading, reporting);
+    return new RunOptions(
+        out, overwrite, check, blank, allowSoft, maxBytes, l, reading, reporting, ranges);
   }
 
   /** The same with pictures read in another way. */
   public RunOptions withReading(Reading r) {
-    return new RunOptions(out, overwrite, check, blank, allowSoft, maxBytes, limits, r, reporting);
+    return new RunOptions(
+        out, overwrite, check, blank, allowSoft, maxBytes, limits, r, reporting, ranges);
   }
 
   /** The same reported in another way. */
   public RunOptions withReporting(ReportOptions t) {
-    return new RunOptions(out, overwrite, check, blank, allowSoft, maxBytes, limits, reading, t);
+    return new RunOptions(
+        out, overwrite, check, blank, allowSoft, maxBytes, limits, reading, t, ranges);
+  }
+
+  /** The same with another reader for ranges of workbooks. */
+  public RunOptions withRanges(RangeReader r) {
+    return new RunOptions(
+        out, overwrite, check, blank, allowSoft, maxBytes, limits, reading, reporting, r);
   }
 }

@@ -21,8 +21,20 @@ final class Cells {
    * @param look how it looks
    * @param why what it holds, null for a cell that is only formatted
    * @param text what it shows
+   * @param type of its value, as its part names it
    */
-  record Cell(int column, int row, CellStyles.Look look, Mark.@Nullable Why why, String text) {}
+  record Cell(
+      int column, int row, CellStyles.Look look, Mark.@Nullable Why why, String text, String type) {
+    /** Whether it holds text, not a number. */
+    boolean isWords() {
+      return type.equals("s") || type.equals("str") || type.equals("inlineStr");
+    }
+
+    /** Whether it shows that its formula failed. */
+    boolean isError() {
+      return type.equals("e");
+    }
+  }
 
   /** A row or column that is formatted as a whole. */
   record Whole(CellRange range, CellStyles.Look look) {}
@@ -147,7 +159,7 @@ final class Cells {
     if (why != null || look.filled() || look.ruled()) {
       // Numbers never run out of their cells.
       CellStyles.Look kept = words || why == null ? look : kept(look);
-      cells.add(new Cell(column, row, kept, why, shown));
+      cells.add(new Cell(column, row, kept, why, shown, type));
     }
   }
 
