@@ -274,4 +274,99 @@ class MeasurementsTest {
     assertEquals(2, run.code(), run.err());
     assertTrue(run.err().contains(message), run.err());
   }
+
+  /** By hand: from (0, 50) to the line through (50, 0) and (100, 50), at right angles: 70.71. */
+  @Test
+  void aMeasureMayBeSquareToAnEdge() throws IOException {
+    String square =
+        DRAWN
+            .replace("t: {x: 50, y: 0}", "t: {x: 50, y: 0}, e: {x: 100, y: 50}")
+            .replace("B: {from: t, to: b}", "B: {from: l, edge: [t, e]}")
+            .replace("name: Length, value: 10", "name: Length, value: 6")
+            .replace("  sample: M", "  sample: M\n  check-drawings: true");
+    Run run = drawn(square);
+    assertEquals(0, run.code(), run.err());
+    Run report = Run.of("fit", dir.resolve("pack.yaml"), "--out", dir.resolve("e"));
+    String out = report.out().replaceAll("\\s+", " ");
+    assertTrue(out.contains("point B on front: drawn 7.1 cm, the list says 6 cm"), out);
+    Run one = drawn(square.replace("edge: [t, e]", "edge: [t]"));
+    assertTrue(one.err().contains("1 points of an edge"), one.err());
+    Run same = drawn(square.replace("edge: [t, e]", "edge: [t, t]"));
+    assertTrue(same.err().contains("an edge between two points at one place"), same.err());
+    Run both = drawn(square.replace("edge: [t, e]", "edge: [t, e], to: b"));
+    assertTrue(both.err().contains("an edge beside 'to'"), both.err());
+  }
+
+  /** Half of a circle with a radius of 40 is 125.66: 12.6 cm, where the list says 10. */
+  @Test
+  void aMeasureMayRunAlongALine() throws IOException {
+    Files.writeString(
+        dir.resolve("curve.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='-1 -1 102 102'><g fill='none'"
+            + " stroke='#000' stroke-width='0.5'><path d='M0 0H100V100H0Z'/>"
+            + "<path id='seam' d='M 10,50 A 40 40 0 0 1 90,50'/></g></svg>");
+    String along =
+        DRAWN
+            .replace("file: front.svg", "file: curve.svg")
+            .replace("l: {x: 0, y: 50}, r: {x: 100, y: 60}", "l: {x: 10, y: 50}, r: {x: 90, y: 50}")
+            .replace("A: {from: l, to: r, run: level}", "A: {from: l, to: r, along: seam}")
+            .replace("name: Width, value: 8.6", "name: Width, value: 10")
+            .replace("  sample: M", "  sample: M\n  check-drawings: true");
+    Run run = drawn(along);
+    assertEquals(0, run.code(), run.err());
+    assertEquals(List.of(), FitSchema.errors(run.out()));
+    JsonNode flat =
+        new ObjectMapper().readTree(run.out()).path("sheets").get(0).path("placements").get(0);
+    double scale = flat.path("scale").asDouble();
+    // The middle of the circle lies between both spots.
+    JsonNode from = spot(flat, "l");
+    JsonNode to = spot(flat, "r");
+    double x = (from.path("x").asDouble() + to.path("x").asDouble()) / 2;
+    double y = from.path("y").asDouble();
+    // 2.5 mm beside the seam, outside or inside of it.
+    for (JsonNode p : flat.path("dimensions").get(0).path("line")) {
+      double off = Math.hypot(p.path("x").asDouble() - x, p.path("y").asDouble() - y) - 40 * scale;
+      assertEquals(2.5 * 72 / 25.4, Math.abs(off), 0.05);
+    }
+    Run report = Run.of("fit", dir.resolve("pack.yaml"), "--out", dir.resolve("e"));
+    String out = report.out().replaceAll("\\s+", " ");
+    assertTrue(out.contains("point A on front: drawn 12.6 cm, the list says 10 cm"), out);
+    Run off = drawn(along.replace("r: {x: 90, y: 50}", "r: {x: 90, y: 55}"));
+    assertTrue(off.err().contains("'seam', from which a spot of A lies"), off.err());
+    Run none = drawn(along.replace("along: seam", "along: hem"));
+    assertTrue(none.err().contains("'hem', which is no single line of the drawing"), none.err());
+    Run run2 = drawn(along.replace("along: seam", "along: seam, run: level"));
+    assertTrue(run2.err().contains("a run beside 'along'"), run2.err());
+  }
+
+  private static JsonNode spot(JsonNode flat, String name) {
+    for (JsonNode point : flat.path("points")) {
+      if (point.path("point").asText().equals(name)) {
+        return point;
+      }
+    }
+    throw new AssertionError(name);
+  }
+
+  /** Half and stretched in the languages of the pack; a glossary has the names. */
+  @Test
+  void howPointsAreMeasuredIsInAllLanguages() throws IOException {
+    Files.writeString(dir.resolve("terms.csv"), "en,de\nWaist,Bund\nalong the top,oben\n");
+    Run run =
+        fit(
+            HEAD
+                + """
+                    points:
+                      A: {name: Waist, how: along the top, measured: half stretched, value: 40, grade: 2}
+                  languages: [en, de]
+                  glossary: terms.csv
+                  """
+                    .replace("  languages", "languages")
+                    .replace("  glossary", "glossary"));
+    assertEquals(0, run.code(), run.err());
+    String page = String.join(" ", page()).replaceAll("\\s+", " ");
+    assertTrue(page.contains("Waist, along the top, half, stretched"), page);
+    assertTrue(page.contains("Bund, oben, halbe Weite, gedehnt"), page);
+    assertTrue(page.contains("Punkt"), page);
+  }
 }

@@ -63,7 +63,7 @@ public final class Composer {
     Contents.check(described, files, text);
     this.flats = new FlatSetter(described, files, lettering, targets, allowSoft);
     TableFile tableFiles = new TableFile(described, files, ranges);
-    this.measured = Measurements.of(described, tableFiles);
+    this.measured = Measurements.of(described, tableFiles, text.phrases());
     for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
       SheetFrame frame = SheetFrame.of(e.getKey(), e.getValue(), described);
       if (frame != null) {

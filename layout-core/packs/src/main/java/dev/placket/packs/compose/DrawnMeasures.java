@@ -9,6 +9,7 @@ import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.measure.GradedPoint;
 import dev.placket.packs.measure.Rounding;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -77,7 +78,7 @@ final class DrawnMeasures {
               .formatted(
                   dimension.code(),
                   flat.id(),
-                  text(shown, new BigDecimal(drawn)),
+                  text(shown, new BigDecimal(drawn).setScale(0, RoundingMode.HALF_EVEN)),
                   text(shown, stated)));
     }
   }

@@ -7,6 +7,8 @@ import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackMeasurements;
 import dev.placket.packs.description.PackTable;
 import dev.placket.packs.description.Words;
+import dev.placket.packs.language.Phrases;
+import dev.placket.packs.language.StockPhrase;
 import dev.placket.packs.measure.GradeNote;
 import dev.placket.packs.measure.GradedPoint;
 import dev.placket.packs.measure.GradedTable;
@@ -16,10 +18,9 @@ import dev.placket.packs.measure.Rounding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,15 +30,14 @@ import org.jspecify.annotations.Nullable;
  * @param shown how values are printed, one or more
  * @param table the values
  * @param lines what is written of each point, by its code
- * @param between what stands between a name and how it is measured: a comma, or a line end where
- *     each is translated alone
+ * @param phrases the languages that are printed
  */
 record MeasuredList(
     MeasureUnit unit,
     List<Rounding> shown,
     GradedTable table,
     Map<String, Line> lines,
-    String between) {
+    Phrases phrases) {
   private static final Length CODE = Length.mm(11);
 
   /** What is likely a slip, in words. */
@@ -110,20 +110,22 @@ record MeasuredList(
     }
     boolean even = points.stream().allMatch(MeasuredList::hasEvenTolerance);
     List<PackColumn> columns = new ArrayList<>();
-    columns.add(column("Point", new GridTrack.Fixed(CODE), null));
+    columns.add(column(heading(StockPhrase.POINT, ""), new GridTrack.Fixed(CODE), null));
     String units = shown.size() == 1 ? " (" + shown.get(0).unit().sign() + ")" : "";
-    columns.add(column("Measured" + units, new GridTrack.Share(1), PackColumn.Align.LEFT));
+    columns.add(
+        column(
+            heading(StockPhrase.MEASURED, units), new GridTrack.Share(1), PackColumn.Align.LEFT));
     for (String size : table.sizes()) {
       for (Rounding each : shown) {
         String in = shown.size() == 1 ? size : size + "\n" + each.unit().sign();
-        columns.add(column(in, null, align(each)));
+        columns.add(column(Words.of(in), null, align(each)));
       }
     }
     for (Rounding each : shown) {
       String in = shown.size() == 1 ? "" : "\n" + each.unit().sign();
       columns.add(
           column(
-              (even ? "\u00b1" : "Tolerance") + in,
+              even ? Words.of("\u00b1" + in) : heading(StockPhrase.TOLERANCE, in),
               null,
               even ? align(each) : PackColumn.Align.LEFT));
     }
@@ -139,8 +141,8 @@ record MeasuredList(
   }
 
   private static PackColumn column(
-      String heading, @Nullable GridTrack width, PackColumn.@Nullable Align align) {
-    return new PackColumn(Words.of(heading), width, align, false, false);
+      Words heading, @Nullable GridTrack width, PackColumn.@Nullable Align align) {
+    return new PackColumn(heading, width, align, false, false);
   }
 
   private static boolean hasEvenTolerance(GradedPoint point) {
@@ -150,7 +152,7 @@ record MeasuredList(
   }
 
   private List<Words> row(GradedPoint point, boolean even) {
-    Line line = java.util.Objects.requireNonNull(lines.get(point.point().code()));
+    Line line = Objects.requireNonNull(lines.get(point.point().code()));
     List<Words> row = new ArrayList<>();
     row.add(Words.of(line.code()));
     row.add(measured(line.said()));
@@ -181,22 +183,36 @@ record MeasuredList(
 
   /** Name, how it is measured, and the words for half and stretched. */
   private Words measured(PackMeasurements.Point said) {
-    Set<String> languages = new LinkedHashSet<>(said.name().byLanguage().keySet());
-    languages.addAll(said.how().byLanguage().keySet());
-    if (languages.size() > 1) {
-      languages.remove("");
-    }
     Map<String, String> texts = new LinkedHashMap<>();
-    for (String language : languages) {
-      List<String> lines = new ArrayList<>();
-      for (Words words : List.of(said.name(), said.how(), Words.of(said.measured()))) {
-        String text =
-            words.byLanguage().getOrDefault(language, words.byLanguage().getOrDefault("", ""));
-        if (!text.isBlank()) {
-          lines.add(text);
-        }
+    for (String language : phrases.languages()) {
+      String name = in(said.name(), language);
+      if (name == null) {
+        // What lacks a language is noted where the table is set.
+        continue;
       }
-      texts.put(language, String.join(between, lines));
+      List<String> parts = new ArrayList<>(List.of(name));
+      parts.add(Objects.requireNonNullElse(in(said.how(), language), ""));
+      for (String word : said.measured().strip().split(" +")) {
+        StockPhrase phrase = StockPhrase.measured(word);
+        parts.add(phrase == null ? word : phrases.in(phrase, language).text());
+      }
+      parts.removeIf(String::isBlank);
+      texts.put(language, String.join(", ", parts));
+    }
+    return new Words(texts);
+  }
+
+  private @Nullable String in(Words words, String language) {
+    String own = words.byLanguage().get(language);
+    return own != null || !words.plain()
+        ? own
+        : phrases.in(words.byLanguage().getOrDefault("", ""), language).text();
+  }
+
+  private Words heading(StockPhrase phrase, String more) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (String language : phrases.languages()) {
+      texts.put(language, phrases.in(phrase, language).text() + more);
     }
     return new Words(texts);
   }

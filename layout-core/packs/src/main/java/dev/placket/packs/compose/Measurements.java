@@ -5,6 +5,7 @@ import dev.placket.packs.description.CellTable;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackMeasurements;
 import dev.placket.packs.description.TextPosition;
+import dev.placket.packs.language.Phrases;
 import dev.placket.packs.measure.GradeRule;
 import dev.placket.packs.measure.GradedTable;
 import dev.placket.packs.measure.MeasurePoint;
@@ -35,13 +36,13 @@ final class Measurements {
   }
 
   /** The table; null where there is none, or it cannot be made. */
-  static @Nullable MeasuredList of(Described described, TableFile files) {
+  static @Nullable MeasuredList of(Described described, TableFile files, Phrases phrases) {
     PackMeasurements list = described.pack().measurements();
     if (list == null) {
       return null;
     }
     MeasureUnit unit = unit(described, list.unit(), "measurements/unit");
-    return unit == null ? null : new Measurements(described, list, unit).made(files);
+    return unit == null ? null : new Measurements(described, list, unit).made(files, phrases);
   }
 
   private static @Nullable MeasureUnit unit(Described described, String sign, String path) {
@@ -53,7 +54,7 @@ final class Measurements {
     return unit;
   }
 
-  private @Nullable MeasuredList made(TableFile files) {
+  private @Nullable MeasuredList made(TableFile files, Phrases phrases) {
     List<SizeGroup> groups = groups();
     List<Rounding> shown = shown();
     if (groups.isEmpty() || shown.isEmpty()) {
@@ -94,8 +95,7 @@ final class Measurements {
         }
       }
     }
-    boolean one = described.pack().languages().size() == 1;
-    return new MeasuredList(unit, shown, table, byCode, one ? ", " : "\n");
+    return new MeasuredList(unit, shown, table, byCode, phrases);
   }
 
   private static List<Csv.Row> records(CellTable table) {

@@ -1,6 +1,8 @@
 package dev.placket.packs.language;
 
 import dev.placket.layout.flat.Role;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What the program itself prints on sheets. */
 public enum StockPhrase {
@@ -83,7 +85,21 @@ public enum StockPhrase {
   /** What stands in for a drawing where it cannot be seen. */
   LINE_DRAWING("line drawing"),
   /** What stands in for a picture of pixels where it cannot be seen. */
-  PICTURE("picture");
+  PICTURE("picture"),
+  /** Heading over the codes of points of measure. */
+  POINT("Point"),
+  /** Heading over what is measured. */
+  MEASURED("Measured"),
+  /** Heading over tolerances. */
+  TOLERANCE("Tolerance"),
+  /** Of a measure across one layer, from edge to edge. */
+  HALF("half"),
+  /** Of a measure all round. */
+  FULL("full"),
+  /** Of a measure of what lies smooth. */
+  FLAT("flat"),
+  /** Of a measure of what is stretched. */
+  STRETCHED("stretched");
 
   private final String english;
 
@@ -109,6 +125,14 @@ public enum StockPhrase {
       case PHOTO -> PHOTO;
       case STEP -> STEP;
     };
+  }
+
+  /** The word of how a point is measured, as it is written; null for another word. */
+  public static @Nullable StockPhrase measured(String word) {
+    return List.of(HALF, FULL, FLAT, STRETCHED).stream()
+        .filter(p -> p.english.equals(word))
+        .findFirst()
+        .orElse(null);
   }
 
   /** The view of a role, as another flat is compared with it. */

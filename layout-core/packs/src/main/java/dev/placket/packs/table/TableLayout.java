@@ -2,6 +2,7 @@ package dev.placket.packs.table;
 
 import dev.placket.layout.units.Length;
 import dev.placket.packs.description.PackColumn.Align;
+import dev.placket.packs.text.LanguageMarks;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextBlock;
 import dev.placket.packs.text.TextRun;
@@ -63,7 +64,8 @@ public final class TableLayout {
       }
       tooLong = over;
     }
-    throw new IllegalArgumentException("'" + tooLong + "' is wider than its column");
+    throw new IllegalArgumentException(
+        "'" + LanguageMarks.without(tooLong) + "' is wider than its column");
   }
 
   private @Nullable String tooLong() {
