@@ -23,6 +23,9 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** The command {@code placket}. */
 public final class Main {
+  /** The program and its version. */
+  static final String VERSION = "placket 0.1.0";
+
   /** The signs of a report beyond ASCII. */
   private static final String SIGNS = "×–…";
 
@@ -100,6 +103,8 @@ public final class Main {
     known.put("probe", () -> new ProbeCommand(out, err));
     known.put("starter", () -> new StarterCommand(out, err));
     known.put("number", () -> new NumberCommand(out, err));
+    known.put("issue", () -> new IssueCommand(out, err));
+    known.put("compare", () -> new ChangesCommand(out, err));
     known.put("prepare", () -> new PrepareCommand(out, err));
     CommandLine line = new CommandLine(placket());
     Supplier<Object> asked = args.length == 0 ? null : known.get(args[0]);
@@ -134,7 +139,7 @@ public final class Main {
 
   /** The command without a subcommand: lists the subcommands. */
   private static CommandSpec placket() {
-    CommandSpec spec = CommandSpec.create().name("placket").version("placket 0.1.0");
+    CommandSpec spec = CommandSpec.create().name("placket").version(VERSION);
     spec.mixinStandardHelpOptions(true);
     spec.usageMessage()
         .synopsisSubcommandLabel("COMMAND")

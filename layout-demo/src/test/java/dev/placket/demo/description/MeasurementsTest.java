@@ -369,4 +369,38 @@ class MeasurementsTest {
     assertTrue(page.contains("Bund, oben, halbe Weite, gedehnt"), page);
     assertTrue(page.contains("Punkt"), page);
   }
+
+  /** Two oblique lines that cross have no lanes: they are drawn, and the report says so. */
+  @Test
+  void linesThatMeetAreNamed() throws IOException {
+    drawn(
+        DRAWN
+            .replace("t: {x: 50, y: 0}, b: {x: 50, y: 100}", "t: {x: 10, y: 10}, b: {x: 90, y: 80}")
+            .replace("A: {from: l, to: r, run: level}", "A: {from: u, to: v}")
+            .replace("l: {x: 0, y: 50},", "u: {x: 90, y: 15}, v: {x: 15, y: 90},"));
+    Run run = Run.of("fit", dir.resolve("pack.yaml"), "--out", dir.resolve("x"));
+    assertEquals(0, run.code(), run.err());
+    String out = run.out().replaceAll("\\s+", " ");
+    assertTrue(out.contains("front: the lines of the measures A and B meet; move a spot"), out);
+  }
+
+  /** A level line in a lane lies within the flat's footprint, outside of its ink. */
+  @Test
+  void lanesArePartOfTheFootprint() throws IOException {
+    Run run =
+        drawn(
+            DRAWN
+                .replace("r: {x: 100, y: 60}", "r: {x: 100, y: 99.9}")
+                .replace("l: {x: 0, y: 50}", "l: {x: 0, y: 99.9}"));
+    assertEquals(0, run.code(), run.err());
+    JsonNode flat =
+        new ObjectMapper().readTree(run.out()).path("sheets").get(0).path("placements").get(0);
+    double ink = flat.path("inkedBox").path("bottom").asDouble();
+    double room = flat.path("footprint").path("bottom").asDouble();
+    JsonNode a = flat.path("dimensions").get(0);
+    // On the lower edge it cannot be seen: it lies 4.5 mm below, its code within the footprint.
+    assertEquals(ink + 4.5 * 72 / 25.4, a.path("line").get(0).path("y").asDouble(), 1e-3);
+    assertTrue(a.path("code").path("bottom").asDouble() <= room, run.out());
+    assertEquals("[]", flat.path("callouts").toString());
+  }
 }

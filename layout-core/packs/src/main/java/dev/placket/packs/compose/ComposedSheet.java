@@ -4,6 +4,7 @@ import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.flat.Spacing;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.page.Page;
+import dev.placket.packs.page.SheetTexts;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -20,6 +21,7 @@ import java.util.Set;
  * @param spacing gap and clearance
  * @param rules which rules let the front lead
  * @param further whether what finds no room goes on over sheets like this, which then come next
+ * @param texts what stands in its cells and tables
  */
 public record ComposedSheet(
     String id,
@@ -30,7 +32,8 @@ public record ComposedSheet(
     Set<String> trueSize,
     Spacing spacing,
     Set<LeadRule> rules,
-    boolean further) {
+    boolean further,
+    SheetTexts texts) {
   /** Copies the list. */
   public ComposedSheet {
     items = List.copyOf(items);

@@ -207,7 +207,12 @@ final class FlatSetter {
     if (stated != null) {
       return stated;
     }
-    return said.role().isView() ? said.role().share() : 1;
+    return said.role().isView() && !isMeasured(said) ? said.role().share() : 1;
+  }
+
+  /** Whether lines of measure are drawn on it. */
+  static boolean isMeasured(PackFlat said) {
+    return !said.spots().dimensions().isEmpty();
   }
 
   /**

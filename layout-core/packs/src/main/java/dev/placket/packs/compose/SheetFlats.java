@@ -162,6 +162,13 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
                     new Grouping.Candidate(
                         r.id(), r.flat().role(), r.ink().height(), FlatSet.unit(r.picture())))
             .toList();
-    return Grouping.views(candidates);
+    Map<String, Double> ratios = Grouping.views(candidates);
+    boolean measured =
+        read.stream().anyMatch(r -> ratios.containsKey(r.id()) && FlatSetter.isMeasured(r.flat()));
+    if (measured) {
+      // Lines of measure are compared across the views.
+      ratios.replaceAll((id, ratio) -> 1.0);
+    }
+    return ratios;
   }
 }

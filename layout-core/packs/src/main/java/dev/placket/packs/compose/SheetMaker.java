@@ -16,6 +16,7 @@ import dev.placket.packs.description.PackWindow;
 import dev.placket.packs.flats.SheetSpacing;
 import dev.placket.packs.folder.Ruling;
 import dev.placket.packs.page.Page;
+import dev.placket.packs.page.SheetTexts;
 import dev.placket.packs.table.TablePiece;
 import dev.placket.packs.text.Cell;
 import dev.placket.packs.text.TextBlock.Stand;
@@ -39,6 +40,7 @@ final class SheetMaker {
   private final List<Rect> edges = new ArrayList<>();
   private final List<Rule> rules = new ArrayList<>();
   private final List<Rect> tints = new ArrayList<>();
+  private final Map<String, String> texts = new LinkedHashMap<>();
   private final Map<String, Rect> windows = new LinkedHashMap<>();
   private final Map<String, String> rowWindows = new LinkedHashMap<>();
 
@@ -79,7 +81,8 @@ final class SheetMaker {
         placed.trueSize(),
         spacing(),
         plan.sheet().rules(),
-        plan.sheet().further() && page == 0);
+        plan.sheet().further() && page == 0,
+        new SheetTexts(page == 0 ? texts : Map.of(), page == 0 ? plan.texts() : Map.of()));
   }
 
   private void band(@Nullable PackBand band, @Nullable LaidGrid grid, String path) {
@@ -117,6 +120,10 @@ final class SheetMaker {
   }
 
   private void add(PackCell cell, String name, Rect box, String path, Stand stand) {
+    if (!path.startsWith("header/") && !path.startsWith("foot/")) {
+      String lead = text.phrases().languages().get(0);
+      texts.put(name, text.in(cell.text(), lead, path + "/text"));
+    }
     cells.add(setter.set(cell, name, box, path, stand));
     edges.add(box);
   }

@@ -3,8 +3,10 @@ package dev.placket.packs.compose;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.PackTable;
+import dev.placket.packs.page.SheetTexts;
 import dev.placket.packs.table.TablePiece;
 import dev.placket.packs.table.TableText;
+import dev.placket.packs.text.LanguageMarks;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -23,6 +25,7 @@ import java.util.stream.Stream;
  * @param first the pieces that lie in its areas, by area
  * @param further pieces that each need a sheet of their own, with their area's name
  * @param rowFlats flats for which a row of a table, on whatever page, has a window
+ * @param texts what its tables say
  * @param flowing sheets beyond those onto which flats go on
  */
 record SheetPlan(
@@ -32,12 +35,14 @@ record SheetPlan(
     Map<String, TablePiece> first,
     List<Map.Entry<String, TablePiece>> further,
     Set<String> rowFlats,
+    Map<String, SheetTexts.Table> texts,
     int flowing) {
 
   static SheetPlan of(
       String id, PackSheet sheet, SheetFrame frame, SheetTables tables, MarkedRows marks) {
     Map<String, TablePiece> first = new LinkedHashMap<>();
     List<Map.Entry<String, TablePiece>> further = new ArrayList<>();
+    Map<String, SheetTexts.Table> texts = new LinkedHashMap<>();
     sheet
         .tables()
         .forEach(
@@ -52,6 +57,7 @@ record SheetPlan(
               if (area == null || filled == null || text == null) {
                 return;
               }
+              texts.put(name, plain(text));
               List<TablePiece> pieces =
                   tables.pieces(text, filled, name, area, frame.between(), path);
               for (int i = 0; i < pieces.size(); i++) {
@@ -66,7 +72,16 @@ record SheetPlan(
     Set<String> rowFlats = new HashSet<>();
     Stream.concat(first.values().stream(), further.stream().map(Map.Entry::getValue))
         .forEach(p -> p.windows().forEach(w -> rowFlats.add(w.flat())));
-    return new SheetPlan(id, sheet, frame, first, further, rowFlats, 0);
+    return new SheetPlan(id, sheet, frame, first, further, rowFlats, texts, 0);
+  }
+
+  /** Without the marks of languages. */
+  private static SheetTexts.Table plain(TableText text) {
+    return new SheetTexts.Table(
+        text.columns().stream().map(c -> LanguageMarks.without(c.heading())).toList(),
+        text.rows().stream()
+            .map(row -> row.stream().map(LanguageMarks::without).toList())
+            .toList());
   }
 
   /** How many sheets it becomes. */
@@ -76,7 +91,7 @@ record SheetPlan(
 
   /** The same with sheets onto which flats go on. */
   SheetPlan flowing(int more) {
-    return new SheetPlan(id, sheet, frame, first, further, rowFlats, more);
+    return new SheetPlan(id, sheet, frame, first, further, rowFlats, texts, more);
   }
 
   /** Whether a page is ruled as the first is. */

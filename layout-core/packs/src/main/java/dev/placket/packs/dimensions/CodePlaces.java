@@ -101,9 +101,14 @@ record CodePlaces(DimensionFrame frame, Lettering lettering) {
 
   private void add(DrawnLine line, Rect box, boolean gap, List<Place> found) {
     if (room().contains(box) && (gap || within(line.line(), box) == 0)) {
-      double share = frame.dark().applyAsDouble(box);
-      found.add(new Place(laid(line, box, gap), share < CLEAR ? 0 : share < BUSY ? 1 : 2));
+      found.add(new Place(laid(line, box, gap), busy(frame, box)));
     }
+  }
+
+  /** 0 where a box is clear of the drawing, more where it covers some. */
+  static int busy(DimensionFrame frame, Rect box) {
+    double share = frame.dark().applyAsDouble(box);
+    return share < CLEAR ? 0 : share < BUSY ? 1 : 2;
   }
 
   private Rect room() {

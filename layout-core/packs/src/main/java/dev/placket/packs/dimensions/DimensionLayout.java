@@ -48,6 +48,7 @@ public final class DimensionLayout {
   private final List<LaidDimension> laid = new ArrayList<>();
   private @Nullable Score best;
   private List<LaidDimension> found = List.of();
+  private List<List<String>> meeting = List.of();
   private int steps;
   private int codeSteps;
   private int deepest;
@@ -93,25 +94,55 @@ public final class DimensionLayout {
    *
    * @param dimensions in the order that they were given in
    * @param stuck the code for which no place was found; empty if all have one
-   * @param faults pairs of lines that meet, and one more if codes cover the drawing
+   * @param meeting pairs of codes whose lines meet or run side by side too close
+   * @param covering codes that stand on lines of the drawing, which white under them hides
    */
-  public record Result(List<LaidDimension> dimensions, String stuck, int faults) {
-    /** Copies the list. */
+  public record Result(
+      List<LaidDimension> dimensions,
+      String stuck,
+      List<List<String>> meeting,
+      List<String> covering) {
+    /** Copies the lists. */
     public Result {
       dimensions = List.copyOf(dimensions);
+      meeting = meeting.stream().map(List::copyOf).toList();
+      covering = List.copyOf(covering);
+    }
+
+    /** Pairs of lines that meet, and one more if codes cover the drawing. */
+    public int faults() {
+      return stuck.isEmpty() ? meeting.size() + (covering.isEmpty() ? 0 : 1) : STUCK;
     }
   }
+
+  /** Worse than any number of lines that meet. */
+  private static final int STUCK = 10_000;
 
   /** The measures of a flat. */
   public static Result lay(List<MeasureLine> lines, DimensionFrame frame, Lettering lettering) {
     DimensionLayout layout = new DimensionLayout(frame, lines, lettering);
     layout.search(0, Score.NONE);
-    Score best = layout.best;
-    if (best == null) {
-      return new Result(List.of(), lines.get(layout.deepest).code(), lines.size());
+    if (layout.best == null) {
+      return new Result(List.of(), lines.get(layout.deepest).code(), List.of(), List.of());
     }
-    boolean covers = best.covered() > 0 || layout.unclear.contains(true);
-    return new Result(layout.found, "", best.meetings() + (covers ? 1 : 0));
+    List<String> covering =
+        layout.found.stream()
+            .filter(d -> CodePlaces.busy(frame, d.box()) > 0)
+            .map(LaidDimension::code)
+            .toList();
+    return new Result(layout.found, "", layout.meeting, covering);
+  }
+
+  private List<List<String>> meetings() {
+    List<List<String>> pairs = new ArrayList<>();
+    for (int i = 0; i < taken.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        if (taken.get(i).meets(taken.get(j))) {
+          pairs.add(List.of(taken.get(j).its().code(), taken.get(i).its().code()));
+        }
+      }
+    }
+    return pairs;
   }
 
   private void search(int next, Score so) {
@@ -160,6 +191,7 @@ public final class DimensionLayout {
   private void keep(Score so) {
     best = so;
     found = List.copyOf(laid);
+    meeting = meetings();
   }
 
   private boolean codes(boolean clear) {

@@ -124,6 +124,20 @@ public final class Outputs {
     }
   }
 
+  /**
+   * Writes all files into a new folder, which appears with all of them in one step.
+   *
+   * @throws Refusal if the folder exists, another run writes beside it, or it cannot be written;
+   *     nothing is left then
+   */
+  public static void writeWhole(Path folder, Map<String, byte[]> files) throws Refusal {
+    try {
+      WholeFolder.write(folder, files);
+    } catch (IOException e) {
+      throw refused(folder, e);
+    }
+  }
+
   /** The refusal for a folder that could not be written. */
   public static Refusal refused(Path folder, IOException e) {
     return Refusal.input(

@@ -21,6 +21,7 @@ import dev.placket.packs.text.LanguageMarks;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.PdfDrawing;
 import dev.placket.pictures.base.FineDetail;
+import dev.placket.pictures.base.OutlineLines;
 import dev.placket.pictures.base.PlacedImage;
 import dev.placket.pictures.base.PrintedDetail;
 import java.util.List;
@@ -119,6 +120,13 @@ public record PlacedFlat(
     }
     LineWeight weight = item.weight();
     return weight == null ? drawing : weight.of(drawing, placement.scale().doubleValue());
+  }
+
+  /** The printed width of its outline; null where it has no lines of its own. */
+  public @Nullable Length outline() {
+    Drawing drawing = drawing();
+    OutlineLines lines = drawing == null ? null : drawing.lines();
+    return lines == null ? null : Length.pt(lines.width() * placement.scale().doubleValue());
   }
 
   /** Where its ink lies on the sheet, strokes included. */

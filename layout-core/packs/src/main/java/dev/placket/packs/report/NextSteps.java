@@ -57,6 +57,7 @@ final class NextSteps {
     }
     List<String> all = new ArrayList<>(steps.changes());
     steps.steps.forEach((kind, ofKind) -> all.add(line(kind, ofKind.values())));
+    all.addAll(OutlineStep.of(sheets, reporting.units()));
     if (!findings.unnamed().isEmpty()) {
       boolean one = findings.unnamed().size() == 1;
       all.add(

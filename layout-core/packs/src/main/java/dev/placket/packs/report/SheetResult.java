@@ -59,8 +59,8 @@ public record SheetResult(
   }
 
   /** A sheet without flats. */
-  public static SheetResult bare(String id, Sheet sheet, Spacing spacing) {
-    return new SheetResult(id, sheet, spacing, null, null, List.of(), null, null, json -> {});
+  public static SheetResult bare(String id, Sheet sheet, Spacing spacing, MoreJson more) {
+    return new SheetResult(id, sheet, spacing, null, null, List.of(), null, null, more);
   }
 
   /** A sheet that does not hold its flats. */

@@ -86,7 +86,8 @@ final class ComposedFit {
   private int faults(ShapedOutcome shaped, Map<String, Integer> from) {
     List<PlacedFlat> bare = placed(shaped);
     List<PlacedFlat> called = callouts.on(bare);
-    LayDimensions measures = new LayDimensions(callouts.lettering(), new ArrayList<>());
+    LayDimensions measures =
+        new LayDimensions(callouts.lettering(), new ArrayList<>(), new ArrayList<>());
     int faults = 0;
     for (PlacedFlat flat : called == null ? bare : called) {
       int its = measures.faultsOn(flat);

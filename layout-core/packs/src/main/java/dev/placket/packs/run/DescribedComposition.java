@@ -95,7 +95,9 @@ record DescribedComposition(Described described, Composer composer, ComposedPack
         ComposedSheet sheet = whole.sheets().get(i);
         sheets.add(new FittedSheet(fitted.results().get(i), sheet.page(), sheet.trueSize()));
       }
-      return new FittedPack(sheets, List.of(), List.of(), whole.notes());
+      List<String> notes = new ArrayList<>(whole.notes());
+      notes.addAll(fitted.notes());
+      return new FittedPack(sheets, List.of(), List.of(), notes);
     }
   }
 }

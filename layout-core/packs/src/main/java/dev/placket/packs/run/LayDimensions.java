@@ -17,8 +17,9 @@ import java.util.List;
  *
  * @param lettering for their codes
  * @param faults takes what cannot be drawn
+ * @param notes takes what is drawn less well than asked
  */
-record LayDimensions(Lettering lettering, List<Fault> faults) {
+record LayDimensions(Lettering lettering, List<Fault> faults, List<String> notes) {
   /** Leaders, and the rings round regions as polygons. */
   private static List<List<PlanePoint>> lines(List<LaidText> callouts) {
     List<List<PlanePoint>> lines = new ArrayList<>();
@@ -66,8 +67,22 @@ record LayDimensions(Lettering lettering, List<Fault> faults) {
                 .in(sheet));
       }
       laid.add(flat.measured(result.dimensions()));
+      note(result, sheet + ": " + flat.flat().id());
     }
     return laid;
+  }
+
+  private void note(DimensionLayout.Result result, String flat) {
+    for (List<String> pair : result.meeting()) {
+      notes.add(
+          "%s: the lines of the measures %s meet; move a spot, or set beside."
+              .formatted(flat, String.join(" and ", pair)));
+    }
+    if (!result.covering().isEmpty()) {
+      notes.add(
+          "%s: no clear place for the code of %s, which covers lines of the drawing."
+              .formatted(flat, String.join(", ", result.covering())));
+    }
   }
 
   /** How many lines of a flat meet others, or have codes that cover the drawing. */

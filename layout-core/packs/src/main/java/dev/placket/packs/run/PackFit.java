@@ -10,6 +10,8 @@ import dev.placket.packs.compose.ComposedPack;
 import dev.placket.packs.compose.ComposedSheet;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.json.NoRoomRefusal;
+import dev.placket.packs.json.TextsJson;
+import dev.placket.packs.page.SheetTexts;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.placed.Placing;
 import dev.placket.packs.refusal.Refusal;
@@ -31,8 +33,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param results one for each sheet, further sheets right after the one that they go on from
  * @param more how many further sheets a sheet has, by its identifier; none for most
+ * @param notes what is drawn less well than asked
  */
-record PackFit(List<SheetResult> results, Map<String, Integer> more) {
+record PackFit(List<SheetResult> results, Map<String, Integer> more, List<String> notes) {
   /**
    * One sheet, fitted or not.
    *
@@ -73,13 +76,14 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     }
     List<SheetResult> results = new ArrayList<>();
     List<Fault> noRoom = new ArrayList<>();
+    List<String> notes = new ArrayList<>();
     for (One one : OneScale.across(pack.oneScale(), sheets)) {
-      results.add(result(one, noRoom, lettering, units));
+      results.add(result(one, noRoom, notes, lettering, units));
     }
     if (!noRoom.isEmpty()) {
       throw new NoRoomRefusal(noRoom, results);
     }
-    return new PackFit(results, more);
+    return new PackFit(results, more, notes);
   }
 
   /** Whether the flats of a sheet with callouts have room without them. */
@@ -93,12 +97,19 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
     return Planner.attempt(bare) instanceof Fit;
   }
 
-  private static SheetResult result(One one, List<Fault> noRoom, Lettering lettering, Units units) {
+  /** Those of a sheet are said once, however many sheets its flats go on over. */
+  private static SheetTexts texts(One one) {
+    return one.id().equals(one.sheet().id()) ? one.sheet().texts() : SheetTexts.NONE;
+  }
+
+  private static SheetResult result(
+      One one, List<Fault> noRoom, List<String> notes, Lettering lettering, Units units) {
     ComposedSheet sheet = one.sheet();
     FitRequest request = one.request();
     Outcome outcome = one.outcome();
     if (request == null || outcome == null) {
-      return SheetResult.bare(one.id(), sheet.page().sheet(), sheet.spacing());
+      return SheetResult.bare(
+          one.id(), sheet.page().sheet(), sheet.spacing(), TextsJson.of(texts(one)));
     }
     FlatSet all = new FlatSet(sheet.items(), sheet.ratios());
     if (outcome instanceof Conflict conflict) {
@@ -119,8 +130,8 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more) {
       placed = bare;
     }
     String named = "sheet " + one.id() + " (" + sheet.name() + ")";
-    placed = new LayDimensions(lettering, noRoom).on(placed, named);
-    SheetResult result = SheetResult.of(one.id(), request, fit, placed, json -> {});
+    placed = new LayDimensions(lettering, noRoom, notes).on(placed, named);
+    SheetResult result = SheetResult.of(one.id(), request, fit, placed, TextsJson.of(texts(one)));
     Further further = one.further();
     return further == null ? result : result.of(further);
   }

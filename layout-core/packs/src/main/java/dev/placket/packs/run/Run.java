@@ -54,7 +54,10 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
   }
 
   private RunFiles files(int sheets) {
-    return RunFiles.ofPdf(how.out(), how.overwrite(), composition.fileName(), sheets, how.blank());
+    IssueFiles issue = how.issue();
+    return issue == null
+        ? RunFiles.ofPdf(how.out(), how.overwrite(), composition.fileName(), sheets, how.blank())
+        : RunFiles.ofPdf(how.out(), false, issue.stem(), sheets, how.blank()).of(issue);
   }
 
   private long previewPixels(FittedPack pack) {

@@ -35,6 +35,7 @@ import org.jspecify.annotations.Nullable;
  * @param previews names of the previews, one for each sheet
  * @param blank the name of the file without flats; null where none is written
  * @param report the name of the report page
+ * @param issue that they are an issue; null for a folder that may be written again
  */
 public record RunFiles(
     Path out,
@@ -42,8 +43,20 @@ public record RunFiles(
     String main,
     List<String> previews,
     @Nullable String blank,
-    String report) {
+    String report,
+    @Nullable IssueFiles issue) {
   private static final String JSON = "fit.json";
+
+  /** The files of a run that is no issue. */
+  public RunFiles(
+      Path out,
+      boolean overwrite,
+      String main,
+      List<String> previews,
+      @Nullable String blank,
+      String report) {
+    this(out, overwrite, main, previews, blank, report, null);
+  }
 
   /** Copies the list. */
   public RunFiles {
@@ -72,8 +85,20 @@ public record RunFiles(
       names.add(blank);
     }
     names.add(report);
-    names.add(JSON);
+    names.add(json());
+    if (issue != null) {
+      names.add(issue.manifestName());
+    }
     return names;
+  }
+
+  private String json() {
+    return issue == null ? JSON : issue.json();
+  }
+
+  /** The same as an issue. */
+  RunFiles of(IssueFiles its) {
+    return new RunFiles(out, overwrite, main, previews, blank, report, its);
   }
 
   /**
@@ -135,8 +160,13 @@ public record RunFiles(
         files.put(blank, Objects.requireNonNull(blankFile, "the file without flats"));
       }
       files.put(report, ReportPage.of(account, pictures));
-      files.put(JSON, json);
-      if (written) {
+      files.put(json(), json);
+      if (issue != null) {
+        files.put(issue.manifestName(), issue.manifest().apply(files));
+      }
+      if (written && issue != null) {
+        Outputs.writeWhole(out, files);
+      } else if (written) {
         new Outputs(out, overwrite).write(files);
         for (String name : stale) {
           Files.deleteIfExists(out.resolve(name));

@@ -6,6 +6,7 @@ import dev.placket.packs.flats.Reading;
 import dev.placket.packs.report.ReportOptions;
 import dev.placket.pictures.prepare.WeightPlan;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is written where, and how, whatever the flats come from.
@@ -22,6 +23,7 @@ import java.nio.file.Path;
  * @param reading how pictures are read
  * @param reporting what the run reports, and how
  * @param ranges reads ranges of workbooks that a description names
+ * @param issue that the files are an issue; null for a folder that is written again and again
  */
 public record RunOptions(
     Path out,
@@ -33,7 +35,8 @@ public record RunOptions(
     PackLimits limits,
     Reading reading,
     ReportOptions reporting,
-    RangeReader ranges) {
+    RangeReader ranges,
+    @Nullable IssueFiles issue) {
   /** New files in a folder; no file is overwritten. */
   public static RunOptions into(Path out) {
     return new RunOptions(
@@ -46,60 +49,74 @@ public record RunOptions(
         PackLimits.DEFAULT,
         Reading.DEFAULT,
         ReportOptions.USUAL,
-        RangeReader.NONE);
+        RangeReader.NONE,
+        null);
   }
 
   /** The same with existing files overwritten, or not. */
   public RunOptions withOverwrite(boolean yes) {
     return new RunOptions(
-        out, yes, check, blank, allowSoft, maxBytes, limits, reading, reporting, ranges);
+        out, yes, check, blank, allowSoft, maxBytes, limits, reading, reporting, ranges, issue);
   }
 
   /** The same with everything done but writing files, or not. */
   public RunOptions withCheck(boolean yes) {
     return new RunOptions(
-        out, overwrite, yes, blank, allowSoft, maxBytes, limits, reading, reporting, ranges);
+        out, overwrite, yes, blank, allowSoft, maxBytes, limits, reading, reporting, ranges, issue);
   }
 
   /** The same with the sheets also written without flats, or not. */
   public RunOptions withBlank(boolean yes) {
     return new RunOptions(
-        out, overwrite, check, yes, allowSoft, maxBytes, limits, reading, reporting, ranges);
+        out, overwrite, check, yes, allowSoft, maxBytes, limits, reading, reporting, ranges, issue);
   }
 
   /** The same with pictures that may grow until they are soft, or not. */
   public RunOptions withAllowSoft(boolean yes) {
     return new RunOptions(
-        out, overwrite, check, blank, yes, maxBytes, limits, reading, reporting, ranges);
+        out, overwrite, check, blank, yes, maxBytes, limits, reading, reporting, ranges, issue);
   }
 
   /** The same with another maximum size of the PDF in bytes. */
   public RunOptions withMaxBytes(long bytes) {
     return new RunOptions(
-        out, overwrite, check, blank, allowSoft, bytes, limits, reading, reporting, ranges);
+        out, overwrite, check, blank, allowSoft, bytes, limits, reading, reporting, ranges, issue);
   }
 
   /** The same with another maximum size of the pack. */
   public RunOptions withLimits(PackLimits l) {
     return new RunOptions(
-        out, overwrite, check, blank, allowSoft, maxBytes, l, reading, reporting, ranges);
+        out, overwrite, check, blank, allowSoft, maxBytes, l, reading, reporting, ranges, issue);
   }
 
   /** The same with pictures read in another way. */
   public RunOptions withReading(Reading r) {
     return new RunOptions(
-        out, overwrite, check, blank, allowSoft, maxBytes, limits, r, reporting, ranges);
+        out, overwrite, check, blank, allowSoft, maxBytes, limits, r, reporting, ranges, issue);
   }
 
   /** The same reported in another way. */
   public RunOptions withReporting(ReportOptions t) {
     return new RunOptions(
-        out, overwrite, check, blank, allowSoft, maxBytes, limits, reading, t, ranges);
+        out, overwrite, check, blank, allowSoft, maxBytes, limits, reading, t, ranges, issue);
   }
 
   /** The same with another reader for ranges of workbooks. */
   public RunOptions withRanges(RangeReader r) {
     return new RunOptions(
-        out, overwrite, check, blank, allowSoft, maxBytes, limits, reading, reporting, r);
+        out, overwrite, check, blank, allowSoft, maxBytes, limits, reading, reporting, r, issue);
+  }
+
+  /** The same for another folder. */
+  public RunOptions withOut(Path folder) {
+    return new RunOptions(
+        folder, overwrite, check, blank, allowSoft, maxBytes, limits, reading, reporting, ranges,
+        issue);
+  }
+
+  /** The same as an issue. */
+  public RunOptions withIssue(IssueFiles i) {
+    return new RunOptions(
+        out, overwrite, check, blank, allowSoft, maxBytes, limits, reading, reporting, ranges, i);
   }
 }

@@ -34,6 +34,7 @@ class HouseTest {
           Map.entry("placed", Set.of("callouts", "dimensions", "flats", "page", "refusal", "text")),
           Map.entry("description", Set.of("refusal", "text")),
           Map.entry("measure", Set.of()),
+          Map.entry("issue", Set.of("description", "json", "output", "refusal", "report", "run")),
           Map.entry("table", Set.of("refusal", "text", "description")),
           Map.entry(
               "folder", Set.of("description", "flats", "language", "page", "refusal", "text")),
@@ -55,7 +56,15 @@ class HouseTest {
           Map.entry("report", Set.of("flats", "measure", "placed", "refusal", "text")),
           Map.entry(
               "json",
-              Set.of("callouts", "dimensions", "flats", "measure", "placed", "refusal", "report")),
+              Set.of(
+                  "callouts",
+                  "dimensions",
+                  "flats",
+                  "measure",
+                  "page",
+                  "placed",
+                  "refusal",
+                  "report")),
           Map.entry(
               "run",
               Set.of(

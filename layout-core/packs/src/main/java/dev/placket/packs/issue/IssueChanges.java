@@ -1,0 +1,149 @@
+package dev.placket.packs.issue;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import dev.placket.packs.json.PlainCharacters;
+import dev.placket.packs.refusal.Refusal;
+import dev.placket.pictures.fault.Fault;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The changes from one issue to another.
+ *
+ * @param from names the earlier: its revision and date, as far as it states them
+ * @param to names the later
+ * @param changes all of them, in the order of their kinds
+ */
+public record IssueChanges(String from, String to, List<Change> changes) {
+  private static final String FORMAT = "placket-fit/1";
+  private static final long MOST_BYTES = 100_000_000;
+
+  /** Copies the list. */
+  public IssueChanges {
+    changes = List.copyOf(changes);
+  }
+
+  /**
+   * Compares two issues of one style.
+   *
+   * @param before a folder with one, or its {@code fit.json}
+   * @param after another
+   * @throws Refusal if one cannot be read, is damaged or of another format, or they are of
+   *     different styles
+   */
+  public static IssueChanges between(Path before, Path after) throws Refusal {
+    JsonTree old = read(before);
+    JsonTree now = read(after);
+    String style = old.get("pack").get("styleNumber").text();
+    String other = now.get("pack").get("styleNumber").text();
+    if (!style.equals(other)) {
+      throw Refusal.input(
+          Fault.content(after, "is of the style '" + other + "', the other of '" + style + "'")
+              .remedy("compare issues of one style"));
+    }
+    return new IssueChanges(named(old), named(now), Changes.between(old, now));
+  }
+
+  private static String named(JsonTree issue) {
+    String revision = issue.get("pack").get("revision").text();
+    String date = issue.get("pack").get("date").text();
+    return (revision + " " + date).strip();
+  }
+
+  private static JsonTree read(Path path) throws Refusal {
+    Path file = Files.isDirectory(path) ? json(path) : path;
+    try {
+      if (Files.size(file) > MOST_BYTES) {
+        throw new IOException("it has more than " + MOST_BYTES + " bytes");
+      }
+      JsonTree tree = JsonTree.read(Files.readAllBytes(file));
+      String format = tree.get("format").text();
+      if (!format.equals(FORMAT)) {
+        throw new IOException("its format is '" + format + "', not " + FORMAT);
+      }
+      return tree;
+    } catch (IOException e) {
+      String why = String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+      throw Refusal.input(
+          Fault.content(file, "is no fit.json that can be read (" + why + ")")
+              .remedy("give the folder of an issue, or the fit.json of a pack"));
+    }
+  }
+
+  private static Path json(Path folder) throws Refusal {
+    List<Path> found = new ArrayList<>();
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*fit.json")) {
+      files.forEach(found::add);
+    } catch (IOException e) {
+      throw Refusal.input(Fault.unreadable(folder, "cannot be read (" + e.getMessage() + ")"));
+    }
+    if (found.size() != 1) {
+      throw Refusal.input(
+          Fault.content(folder, "has " + (found.isEmpty() ? "no" : "several") + " fit.json")
+              .remedy("give the folder of an issue, or the fit.json of a pack"));
+    }
+    return found.get(0);
+  }
+
+  /** As lines of text, to be mailed. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add("Changes from " + from + " to " + to + ":");
+    for (Change change : changes) {
+      lines.add("  " + line(change));
+    }
+    if (changes.isEmpty()) {
+      lines.add("  none");
+    }
+    return lines;
+  }
+
+  private static String line(Change c) {
+    String kind = c.kind().name().toLowerCase(Locale.ROOT);
+    String where = c.sheet().isEmpty() ? "" : c.sheet() + ", ";
+    String what = kind + " " + where + c.what() + ": ";
+    if (c.added()) {
+      return what + "new: " + plain(c.after());
+    }
+    return c.removed()
+        ? what + "gone: " + plain(c.before())
+        : what + plain(c.before()) + " -> " + plain(c.after());
+  }
+
+  private static String plain(String text) {
+    String line = text.strip().replaceAll("\\s*\\n\\s*", " / ");
+    return line.isEmpty() ? "(empty)" : line;
+  }
+
+  /** As JSON. */
+  public byte[] json() throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (JsonGenerator json = PlainCharacters.factory().createGenerator(bytes)) {
+      json.useDefaultPrettyPrinter();
+      json.writeStartObject();
+      json.writeStringField("format", "placket-changes/1");
+      json.writeStringField("from", from);
+      json.writeStringField("to", to);
+      json.writeArrayFieldStart("changes");
+      for (Change change : changes) {
+        json.writeStartObject();
+        json.writeStringField("kind", change.kind().name().toLowerCase(Locale.ROOT));
+        json.writeStringField("sheet", change.sheet());
+        json.writeStringField("what", change.what());
+        json.writeStringField("before", change.before());
+        json.writeStringField("after", change.after());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    }
+    bytes.write('\n');
+    return bytes.toByteArray();
+  }
+}
