@@ -24,7 +24,7 @@ record CodePlaces(DimensionFrame frame, Lettering lettering) {
   private static final Length ASIDE = Length.mm(0.8);
 
   /** A code may stand so far beyond the ink, which captions and other flats keep clear of. */
-  static final Length OVER = Length.mm(1);
+  static final Length OVER = Length.mm(1.5);
 
   /** Where on a line its code may stand, the best place first. */
   private static final double[] PLACES = {

@@ -80,11 +80,13 @@ public record DimensionPlan(
     Length size = greatest == null ? LARGEST : least(LARGEST, greatest);
     Length smallest = least(size, SMALLEST);
     while (size.compareTo(smallest) >= 0 && options.size() < MOST) {
-      Lanes needed = all.needed(flat, size, lettering);
       int last = options.size() - 1;
+      Lanes here = all.needed(flat, size, lettering);
+      // Lines that hide another at a large size may not at a small one: what was needed stays.
+      Lanes needed = last < 0 ? here : here.and(options.get(last).lanes());
       if (last >= 0 && options.get(last).lanes().equals(needed)) {
         options.set(last, new Option(needed, size));
-      } else if (options.stream().noneMatch(o -> o.lanes().equals(needed))) {
+      } else {
         options.add(new Option(needed, size));
       }
       size = size.times(1 / STEP);

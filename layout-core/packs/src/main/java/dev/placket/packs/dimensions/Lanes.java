@@ -39,6 +39,15 @@ public record Lanes(int left, int top, int right, int bottom) {
     return away < FIRST.pt() / 2 ? 0 : 1 + (int) Math.round((away - FIRST.pt()) / NEXT.pt());
   }
 
+  /** As many on each side as either has. */
+  Lanes and(Lanes other) {
+    return new Lanes(
+        Math.max(left, other.left),
+        Math.max(top, other.top),
+        Math.max(right, other.right),
+        Math.max(bottom, other.bottom));
+  }
+
   /** What stands round the ink with the lanes added. */
   public Surround around(Surround own) {
     Length across = depth(left).plus(depth(right));

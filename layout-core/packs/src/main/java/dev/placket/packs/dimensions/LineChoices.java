@@ -15,8 +15,10 @@ record LineChoices(DimensionFrame frame) {
   /** A line along one of the drawing stands so far beside it. */
   private static final Length BESIDE = Length.mm(2.5);
 
-  /** Places of an oblique line on either side of its spots. */
-  private static final int BESIDES = 2;
+  /**
+   * Places of an oblique line on either side of its spots: near, so that it is told whose it is.
+   */
+  private static final int BESIDES = 1;
 
   /** Those on the drawing first, then from the nearest lane outwards. */
   List<DrawnLine> of(MeasureLine its) {
