@@ -15,6 +15,7 @@ import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.Pack;
 import dev.placket.packs.description.PackBand;
+import dev.placket.packs.description.PackBox;
 import dev.placket.packs.description.PackCallout;
 import dev.placket.packs.description.PackCell;
 import dev.placket.packs.description.PackColumn;
@@ -233,8 +234,12 @@ class RoundTripTest {
             heights,
             heights,
             Arbitraries.of(Align.class),
-            Arbitraries.of(Stand.class).injectNull(0.5))
-        .as(PackCell::new);
+            Arbitraries.of(Stand.class).injectNull(0.5),
+            Arbitraries.of(PackBox.class).injectNull(0.7))
+        .as(
+            (caption, text, size, least, align, stand, box) ->
+                new PackCell(
+                    caption, box == null ? text : Words.NONE, size, least, align, stand, box));
   }
 
   private static Arbitrary<PackWindow> windows() {

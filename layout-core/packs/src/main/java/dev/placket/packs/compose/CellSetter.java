@@ -3,8 +3,10 @@ package dev.placket.packs.compose;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackBox;
 import dev.placket.packs.description.PackCell;
 import dev.placket.packs.description.TextPosition;
+import dev.placket.packs.language.StockPhrase;
 import dev.placket.packs.text.Cell;
 import dev.placket.packs.text.LanguageMarks;
 import dev.placket.packs.text.Lettering;
@@ -39,7 +41,9 @@ final class CellSetter {
   }
 
   Cell set(PackCell cell, String name, Rect box, String path, Stand usual) {
-    String caption = text.setBeside(cell.caption(), path + "/caption");
+    String stated = text.setBeside(cell.caption(), path + "/caption");
+    PackBox hands = cell.box();
+    String caption = hands == null ? stated : boxed(stated, hands);
     String value = text.setLines(cell.text(), path + "/text");
     List<TextRun> runs = new ArrayList<>();
     double top = box.top();
@@ -47,7 +51,9 @@ final class CellSetter {
       double room = box.width() - 2 * TextBlock.INSET.pt();
       Length height = Lettering.steps(caption, Lettering.CAPTION, Lettering.CAPTION).get(0);
       double base = box.top() + TextBlock.INSET.pt() + height.pt();
-      for (String line : lettering.wrap(caption, height, room)) {
+      List<String> lines =
+          caption.lines().flatMap(l -> lettering.wrap(l, height, room).stream()).toList();
+      for (String line : lines) {
         if (lettering.width(line, height) > room) {
           tooLong(
               path + "/caption",
@@ -64,7 +70,37 @@ final class CellSetter {
       Rect below = new Rect(box.left(), Math.min(top, box.bottom()), box.right(), box.bottom());
       runs.addAll(block(cell, value, below, stand, path));
     }
+    if (hands != null && hands != PackBox.SWATCH) {
+      runs.addAll(signed(box));
+    }
     return new Cell(name, box, runs);
+  }
+
+  /** What an empty box is for, under what it is called. */
+  private String boxed(String stated, PackBox hands) {
+    StockPhrase phrase =
+        switch (hands) {
+          case SWATCH -> StockPhrase.ATTACH_SWATCH;
+          case LAB_DIP -> StockPhrase.LAB_DIP_APPROVED;
+          case TRIM -> StockPhrase.TRIM_APPROVED;
+          case SIGN_OFF -> StockPhrase.APPROVED;
+        };
+    String own = text.phrases().beside(phrase);
+    return stated.isBlank() ? own : stated + "\n" + own;
+  }
+
+  /** By whom and when, along the foot, with room behind each to write. */
+  private List<TextRun> signed(Rect box) {
+    List<TextRun> runs = new ArrayList<>();
+    double base = box.bottom() - TextBlock.INSET.pt();
+    double left = box.left() + TextBlock.INSET.pt();
+    for (StockPhrase phrase : List.of(StockPhrase.BY, StockPhrase.ON)) {
+      String word = text.phrases().beside(phrase);
+      Length height = Lettering.steps(word, Lettering.CAPTION, Lettering.CAPTION).get(0);
+      runs.addAll(lettering.line(word, left, base, height, false));
+      left += box.width() / 2;
+    }
+    return runs;
   }
 
   private List<TextRun> block(PackCell cell, String value, Rect box, Stand stand, String path) {

@@ -15,12 +15,25 @@ import org.jspecify.annotations.Nullable;
  * @param least the height of capitals down to which the text may shrink
  * @param align where lines begin
  * @param stand where the block of lines stands; null for the foot in header and foot, else the top
+ * @param box what hands fill it with; null for a cell with text
  */
 public record PackCell(
-    Words caption, Words text, Length size, Length least, Align align, @Nullable Stand stand) {
+    Words caption,
+    Words text,
+    Length size,
+    Length least,
+    Align align,
+    @Nullable Stand stand,
+    @Nullable PackBox box) {
   /** A cell of usual lettering. */
   public static PackCell of(String caption, String text) {
     return new PackCell(
-        Words.of(caption), Words.of(text), Lettering.VALUE, Lettering.CAPTION, Align.LEFT, null);
+        Words.of(caption),
+        Words.of(text),
+        Lettering.VALUE,
+        Lettering.CAPTION,
+        Align.LEFT,
+        null,
+        null);
   }
 }

@@ -125,7 +125,11 @@ public final class PackWriter {
   private static Map<String, Object> cell(PackCell c) {
     Map<String, Object> m = new LinkedHashMap<>();
     m.put("caption", words(c.caption()));
-    m.put("text", words(c.text()));
+    if (c.box() != null) {
+      m.put("box", Spelled.word(c.box()));
+    } else {
+      m.put("text", words(c.text()));
+    }
     if (!c.size().equals(Lettering.VALUE)) {
       m.put("size", Spelled.length(c.size()));
     }

@@ -35,10 +35,12 @@ final class SheetReader {
           "gap",
           "clearance");
   private static final List<String> BAND = List.of("columns", "rows", "areas", "cells");
+  private static final Map<String, PackBox> BOXES = Spelled.words(PackBox.values());
+
   private static final List<String> CELL =
-      List.of("caption", "text", "size", "least", "align", "stand");
+      List.of("caption", "text", "size", "least", "align", "stand", "box");
   private static final List<String> CORNER =
-      List.of("at", "width", "height", "caption", "text", "size", "least", "align", "stand");
+      List.of("at", "width", "height", "caption", "text", "size", "least", "align", "stand", "box");
   private static final List<String> RULES = List.copyOf(Spelled.words(LeadRule.values()).keySet());
 
   static final Map<String, Length> HEIGHTS = heights();
@@ -120,13 +122,19 @@ final class SheetReader {
     Length size = values.choice(e.get("size"), HEIGHTS, "the height of capitals");
     Length least = values.choice(e.get("least"), HEIGHTS, "the height of capitals");
     Align align = values.choice(e.get("align"), ALIGNS, "the alignment");
+    PackNode box = e.get("box");
+    PackNode text = e.get("text");
+    if (box != null && text != null) {
+      values.faults().add(text.mark(), "text in a box, which stays empty", "a caption, or no box");
+    }
     return new PackCell(
         values.words(e.get("caption"), Words.NONE),
-        values.words(e.get("text"), Words.NONE),
+        values.words(text, Words.NONE),
         size == null ? Lettering.VALUE : size,
         least == null ? Lettering.CAPTION : least,
         align == null ? Align.LEFT : align,
-        values.choice(e.get("stand"), STANDS, "the place of text"));
+        values.choice(e.get("stand"), STANDS, "the place of text"),
+        values.choice(box, BOXES, "the box"));
   }
 
   private PackWindow window(String name, PackNode node) {

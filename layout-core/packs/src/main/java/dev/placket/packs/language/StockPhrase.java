@@ -99,7 +99,19 @@ public enum StockPhrase {
   /** Of a measure of what lies smooth. */
   FLAT("flat"),
   /** Of a measure of what is stretched. */
-  STRETCHED("stretched");
+  STRETCHED("stretched"),
+  /** Caption of an empty box. */
+  ATTACH_SWATCH("Attach swatch here"),
+  /** Caption of an empty box. */
+  LAB_DIP_APPROVED("Lab dip approved"),
+  /** Caption of an empty box. */
+  TRIM_APPROVED("Trim approved"),
+  /** Caption of an empty box. */
+  APPROVED("Approved"),
+  /** In a box for an approval. */
+  BY("by"),
+  /** In a box for an approval. */
+  ON("date");
 
   private final String english;
 

@@ -8,6 +8,10 @@
  * ({@code Rounding}): halves away from zero, tolerances towards zero, so that no conversion widens
  * one.
  *
+ * <p>Words are those of ISO 18890:2018 as far as its published scope has them (a garment laid flat,
+ * measured between points of measure, to which the parties may add others); its clauses were not at
+ * hand, and half, full, flat and stretched are common practice.
+ *
  * <p>Measures of a garment come from this list, never from a drawing.
  */
 @NullMarked
