@@ -22,7 +22,13 @@ import org.jspecify.annotations.Nullable;
  */
 public final class DimensionLayout {
   /** Places tried before the search takes the best that it knows. */
-  private static final int STEPS = 300_000;
+  private static final int STEPS = 200_000;
+
+  /** So many times the steps are taken to find any places at all. */
+  private static final int FIRST = 3;
+
+  /** The same while lanes are planned, at many sizes. */
+  static final int PLANNING = 20_000;
 
   /** Places tried for the codes of one set of lines. */
   private static final int CODE_STEPS = 20_000;
@@ -49,12 +55,15 @@ public final class DimensionLayout {
   private @Nullable Score best;
   private List<LaidDimension> found = List.of();
   private List<List<String>> meeting = List.of();
+  private final int most;
   private int steps;
   private int codeSteps;
   private int deepest;
 
-  private DimensionLayout(DimensionFrame frame, List<MeasureLine> lines, Lettering lettering) {
+  private DimensionLayout(
+      DimensionFrame frame, List<MeasureLine> lines, Lettering lettering, int most) {
     this.frame = frame;
+    this.most = most;
     CodePlaces codes = new CodePlaces(frame, lettering);
     LineChoices all = new LineChoices(frame);
     for (MeasureLine line : lines) {
@@ -120,7 +129,16 @@ public final class DimensionLayout {
 
   /** The measures of a flat. */
   public static Result lay(List<MeasureLine> lines, DimensionFrame frame, Lettering lettering) {
-    DimensionLayout layout = new DimensionLayout(frame, lines, lettering);
+    return lay(lines, frame, lettering, STEPS);
+  }
+
+  /**
+   * The same within a number of steps.
+   *
+   * @param most places tried before the search takes the best that it knows
+   */
+  static Result lay(List<MeasureLine> lines, DimensionFrame frame, Lettering lettering, int most) {
+    DimensionLayout layout = new DimensionLayout(frame, lines, lettering, most);
     layout.search(0, Score.NONE);
     if (layout.best == null) {
       return new Result(List.of(), lines.get(layout.deepest).code(), List.of(), List.of());
@@ -146,7 +164,7 @@ public final class DimensionLayout {
   }
 
   private void search(int next, Score so) {
-    if (steps > STEPS || best != null && so.compareTo(best) >= 0) {
+    if (isOver() || best != null && so.compareTo(best) >= 0) {
       return;
     }
     if (next == choices.size()) {
@@ -160,6 +178,11 @@ public final class DimensionLayout {
       search(next + 1, with);
       taken.remove(taken.size() - 1);
     }
+  }
+
+  /** Whether the steps are used up; while nothing is known, a few times as many are taken. */
+  private boolean isOver() {
+    return steps > (best == null ? FIRST * most : most);
   }
 
   private Score with(DrawnLine each, int number, Score so) {
@@ -209,7 +232,8 @@ public final class DimensionLayout {
       if (each.busy() > 0 && clear && !unclear.get(next)) {
         return false;
       }
-      if (++codeSteps > CODE_STEPS || ++steps > STEPS && best != null) {
+      steps++;
+      if (++codeSteps > CODE_STEPS || isOver()) {
         return false;
       }
       if (isClear(each.laid().box(), next)) {

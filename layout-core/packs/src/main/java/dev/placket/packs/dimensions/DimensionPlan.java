@@ -113,7 +113,8 @@ public record DimensionPlan(
             scale,
             new Lanes(beside, MOST_LANES, beside, MOST_LANES),
             List.of());
-    return used(DimensionLayout.lay(lines, frame, lettering), frame.ink());
+    return used(
+        DimensionLayout.lay(lines, frame, lettering, DimensionLayout.PLANNING), frame.ink());
   }
 
   /**
