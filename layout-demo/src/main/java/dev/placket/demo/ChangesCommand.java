@@ -24,7 +24,8 @@ import picocli.CommandLine.Parameters;
     parameterListHeading = "Issues:%n",
     description = {
       "Lists what changed from one issue of a style to another: fields, sheets, cells, rows of"
-          + " tables, flats, callouts, points of measure, and the size and place of flats.",
+          + " tables, flats, callouts, points of measure, the size and place of flats, and the files"
+          + " that differ.",
       ""
     },
     footer = {

@@ -79,7 +79,7 @@ class LineWeightTest {
     assertEquals(50, outline.getWidth() * MM, 1e-3);
     JsonNode room = flat.path("footprint");
     double over = outline.getMinX() - room.path("left").asDouble();
-    // The widest line is 1.35 mm wide, its half the most that any can reach.
+    // The widest line is 1.35 mm wide, and half of that is how far a line can reach.
     assertTrue(over * MM >= 0.675 - 1e-3, "" + over * MM);
   }
 

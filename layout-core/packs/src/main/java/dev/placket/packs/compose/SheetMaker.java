@@ -13,6 +13,7 @@ import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackBand;
 import dev.placket.packs.description.PackCell;
 import dev.placket.packs.description.PackWindow;
+import dev.placket.packs.description.Words;
 import dev.placket.packs.flats.SheetSpacing;
 import dev.placket.packs.folder.Ruling;
 import dev.placket.packs.page.Page;
@@ -40,7 +41,7 @@ final class SheetMaker {
   private final List<Rect> edges = new ArrayList<>();
   private final List<Rule> rules = new ArrayList<>();
   private final List<Rect> tints = new ArrayList<>();
-  private final Map<String, String> texts = new LinkedHashMap<>();
+  private final Map<String, SheetTexts.CellText> texts = new LinkedHashMap<>();
   private final Map<String, Rect> windows = new LinkedHashMap<>();
   private final Map<String, String> rowWindows = new LinkedHashMap<>();
 
@@ -120,12 +121,21 @@ final class SheetMaker {
   }
 
   private void add(PackCell cell, String name, Rect box, String path, Stand stand) {
-    if (!path.startsWith("header/") && !path.startsWith("foot/")) {
-      String lead = text.phrases().languages().get(0);
-      texts.put(name, text.in(cell.text(), lead, path + "/text"));
+    String lead = text.phrases().languages().get(0);
+    boolean band = path.startsWith("header/") || path.startsWith("foot/");
+    if (!band) {
+      String caption = text.in(cell.caption(), lead, path + "/caption");
+      texts.put(name, new SheetTexts.CellText(caption, text.in(cell.text(), lead, path + "/text")));
+    } else if (plan.id().equals(described.pack().sheets().keySet().iterator().next())) {
+      texts.put(name, new SheetTexts.CellText(first(cell.caption()), first(cell.text())));
     }
     cells.add(setter.set(cell, name, box, path, stand));
     edges.add(box);
+  }
+
+  /** As it is described, since each sheet fills the fields otherwise. */
+  private String first(Words words) {
+    return words.in(described.pack().languages()).stream().findFirst().orElse("");
   }
 
   private void window(String name, PackWindow window, Rect box, String path) {

@@ -16,7 +16,7 @@ record LineChoices(DimensionFrame frame) {
   private static final Length BESIDE = Length.mm(2.5);
 
   /**
-   * Places of an oblique line on either side of its spots: near, so that it is told whose it is.
+   * Places of an oblique line on either side of its spots: near, so that one sees what it measures.
    */
   private static final int BESIDES = 1;
 

@@ -37,6 +37,13 @@ public record FlatCaption(
     notes = List.copyOf(notes);
   }
 
+  /** Name and notes, without the line on its scale, with marks of languages. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>(name);
+    lines.addAll(notes);
+    return lines;
+  }
+
   /**
    * A caption whose name wraps where it is longer than the room.
    *

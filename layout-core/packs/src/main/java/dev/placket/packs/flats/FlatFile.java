@@ -37,7 +37,7 @@ public record FlatFile(
     layers = List.copyOf(layers);
   }
 
-  /** Whether its areas were filled with colours of the pack, so that it differs from the file. */
+  /** Whether areas were filled or parts hidden, so that it differs from the file. */
   public boolean filled() {
     return !digest.equals(picture.digest());
   }

@@ -5,7 +5,7 @@ package dev.placket.packs.issue;
  *
  * @param kind what it is
  * @param sheet the identifier of its sheet; empty for the pack as a whole
- * @param what names it, as in {@code steps, 2, What is done}
+ * @param what names it, as in {@code steps, 2, What is done}; lengths are in its texts, with units
  * @param before what it was; empty where it is new
  * @param after what it is; empty where it is gone
  */
@@ -29,7 +29,9 @@ public record Change(Kind kind, String sheet, String what, String before, String
     /** The printed size of a flat. */
     SIZE,
     /** The place of a flat. */
-    PLACE
+    PLACE,
+    /** A file that the issue was made from, by its digest. */
+    FILE
   }
 
   /** Whether nothing like it was there before. */

@@ -114,7 +114,10 @@ final class Changes {
     Map<String, JsonTree> old = before.get("cells").by("cell");
     Map<String, JsonTree> now = after.get("cells").by("cell");
     for (String cell : names(old, now)) {
-      add(Kind.CELL, id, cell, of(old, cell).get("text").text(), of(now, cell).get("text").text());
+      JsonTree a = of(old, cell);
+      JsonTree b = of(now, cell);
+      add(Kind.CELL, id, cell, text(a, "text"), text(b, "text"));
+      add(Kind.CELL, id, cell + ", caption", text(a, "caption"), text(b, "caption"));
     }
     Map<String, JsonTree> tables = before.get("tables").by("table");
     Map<String, JsonTree> others = after.get("tables").by("table");
@@ -174,26 +177,79 @@ final class Changes {
         add(Kind.FLAT, sheet, id, old.get("source").text(), now.get("source").text());
         continue;
       }
-      add(Kind.FLAT, sheet, id + ", caption", text(old, "caption"), text(now, "caption"));
+      add(Kind.FLAT, sheet, id + ", caption", caption(old), caption(now));
       if (!text(old, "digest").equals(text(now, "digest"))) {
         found.add(new Change(Kind.FLAT, sheet, id + ", drawing", drawing(old), drawing(now)));
       }
-      callouts(sheet, old.get("callouts").items(), now.get("callouts").items());
+      drawnOtherwise(sheet, id, old, now);
+      callouts(sheet, old, now);
       place(sheet, id, old, now);
     }
+  }
+
+  private static String caption(JsonTree flat) {
+    return String.join(" / ", texts(flat.get("lines")));
+  }
+
+  /** What differs though the file is the same: colours, hidden parts, lines, spots, measures. */
+  private void drawnOtherwise(String sheet, String id, JsonTree before, JsonTree after) {
+    boolean same = text(before, "digest").equals(text(after, "digest"));
+    if (same && !text(before, "drawn").equals(text(after, "drawn"))) {
+      String was = text(before, "drawn");
+      String is = text(after, "drawn");
+      found.add(
+          new Change(Kind.FLAT, sheet, id + ", colours or hidden parts", start(was), start(is)));
+    }
+    add(
+        Kind.FLAT,
+        sheet,
+        id + ", line weight",
+        text(before, "lineWeight"),
+        text(after, "lineWeight"));
+    add(
+        Kind.FLAT,
+        sheet,
+        id + ", layers",
+        String.join(", ", texts(before.get("layers"))),
+        String.join(", ", texts(after.get("layers"))));
+    add(Kind.FLAT, sheet, id + ", lines of measure", measures(before), measures(after));
+    Map<String, JsonTree> old = before.get("points").by("point");
+    Map<String, JsonTree> now = after.get("points").by("point");
+    for (String point : names(old, now)) {
+      String was = old.containsKey(point) ? share(before, of(old, point)) : "";
+      String is = now.containsKey(point) ? share(after, of(now, point)) : "";
+      add(Kind.FLAT, sheet, id + ", point " + point, was, is);
+    }
+  }
+
+  private static String measures(JsonTree flat) {
+    return String.join(", ", flat.get("dimensions").by("point").keySet());
+  }
+
+  /** Where a point lies in the box of its flat, in hundredths of its sides. */
+  private static String share(JsonTree flat, JsonTree point) {
+    JsonTree box = flat.get("inkedBox");
+    double left = box.get("left").number();
+    double top = box.get("top").number();
+    double across = (point.get("x").number() - left) / (box.get("right").number() - left);
+    double down = (point.get("y").number() - top) / (box.get("bottom").number() - top);
+    return String.format(java.util.Locale.ROOT, "%.1f %%, %.1f %%", 100 * across, 100 * down);
+  }
+
+  private static String start(String digest) {
+    return digest.substring(0, Math.min(8, digest.length()));
   }
 
   private static String text(JsonTree flat, String field) {
     return flat.get(field).text();
   }
 
-  /** Its file with the beginning of the digest, by which two states of one file are told apart. */
+  /** Its file with the beginning of its digest, which shows that the file has changed. */
   private static String drawing(JsonTree flat) {
-    String digest = text(flat, "digest");
-    return text(flat, "source") + " " + digest.substring(0, Math.min(8, digest.length()));
+    return text(flat, "source") + " " + start(text(flat, "digest"));
   }
 
-  private void callouts(String sheet, List<JsonTree> before, List<JsonTree> after) {
+  private void callouts(String sheet, JsonTree before, JsonTree after) {
     Map<String, String> old = callouts(before);
     Map<String, String> now = callouts(after);
     for (String id : names(old, now)) {
@@ -201,11 +257,14 @@ final class Changes {
     }
   }
 
-  /** What each says, and at which points. */
-  private static Map<String, String> callouts(List<JsonTree> list) {
+  /** What each says, at which points, and the radius of its rings in the drawing's units. */
+  private static Map<String, String> callouts(JsonTree flat) {
     Map<String, String> all = new LinkedHashMap<>();
-    for (JsonTree callout : list) {
-      String at = " @ " + callout.get("point").text();
+    for (JsonTree callout : flat.get("callouts").items()) {
+      double ring = callout.get("ring").number() / flat.get("scale").number();
+      String round =
+          Double.isNaN(ring) ? "" : String.format(java.util.Locale.ROOT, " (ring %.4g)", ring);
+      String at = " @ " + callout.get("point").text() + round;
       all.merge(
           callout.get("callout").text(),
           callout.get("text").text().isEmpty() ? "(mark)" + at : callout.get("text").text() + at,

@@ -12,6 +12,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The changes from one issue to another.
@@ -47,7 +50,34 @@ public record IssueChanges(String from, String to, List<Change> changes) {
           Fault.content(after, "is of the style '" + other + "', the other of '" + style + "'")
               .remedy("compare issues of one style"));
     }
-    return new IssueChanges(named(old), named(now), Changes.between(old, now));
+    List<Change> changes = new ArrayList<>(Changes.between(old, now));
+    changes.addAll(files(inputs(before), inputs(after)));
+    return new IssueChanges(named(old), named(now), changes);
+  }
+
+  /** Files that differ; none where one of the two is no issue with a manifest. */
+  private static List<Change> files(Map<String, String> before, Map<String, String> after) {
+    List<Change> changes = new ArrayList<>();
+    Set<String> names = new TreeSet<>(before.keySet());
+    names.addAll(after.keySet());
+    for (String name : before.isEmpty() || after.isEmpty() ? Set.<String>of() : names) {
+      String was = start(before.getOrDefault(name, ""));
+      String is = start(after.getOrDefault(name, ""));
+      if (!was.equals(is)) {
+        changes.add(new Change(Change.Kind.FILE, "", name, was, is));
+      }
+    }
+    return changes;
+  }
+
+  private static String start(String digest) {
+    return digest.substring(0, Math.min(8, digest.length()));
+  }
+
+  private static Map<String, String> inputs(Path issue) throws Refusal {
+    return Files.isDirectory(issue)
+        ? IssueFolder.manifest(issue).map(IssueManifest::inputs).orElse(Map.of())
+        : Map.of();
   }
 
   private static String named(JsonTree issue) {

@@ -1,6 +1,7 @@
 package dev.placket.packs.issue;
 
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.run.IssueFiles;
 import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
@@ -9,6 +10,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Finds the issues in a folder by their manifests. */
 public final class IssueFolder {
@@ -58,13 +60,27 @@ public final class IssueFolder {
     return found;
   }
 
+  /**
+   * The manifest of an issue; empty of a folder that has none.
+   *
+   * @throws Refusal if it is damaged or of another format
+   */
+  static Optional<IssueManifest> manifest(Path folder) throws Refusal {
+    try {
+      List<Path> found = manifests(folder);
+      return found.isEmpty() ? Optional.empty() : Optional.of(read(found.get(0)));
+    } catch (IOException e) {
+      throw Refusal.input(Fault.unreadable(folder, "cannot be read (" + e.getMessage() + ")"));
+    }
+  }
+
   private static List<Path> manifests(Path folder) throws IOException {
     List<Path> found = new ArrayList<>();
     if (folder.getFileName().toString().startsWith(".")) {
       return found;
     }
     try (DirectoryStream<Path> files =
-        Files.newDirectoryStream(folder, "*" + IssueManifest.ENDING)) {
+        Files.newDirectoryStream(folder, "*" + IssueFiles.MANIFEST)) {
       for (Path file : files) {
         if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
           found.add(file);

@@ -32,9 +32,6 @@ public record IssueManifest(
   /** What the first field of a manifest states. */
   public static final String FORMAT = "placket-issue/1";
 
-  /** How the names of manifests end. */
-  public static final String ENDING = "-manifest.json";
-
   /** Sorts the files by their names. */
   public IssueManifest {
     inputs = Map.copyOf(inputs);

@@ -9,9 +9,11 @@ import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.ScaleGroup;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.flats.LineWeight;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.placed.RasterPrint;
 import dev.placket.packs.report.Numbers;
+import dev.placket.packs.text.LanguageMarks;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.base.PictureNote;
 import dev.placket.pictures.base.PrintLimits;
@@ -50,6 +52,14 @@ final class PlacementJson {
     }
     json.writeEndArray();
     json.writeBooleanField("filled", placed.item().file().filled());
+    json.writeStringField("drawn", placed.item().file().picture().digest());
+    LineWeight weight = placed.item().weight();
+    Numbers.writeOptional(json, "lineWeight", weight == null ? null : weight.printed().pt());
+    json.writeArrayFieldStart("lines");
+    for (String line : placed.item().caption().lines()) {
+      json.writeString(LanguageMarks.without(line));
+    }
+    json.writeEndArray();
     ScaleGroup group = flat.group();
     json.writeStringField("scaleGroup", group == null ? null : group.name());
     Numbers.writeOptional(json, "ratio", group == null ? null : group.ratio());

@@ -18,10 +18,11 @@ public final class TextsJson {
 
   private static void write(JsonGenerator json, SheetTexts texts) throws IOException {
     json.writeArrayFieldStart("cells");
-    for (Map.Entry<String, String> cell : texts.cells().entrySet()) {
+    for (Map.Entry<String, SheetTexts.CellText> cell : texts.cells().entrySet()) {
       json.writeStartObject();
       json.writeStringField("cell", cell.getKey());
-      json.writeStringField("text", cell.getValue());
+      json.writeStringField("caption", cell.getValue().caption());
+      json.writeStringField("text", cell.getValue().text());
       json.writeEndObject();
     }
     json.writeEndArray();

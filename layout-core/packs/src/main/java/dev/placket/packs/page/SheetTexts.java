@@ -8,10 +8,10 @@ import java.util.Map;
 /**
  * What stands in the cells and tables of a sheet, fields filled in; cells in its first language.
  *
- * @param cells the text of each labelled cell, by its name
+ * @param cells the texts of each labelled cell, by its name
  * @param tables the tables, by their names
  */
-public record SheetTexts(Map<String, String> cells, Map<String, Table> tables) {
+public record SheetTexts(Map<String, CellText> cells, Map<String, Table> tables) {
   /** Nothing. */
   public static final SheetTexts NONE = new SheetTexts(Map.of(), Map.of());
 
@@ -20,6 +20,14 @@ public record SheetTexts(Map<String, String> cells, Map<String, Table> tables) {
     cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
     tables = Collections.unmodifiableMap(new LinkedHashMap<>(tables));
   }
+
+  /**
+   * A labelled cell.
+   *
+   * @param caption the small line at its top
+   * @param text what it holds
+   */
+  public record CellText(String caption, String text) {}
 
   /**
    * A table.

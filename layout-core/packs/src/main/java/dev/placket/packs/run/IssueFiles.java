@@ -10,9 +10,12 @@ import java.util.function.Function;
  * @param manifest makes the manifest from the other files
  */
 public record IssueFiles(String stem, Function<Map<String, byte[]>, byte[]> manifest) {
+  /** How the names of manifests end. */
+  public static final String MANIFEST = "-manifest.json";
+
   /** The name of the manifest. */
   String manifestName() {
-    return stem + "-manifest.json";
+    return stem + MANIFEST;
   }
 
   /** The name of the values. */

@@ -97,7 +97,7 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more, List<String
     return Planner.attempt(bare) instanceof Fit;
   }
 
-  /** Those of a sheet are said once, however many sheets its flats go on over. */
+  /** The texts of a sheet, once where its flats continue on further sheets. */
   private static SheetTexts texts(One one) {
     return one.id().equals(one.sheet().id()) ? one.sheet().texts() : SheetTexts.NONE;
   }

@@ -64,7 +64,8 @@ class HouseTest {
                   "page",
                   "placed",
                   "refusal",
-                  "report")),
+                  "report",
+                  "text")),
           Map.entry(
               "run",
               Set.of(
