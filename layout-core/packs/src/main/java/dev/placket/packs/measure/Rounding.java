@@ -93,6 +93,28 @@ public record Rounding(MeasureUnit unit, BigDecimal step) {
     return at.within(mm);
   }
 
+  /**
+   * A difference as it is printed beside its tolerance: rounded to the nearest step, unless it
+   * would then look in where it is out, or out where it is in. One that is out is rounded to a
+   * finer step or, at the finest, away from zero; one that is in is rounded towards zero.
+   *
+   * @param mm measured less asked
+   * @param limit the tolerance towards its sign, zero or more
+   */
+  public BigDecimal difference(BigDecimal mm, BigDecimal limit) {
+    BigDecimal printed = tolerance(limit);
+    BigDecimal nearest = nearest(mm);
+    if (mm.abs().compareTo(limit) <= 0) {
+      return nearest.abs().compareTo(printed) > 0 ? within(mm) : nearest;
+    }
+    Rounding at = this;
+    while (nearest.abs().compareTo(printed) <= 0 && at.step.compareTo(fine(unit).step) > 0) {
+      at = new Rounding(unit, at.finer());
+      nearest = at.nearest(mm);
+    }
+    return nearest.abs().compareTo(printed) > 0 ? nearest : at.steps(mm, RoundingMode.UP);
+  }
+
   private BigDecimal finer() {
     BigDecimal next =
         unit == MeasureUnit.INCH

@@ -34,6 +34,7 @@ class HouseTest {
           Map.entry("placed", Set.of("callouts", "dimensions", "flats", "page", "refusal", "text")),
           Map.entry("description", Set.of("refusal", "text")),
           Map.entry("measure", Set.of()),
+          Map.entry("sample", Set.of("measure")),
           Map.entry("issue", Set.of("description", "json", "output", "refusal", "report", "run")),
           Map.entry("table", Set.of("refusal", "text", "description")),
           Map.entry(
