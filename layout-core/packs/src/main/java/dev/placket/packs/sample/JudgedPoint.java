@@ -9,10 +9,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param asked what was asked in its round
  * @param value what was measured
- * @param verdict how the one stands against the other
  * @param trend how it stands against the round before
  */
-public record JudgedPoint(AskedValue asked, SampleValue value, Verdict verdict, Trend trend) {
+public record JudgedPoint(AskedValue asked, SampleValue value, Trend trend) {
+  /** How the measured value stands against the asked one. */
+  public Verdict verdict() {
+    return Verdict.of(value.measured(), asked);
+  }
+
   /** Measured less asked, exactly, in millimetres; null where nothing was measured. */
   public @Nullable BigDecimal difference() {
     BigDecimal measured = value.measured();

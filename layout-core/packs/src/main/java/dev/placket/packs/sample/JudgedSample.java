@@ -61,8 +61,7 @@ public record JudgedSample(String sample, String size, List<JudgedPoint> points)
       AskedValue asked = stood.getOrDefault(code, AskedValue.of(point, size));
       SampleValue value = byCode.getOrDefault(code, new SampleValue(code, null, null, null));
       Verdict verdict = Verdict.of(value.measured(), asked);
-      points.add(
-          new JudgedPoint(asked, value, verdict, Trend.of(earlier(code, size, before), verdict)));
+      points.add(new JudgedPoint(asked, value, Trend.of(earlier(code, size, before), verdict)));
     }
     return new JudgedSample(sample, size, points);
   }

@@ -16,7 +16,12 @@ public enum Verdict {
   /** No value was given. */
   NOT_MEASURED;
 
-  /** The verdict on a value, which is null for one that was not measured. */
+  /**
+   * The verdict on a value.
+   *
+   * @param measured in millimetres; null for not measured
+   * @param asked what was asked
+   */
   public static Verdict of(@Nullable BigDecimal measured, AskedValue asked) {
     if (measured == null) {
       return NOT_MEASURED;

@@ -234,7 +234,7 @@ class JudgedSampleTest {
     AskedValue asked = new AskedValue(new BigDecimal(500), limit, limit);
     BigDecimal measured = asked.value().add(hundredths.multiply(BigDecimal.valueOf(difference)));
     SampleValue value = new SampleValue("A", null, measured, null);
-    JudgedPoint point = new JudgedPoint(asked, value, Verdict.of(measured, asked), Trend.NONE);
+    JudgedPoint point = new JudgedPoint(asked, value, Trend.NONE);
     String text = point.differenceText(rounding);
     BigDecimal printed = MeasureText.parse(text, rounding.unit());
     String own = rounding.text(rounding.tolerance(limit));
