@@ -69,13 +69,47 @@ final class LeaderShapes {
     return path;
   }
 
-  /** White round dots, so that they are seen on dark cloth. */
+  /** White round dots, and along leaders with arrowheads, so that they are seen on dark cloth. */
   static Shape halos(LaidText callout) {
     Path2D path = new Path2D.Double();
-    if (callout.end() == LeaderEnd.DOT) {
-      callout.leaders().forEach(l -> path.append(circle(l.get(0), DOT + 2 * HALO), false));
+    for (List<PlanePoint> leader : callout.leaders()) {
+      if (callout.end() == LeaderEnd.DOT) {
+        path.append(circle(leader.get(0), DOT + 2 * HALO), false);
+      } else if (callout.end() == LeaderEnd.ARROW) {
+        double side = ARROW * SLANT;
+        band(path, leader, LINE / 2 + HALO);
+        band(path, List.of(leader.get(0), along(leader, ARROW + HALO)), side + HALO);
+      }
     }
     return path;
+  }
+
+  /** How far along its first piece. */
+  private static PlanePoint along(List<PlanePoint> leader, double size) {
+    PlanePoint tip = leader.get(0);
+    PlanePoint from = leader.get(1);
+    double length = Math.hypot(from.x() - tip.x(), from.y() - tip.y());
+    double share = length > 0 ? size / length : 0;
+    return new PlanePoint(
+        tip.x() + (from.x() - tip.x()) * share, tip.y() + (from.y() - tip.y()) * share);
+  }
+
+  /** A band along a line, all pieces one way round, so that none leaves a hole in another. */
+  private static void band(Path2D path, List<PlanePoint> line, double half) {
+    for (int i = 1; i < line.size(); i++) {
+      PlanePoint a = line.get(i - 1);
+      PlanePoint b = line.get(i);
+      double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
+      if (length > 0) {
+        double x = -(b.y() - a.y()) / length * half;
+        double y = (b.x() - a.x()) / length * half;
+        path.moveTo(a.x() - x, a.y() - y);
+        path.lineTo(b.x() - x, b.y() - y);
+        path.lineTo(b.x() + x, b.y() + y);
+        path.lineTo(a.x() + x, a.y() + y);
+        path.closePath();
+      }
+    }
   }
 
   /** A closed arrowhead of 30 degrees that comes from there. */
