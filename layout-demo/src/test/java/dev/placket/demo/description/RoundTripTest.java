@@ -12,6 +12,7 @@ import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.PlanePoint;
+import dev.placket.packs.description.CheckPart;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.Pack;
 import dev.placket.packs.description.PackBand;
@@ -26,6 +27,7 @@ import dev.placket.packs.description.PackLeaders;
 import dev.placket.packs.description.PackMeasurements;
 import dev.placket.packs.description.PackPoint;
 import dev.placket.packs.description.PackReader;
+import dev.placket.packs.description.PackSamples;
 import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.PackSpots;
 import dev.placket.packs.description.PackTable;
@@ -35,6 +37,8 @@ import dev.placket.packs.description.PackWorksheet;
 import dev.placket.packs.description.PackWriter;
 import dev.placket.packs.description.Words;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.sample.SampleVerdict;
+import dev.placket.packs.sample.Wash;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextBlock.Align;
 import dev.placket.packs.text.TextBlock.Stand;
@@ -108,6 +112,7 @@ class RoundTripTest {
                         ? Map.of("front", Length.mm(0.6), "detail", Length.mm(0.5))
                         : retired.isEmpty() ? Map.of() : Map.of("", Length.mm(0.6)),
                     retired.isEmpty() ? null : MEASURES,
+                    retired.isEmpty() ? null : SAMPLES,
                     retired))
         .filter(p -> !p.sheets().isEmpty());
   }
@@ -147,6 +152,38 @@ class RoundTripTest {
           null,
           "");
 
+  /** One with all that may be stated, one with the least. */
+  private static final PackSamples SAMPLES =
+      new PackSamples(
+          List.of(
+              new PackSamples.Source("fits.csv", List.of()),
+              new PackSamples.Source("fit-2.xlsx", List.of("fit-2", "Blank!A1:K20"))),
+          Map.of(
+              "fit-1",
+              new PackSamples.Check(
+                  new Words(Map.of("en", "first fit", "de", "erste Anprobe")),
+                  "1",
+                  Words.of("loden"),
+                  "2027-01-12",
+                  "2027-01-14",
+                  Wash.AFTER,
+                  Words.of("lining in black"),
+                  SampleVerdict.APPROVED_WITH_COMMENTS,
+                  "Design room",
+                  List.of("30", "32")),
+              "fit-2",
+              new PackSamples.Check(
+                  Words.of("second fit"),
+                  "",
+                  Words.NONE,
+                  "",
+                  "",
+                  null,
+                  Words.NONE,
+                  null,
+                  "",
+                  List.of())));
+
   @Property(tries = 100)
   void anyWorkbookComesBack(@ForAll("workbooks") PackWorkbook workbook) throws Refusal {
     Pack pack =
@@ -164,6 +201,7 @@ class RoundTripTest {
             workbook,
             List.of(),
             Map.of(),
+            null,
             null,
             List.of());
     String text = PackWriter.write(pack);
@@ -219,6 +257,8 @@ class RoundTripTest {
         (Map<String, PackTable>) contents.get(1),
         (Map<String, PackWindow>) contents.get(2),
         (Map<String, PackFlat>) contents.get(3),
+        (Boolean) contents.get(4) ? "fit-1" : null,
+        (Boolean) contents.get(4) ? List.of("photographs") : List.of(),
         (Boolean) contents.get(4),
         PackLeaders.values()[((Map<?, ?>) contents.get(0)).size() % 4],
         rules,
@@ -250,6 +290,11 @@ class RoundTripTest {
         .map(PackWindow::new);
   }
 
+  /** A table of measures, or of the check of a sample. */
+  private static boolean made(String sample) {
+    return sample.length() == 3 || sample.length() == 2;
+  }
+
   private static Arbitrary<PackTable> tables() {
     Arbitrary<List<PackColumn>> columns =
         Combinators.combine(
@@ -274,10 +319,11 @@ class RoundTripTest {
                 .as(
                     (rows, csv, sample, size, least) ->
                         new PackTable(
-                            sample.length() == 3 ? List.of() : c,
-                            sample.length() == 3 || csv != null ? List.of() : rows,
-                            sample.length() == 3 ? null : csv,
+                            made(sample) ? List.of() : c,
+                            made(sample) || csv != null ? List.of() : rows,
+                            made(sample) ? null : csv,
                             sample.length() == 3 ? List.of("A", "B") : List.of(),
+                            sample.length() == 2 ? CheckPart.values()[c.size()] : null,
                             sample,
                             size,
                             least,

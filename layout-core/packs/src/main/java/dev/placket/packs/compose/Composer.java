@@ -2,6 +2,7 @@ package dev.placket.packs.compose;
 
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackSamples;
 import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.RangeReader;
 import dev.placket.packs.description.Words;
@@ -11,6 +12,7 @@ import dev.placket.packs.language.Phrases;
 import dev.placket.packs.measure.MeasureList;
 import dev.placket.packs.output.PackName;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.sample.SampleCheck;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.Typeface;
 import dev.placket.pictures.base.PictureException;
@@ -30,6 +32,8 @@ import org.jspecify.annotations.Nullable;
 /** Makes ruled and lettered sheets of a description. */
 public final class Composer {
   private final @Nullable MeasuredList measured;
+  private final Map<String, SampleCheck> checks;
+  private final List<SampleRow> rows;
   private final Described described;
   private final Lettering lettering;
   private final PackText text;
@@ -40,7 +44,7 @@ public final class Composer {
   /**
    * Reads the pictures of a description and lays its grids and tables; slips are noted.
    *
-   * @param described what was read
+   * @param read what was read
    * @param targets when a raster is soft
    * @param allowSoft whether rasters may grow until they are soft
    * @param lettering takes the typefaces that the description names
@@ -49,26 +53,40 @@ public final class Composer {
    * @param ranges reads ranges of workbooks
    */
   public Composer(
-      Described described,
+      Described read,
       DensityTargets targets,
       boolean allowSoft,
       Lettering lettering,
       Reading given,
       int mostRows,
       RangeReader ranges) {
-    this.described = described;
+    TableFile tableFiles = new TableFile(read, new FlatFiles(read, given), ranges);
+    PackSamples samples = read.pack().samples();
+    this.rows = samples == null ? List.of() : SampleFiles.read(read, samples, tableFiles);
+    this.described = SamplePhotographs.placed(read, rows);
     this.lettering = lettering;
     this.text = PackText.of(described);
     FlatFiles files = new FlatFiles(described, reading(described, given));
     Contents.check(described, files, text);
     this.flats = new FlatSetter(described, files, lettering, targets, allowSoft);
-    TableFile tableFiles = new TableFile(described, files, ranges);
     this.measured = Measurements.of(described, tableFiles, text.phrases());
+    this.checks = SampleBook.of(described, measured, text, rows);
+    CheckTables checkTables =
+        samples == null || measured == null ? null : new CheckTables(measured, samples, checks);
     for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
       SheetFrame frame = SheetFrame.of(e.getKey(), e.getValue(), described);
       if (frame != null) {
         SheetTables tables =
-            new SheetTables(described, tableFiles, lettering, text, shrunk, mostRows, measured);
+            new SheetTables(
+                described,
+                tableFiles,
+                lettering,
+                text,
+                shrunk,
+                mostRows,
+                measured,
+                checkTables,
+                e.getValue().check());
         MarkedRows marks = new MarkedRows(described, e.getKey(), e.getValue());
         plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables, marks));
       }
@@ -83,6 +101,11 @@ public final class Composer {
   /** The points of measure; null for none. */
   public @Nullable MeasureList measures() {
     return measured == null ? null : measured.list(text);
+  }
+
+  /** The samples, judged, by the order of their rounds; none where there are none. */
+  public List<SampleCheck> checks() {
+    return List.copyOf(checks.values());
   }
 
   /** The languages that are printed. */
@@ -160,6 +183,8 @@ public final class Composer {
     notes.addAll(shrunk);
     if (measured != null) {
       notes.addAll(measured.notes());
+      notes.addAll(
+          new SampleNotes(measured, rows, described.pack().sheets().values()).of(checks.values()));
       notes.addAll(drawn);
     }
     if (sheets.stream().flatMap(s -> s.items().stream()).anyMatch(i -> pointedAt(i.spots()))) {

@@ -4,9 +4,11 @@ import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackBand;
 import dev.placket.packs.description.PackCell;
 import dev.placket.packs.description.PackFlat;
+import dev.placket.packs.description.PackSamples;
 import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.PackSpots;
 import dev.placket.packs.description.PackWorkbook;
+import dev.placket.packs.description.TextPosition;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -47,9 +49,31 @@ final class Contents {
       }
     }
     described.pack().sheets().forEach(contents::sheet);
+    described.pack().sheets().forEach(contents::check);
     contents.oneScale();
     if (workbook != null) {
       contents.workbook(workbook);
+    }
+  }
+
+  /** The sample that a sheet shows. */
+  private void check(String id, PackSheet sheet) {
+    String path = "sheets/" + id;
+    String check = sheet.check();
+    PackSamples samples = described.pack().samples();
+    Set<String> known = samples == null ? Set.of() : samples.checks().keySet();
+    if (check != null && !known.contains(check)) {
+      TextPosition at = described.places().of(path + "/check");
+      described.faults().unknown(at, "no sample under checks named", check, known);
+    }
+    if (check == null && !sheet.photographs().isEmpty()) {
+      add(path + "/photographs", "photographs on a sheet without check", "the sheet's key check");
+    }
+    for (String window : sheet.photographs()) {
+      if (!sheet.windows().containsKey(window)) {
+        TextPosition at = described.places().of(path + "/photographs");
+        described.faults().unknown(at, "the window", window, sheet.windows().keySet());
+      }
     }
   }
 

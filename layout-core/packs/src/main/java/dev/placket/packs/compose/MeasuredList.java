@@ -38,7 +38,7 @@ record MeasuredList(
     GradedTable table,
     Map<String, Line> lines,
     Phrases phrases) {
-  private static final Length CODE = Length.mm(11);
+  static final Length CODE = Length.mm(11);
 
   /** What is likely a slip, in words. */
   List<String> notes() {
@@ -67,6 +67,12 @@ record MeasuredList(
           });
     }
     return notes;
+  }
+
+  /** How messages describe a length in a unit. */
+  static String lengthForm(MeasureUnit unit) {
+    String example = unit == MeasureUnit.INCH ? "23 7/16" : "59.5";
+    return "a length, as in " + example + ", in " + unit.sign();
   }
 
   /** Whether a value in the unit of the list is printed as another. */
@@ -136,11 +142,11 @@ record MeasuredList(
     return said.sampled(table.sample()).with(columns, rows);
   }
 
-  private static PackColumn.Align align(Rounding rounding) {
+  static PackColumn.Align align(Rounding rounding) {
     return rounding.unit() == MeasureUnit.INCH ? PackColumn.Align.RIGHT : PackColumn.Align.DECIMAL;
   }
 
-  private static PackColumn column(
+  static PackColumn column(
       Words heading, @Nullable GridTrack width, PackColumn.@Nullable Align align) {
     return new PackColumn(heading, width, align, false, false);
   }
@@ -162,14 +168,14 @@ record MeasuredList(
       }
     }
     for (Rounding each : shown) {
-      row.add(Words.of(tolerance(point, each, even)));
+      row.add(Words.of(tolerance(point.point().plus(), point.point().minus(), each, even)));
     }
     return row;
   }
 
-  private static String tolerance(GradedPoint point, Rounding rounding, boolean even) {
-    BigDecimal plus = point.point().plus();
-    BigDecimal minus = point.point().minus();
+  /** A tolerance as it is printed: one number where all of its table are even. */
+  static String tolerance(
+      @Nullable BigDecimal plus, @Nullable BigDecimal minus, Rounding rounding, boolean even) {
     if (plus == null || minus == null) {
       return "";
     }
@@ -182,7 +188,7 @@ record MeasuredList(
   }
 
   /** Name, how it is measured, and the words for half and stretched. */
-  private Words measured(PackMeasurements.Point said) {
+  Words measured(PackMeasurements.Point said) {
     Map<String, String> texts = new LinkedHashMap<>();
     for (String language : phrases.languages()) {
       String name = in(said.name(), language);
@@ -209,7 +215,7 @@ record MeasuredList(
         : phrases.in(words.byLanguage().getOrDefault("", ""), language).text();
   }
 
-  private Words heading(StockPhrase phrase, String more) {
+  Words heading(StockPhrase phrase, String more) {
     Map<String, String> texts = new LinkedHashMap<>();
     for (String language : phrases.languages()) {
       texts.put(language, phrases.in(phrase, language).text() + more);

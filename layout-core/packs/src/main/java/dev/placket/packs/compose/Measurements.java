@@ -177,22 +177,16 @@ final class Measurements {
       return null;
     }
     try {
-      BigDecimal[] tolerance = tolerance(said.tolerance());
+      ToleranceText tolerance = ToleranceText.parse(said.tolerance(), unit);
       return new MeasurePoint(
           line.code(),
-          tolerance[0],
-          tolerance[1],
+          tolerance.plus(),
+          tolerance.minus(),
           typed ? null : MeasureText.parse(said.value(), unit),
           rules(said.grade(), table.sizes()),
           typed ? values(said.values(), table.sizes()) : Map.of());
     } catch (IllegalArgumentException e) {
-      add(
-          line,
-          String.valueOf(e.getMessage()),
-          "a length, as in "
-              + (unit == MeasureUnit.INCH ? "23 7/16" : "59.5")
-              + ", in "
-              + unit.sign());
+      add(line, String.valueOf(e.getMessage()), MeasuredList.lengthForm(unit));
       return null;
     }
   }
@@ -212,24 +206,6 @@ final class Measurements {
       values.put(sizes.get(i), MeasureText.parse(typed.get(i), unit));
     }
     return values;
-  }
-
-  /** Plus and minus: one number for both, or each with its sign. */
-  private @Nullable BigDecimal[] tolerance(String text) {
-    if (text.isBlank()) {
-      return new @Nullable BigDecimal[] {null, null};
-    }
-    String[] parts = text.strip().split("(?<=[^ ]) +(?=[-+\u2212])");
-    BigDecimal first = MeasureText.parse(parts[0].replace("\u00b1", ""), unit);
-    if (parts.length == 1 && first.signum() >= 0 && !text.strip().startsWith("+")) {
-      return new BigDecimal[] {first, first};
-    }
-    BigDecimal second = parts.length == 2 ? MeasureText.parse(parts[1], unit) : null;
-    if (second == null || first.signum() < 0 || second.signum() > 0) {
-      throw new IllegalArgumentException(
-          "the tolerance '" + text.strip() + "', not as in 0.5 or +1 -0.5");
-    }
-    return new BigDecimal[] {first, second.negate()};
   }
 
   private void add(Line line, String found, String expected) {

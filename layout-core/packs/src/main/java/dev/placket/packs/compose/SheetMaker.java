@@ -41,6 +41,7 @@ final class SheetMaker {
   private final List<Rect> edges = new ArrayList<>();
   private final List<Rule> rules = new ArrayList<>();
   private final List<Rect> tints = new ArrayList<>();
+  private final List<Rect> blacks = new ArrayList<>();
   private final Map<String, SheetTexts.CellText> texts = new LinkedHashMap<>();
   private final Map<String, Rect> windows = new LinkedHashMap<>();
   private final Map<String, String> rowWindows = new LinkedHashMap<>();
@@ -76,7 +77,7 @@ final class SheetMaker {
     return new ComposedSheet(
         id,
         name,
-        new Page(sheet(name), cells, tints),
+        new Page(sheet(name), cells, tints, blacks),
         placed.items(),
         placed.ratios(),
         placed.trueSize(),
@@ -175,6 +176,7 @@ final class SheetMaker {
     edges.add(area);
     rules.addAll(piece.rules());
     tints.addAll(piece.tints());
+    blacks.addAll(piece.blacks());
     for (TablePiece.RowWindow row : piece.windows()) {
       String window = name + " " + row.flat();
       windows.put(window, row.box());

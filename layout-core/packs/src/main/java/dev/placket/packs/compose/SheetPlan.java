@@ -2,7 +2,6 @@ package dev.placket.packs.compose;
 
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.description.PackSheet;
-import dev.placket.packs.description.PackTable;
 import dev.placket.packs.page.SheetTexts;
 import dev.placket.packs.table.TablePiece;
 import dev.placket.packs.table.TableText;
@@ -49,17 +48,17 @@ record SheetPlan(
             (name, said) -> {
               String path = "sheets/" + id + "/tables/" + name;
               Rect area = frame.body().areas().get(name);
-              PackTable filled = tables.filled(said, path);
+              FilledTable filled = tables.filled(said, path);
               TableText text = filled == null ? null : tables.text(filled, path);
               if (filled != null) {
-                marks.check(filled, path);
+                marks.check(filled.table(), path);
               }
               if (area == null || filled == null || text == null) {
                 return;
               }
               texts.put(name, plain(text));
               List<TablePiece> pieces =
-                  tables.pieces(text, filled, name, area, frame.between(), path);
+                  tables.pieces(text, filled.table(), name, area, frame.between(), path);
               for (int i = 0; i < pieces.size(); i++) {
                 if (i == 0) {
                   first.put(name, pieces.get(0));

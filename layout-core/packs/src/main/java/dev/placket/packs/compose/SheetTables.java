@@ -1,6 +1,7 @@
 package dev.placket.packs.compose;
 
 import dev.placket.layout.units.Rect;
+import dev.placket.packs.description.CheckPart;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackTable;
@@ -30,6 +31,10 @@ final class SheetTables {
   private final Set<String> shrunk;
   private final int mostRows;
   private final @Nullable MeasuredList measured;
+  private final @Nullable CheckTables checks;
+
+  /** The sample that the tables of the sheet list; null for none. */
+  private final @Nullable String sample;
 
   SheetTables(
       Described described,
@@ -38,8 +43,12 @@ final class SheetTables {
       PackText text,
       Set<String> shrunk,
       int mostRows,
-      @Nullable MeasuredList measured) {
+      @Nullable MeasuredList measured,
+      @Nullable CheckTables checks,
+      @Nullable String sample) {
     this.measured = measured;
+    this.checks = checks;
+    this.sample = sample;
     this.described = described;
     this.files = files;
     this.lettering = lettering;
@@ -48,8 +57,35 @@ final class SheetTables {
     this.mostRows = mostRows;
   }
 
-  /** The table with the values of its file, or of its points; null where they cannot be read. */
-  @Nullable PackTable filled(PackTable table, String path) {
+  /**
+   * The table with the values of its file, of its points or of a check; null where they cannot be
+   * read.
+   */
+  @Nullable FilledTable filled(PackTable table, String path) {
+    CheckPart part = table.check();
+    if (part != null) {
+      return check(table, part, path + "/check");
+    }
+    PackTable filled = ofValues(table, path);
+    return filled == null ? null : FilledTable.of(filled);
+  }
+
+  private @Nullable FilledTable check(PackTable table, CheckPart part, String path) {
+    TextPosition place = described.places().of(path);
+    if (sample == null) {
+      described
+          .faults()
+          .add(place, "a table of a check on a sheet without check", "the sheet's key check");
+      return null;
+    }
+    if (checks == null || !checks.checks().containsKey(sample)) {
+      return null;
+    }
+    FilledTable filled = checks.filled(table, part, sample);
+    return few(filled.table().rows().size(), place) ? filled : null;
+  }
+
+  private @Nullable PackTable ofValues(PackTable table, String path) {
     if (!table.measures().isEmpty()) {
       return measures(table, path);
     }
@@ -118,7 +154,8 @@ final class SheetTables {
   }
 
   /** A table with its text; null where a value cannot be set. */
-  @Nullable TableText text(PackTable table, String path) {
+  @Nullable TableText text(FilledTable filled, String path) {
+    PackTable table = filled.table();
     List<TableText.Column> columns = new ArrayList<>();
     String sample = text.beside(Words.of(table.sample()), path + "/sample");
     boolean found = sample.isBlank();
@@ -161,6 +198,7 @@ final class SheetTables {
         ? new TableText(
             columns,
             rows,
+            filled.reversed(),
             Lettering.steps(rows.toString(), table.size(), table.least()),
             table.windowRow())
         : null;
@@ -202,7 +240,7 @@ final class SheetTables {
         if (n > 0 || laid.rows() == 0) {
           pieces.add(TablePiece.of(laid, from, from + n, name, room));
         } else {
-          pieces.add(new TablePiece(List.of(), List.of(), List.of(), List.of()));
+          pieces.add(TablePiece.NONE);
         }
         from += n;
         room = between;

@@ -32,6 +32,7 @@ import org.jspecify.annotations.Nullable;
  * @param lineWeights the widths at which outlines print, by the names of roles, or {@link
  *     #ALL_ROLES}; none for lines as they are drawn
  * @param measurements the points of measure; null for none
+ * @param samples what was sewn and measured; null for none
  * @param retired identifiers of earlier revisions that must not come back
  */
 public record Pack(
@@ -49,6 +50,7 @@ public record Pack(
     List<String> oneScale,
     Map<String, Length> lineWeights,
     @Nullable PackMeasurements measurements,
+    @Nullable PackSamples samples,
     List<String> retired) {
   /** What the first line of a description states. */
   public static final String FORMAT = "placket-pack/1";
@@ -97,6 +99,7 @@ public record Pack(
         List.of(),
         Map.of(),
         null,
+        null,
         List.of());
   }
 
@@ -127,6 +130,28 @@ public record Pack(
         oneScale,
         lineWeights,
         measurements,
+        samples,
+        retired);
+  }
+
+  /** This pack with other sheets. */
+  public Pack with(Map<String, PackSheet> others) {
+    return new Pack(
+        languages,
+        printed,
+        glossary,
+        fields,
+        paper,
+        margins,
+        fonts,
+        header,
+        foot,
+        others,
+        workbook,
+        oneScale,
+        lineWeights,
+        measurements,
+        samples,
         retired);
   }
 

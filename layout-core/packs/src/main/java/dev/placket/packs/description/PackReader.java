@@ -44,6 +44,7 @@ public final class PackReader {
           "one-scale",
           "line-weight",
           "measurements",
+          "samples",
           "retired");
   private static final List<String> ROLES =
       Arrays.stream(Role.values()).map(Spelled::word).toList();
@@ -153,6 +154,7 @@ public final class PackReader {
         values.oneOrMore(e.get("one-scale"), "scale groups"),
         lineWeights(e.get("line-weight")),
         new MeasurementsNode(values).list(e.get("measurements")),
+        new SamplesNode(values).samples(e.get("samples")),
         values.oneOrMore(e.get("retired"), "identifiers"));
   }
 

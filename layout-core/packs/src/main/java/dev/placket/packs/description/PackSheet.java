@@ -4,6 +4,7 @@ import dev.placket.layout.fit.LeadRule;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,9 @@ import org.jspecify.annotations.Nullable;
  * @param tables areas that hold a table, by name
  * @param windows areas that flats may use, by name
  * @param flats its flats by identifier, in the order in which details are read
+ * @param check the sample whose check it shows; null for none
+ * @param photographs the windows that the photographs of that sample may use; none to leave them
+ *     out
  * @param further whether details, swatches and the like that find no room go on over further sheets
  *     of the same kind
  * @param leaders how the leaders of callouts run
@@ -35,6 +39,8 @@ public record PackSheet(
     Map<String, PackTable> tables,
     Map<String, PackWindow> windows,
     Map<String, PackFlat> flats,
+    @Nullable String check,
+    List<String> photographs,
     boolean further,
     PackLeaders leaders,
     Set<LeadRule> rules,
@@ -46,6 +52,7 @@ public record PackSheet(
     tables = Pack.ordered(tables);
     windows = Pack.ordered(windows);
     flats = Pack.ordered(flats);
+    photographs = List.copyOf(photographs);
   }
 
   /** A sheet of windows and flats. */
@@ -60,6 +67,8 @@ public record PackSheet(
         Map.of(),
         windows,
         flats,
+        null,
+        List.of(),
         false,
         PackLeaders.AUTO,
         LeadRule.ALL,
@@ -69,7 +78,40 @@ public record PackSheet(
 
   PackSheet on(@Nullable PaperSize other) {
     return new PackSheet(
-        name, other, margins, grid, cells, tables, windows, flats, further, leaders, rules, gap,
+        name,
+        other,
+        margins,
+        grid,
+        cells,
+        tables,
+        windows,
+        flats,
+        check,
+        photographs,
+        further,
+        leaders,
+        rules,
+        gap,
+        clearance);
+  }
+
+  /** This sheet with other flats. */
+  public PackSheet with(Map<String, PackFlat> others) {
+    return new PackSheet(
+        name,
+        paper,
+        margins,
+        grid,
+        cells,
+        tables,
+        windows,
+        others,
+        check,
+        photographs,
+        further,
+        leaders,
+        rules,
+        gap,
         clearance);
   }
 }

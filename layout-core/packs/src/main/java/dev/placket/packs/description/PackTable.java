@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param csv a file of comma-separated values beside the description, or null
  * @param measures codes of the points of measure that it lists, or {@code all}; none where it has
  *     columns and rows, or a file, of its own
+ * @param check what it lists of the sample of its sheet; null where it is another table
  * @param sample the heading of the column of the sample size, which is set strong; blank for none
  * @param size the height of capitals of its values
  * @param least the height of capitals down to which they may shrink
@@ -23,6 +24,7 @@ public record PackTable(
     List<List<Words>> rows,
     @Nullable String csv,
     List<String> measures,
+    @Nullable CheckPart check,
     String sample,
     Length size,
     Length least,
@@ -40,7 +42,15 @@ public record PackTable(
   /** A table of usual lettering. */
   public static PackTable of(List<PackColumn> columns, List<List<Words>> rows) {
     return new PackTable(
-        columns, rows, null, List.of(), "", Lettering.VALUE, Lettering.CAPTION, USUAL_WINDOW_ROW);
+        columns,
+        rows,
+        null,
+        List.of(),
+        null,
+        "",
+        Lettering.VALUE,
+        Lettering.CAPTION,
+        USUAL_WINDOW_ROW);
   }
 
   /** This table with a sample size, where it states none. */
@@ -50,6 +60,7 @@ public record PackTable(
         rows,
         csv,
         measures,
+        check,
         sample.isBlank() ? size : sample,
         this.size,
         least,
@@ -58,6 +69,6 @@ public record PackTable(
 
   /** This table with columns and rows that were read from its file. */
   public PackTable with(List<PackColumn> read, List<List<Words>> values) {
-    return new PackTable(read, values, csv, measures, sample, size, least, windowRow);
+    return new PackTable(read, values, csv, measures, check, sample, size, least, windowRow);
   }
 }

@@ -59,6 +59,7 @@ public final class PackWriter {
     m.put("one-scale", pack.oneScale());
     lineWeights(pack, m);
     put(m, "measurements", pack.measurements(), PackWriter::measurements);
+    put(m, "samples", pack.samples(), PackWriter::samples);
     m.put("retired", pack.retired());
     return m;
   }
@@ -102,6 +103,10 @@ public final class PackWriter {
     m.put("tables", each(s.tables(), PackWriter::table));
     m.put("windows", each(s.windows(), PackWriter::window));
     m.put("flats", each(s.flats(), PackWriter::flat));
+    put(m, "check", s.check(), c -> c);
+    if (!s.photographs().isEmpty()) {
+      m.put("photographs", s.photographs());
+    }
     if (s.further()) {
       m.put("further", true);
     }
@@ -160,15 +165,17 @@ public final class PackWriter {
 
   private static Map<String, Object> table(PackTable t) {
     Map<String, Object> m = new LinkedHashMap<>();
+    boolean made = !t.measures().isEmpty() || t.check() != null;
+    put(m, "check", t.check(), Spelled::word);
     if (!t.measures().isEmpty()) {
       m.put("measures", t.measures());
-    } else {
+    } else if (!made) {
       m.put("columns", t.columns().stream().map(PackWriter::column).toList());
     }
-    if (t.measures().isEmpty() && t.csv() == null) {
+    if (!made && t.csv() == null) {
       m.put(
           "rows", t.rows().stream().map(r -> r.stream().map(PackWriter::words).toList()).toList());
-    } else if (t.measures().isEmpty()) {
+    } else if (!made) {
       m.put("csv", t.csv());
     }
     m.put("sample", t.sample());
@@ -213,6 +220,34 @@ public final class PackWriter {
       m.put("grade", one == null || p.grade().size() > 1 ? rules(p.grade()) : one);
     }
     m.put("values", p.values());
+    return m;
+  }
+
+  private static Map<String, Object> samples(PackSamples samples) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("files", samples.files().stream().map(PackWriter::source).toList());
+    m.put("checks", each(samples.checks(), PackWriter::check));
+    return m;
+  }
+
+  private static Object source(PackSamples.Source source) {
+    return source.ranges().isEmpty()
+        ? source.file()
+        : Map.of("workbook", source.file(), "range", source.ranges());
+  }
+
+  private static Map<String, Object> check(PackSamples.Check c) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("stage", words(c.stage()));
+    m.put("round", c.round());
+    m.put("colour", words(c.colour()));
+    m.put("received", c.received());
+    m.put("measured", c.measured());
+    put(m, "wash", c.wash(), Spelled::word);
+    m.put("substitutions", words(c.substitutions()));
+    put(m, "verdict", c.verdict(), Spelled::word);
+    m.put("by", c.by());
+    m.put("sizes", c.sizes());
     return m;
   }
 

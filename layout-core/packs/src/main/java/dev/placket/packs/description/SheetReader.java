@@ -29,6 +29,8 @@ final class SheetReader {
           "tables",
           "windows",
           "flats",
+          "check",
+          "photographs",
           "further",
           "leaders",
           "rules",
@@ -61,6 +63,10 @@ final class SheetReader {
     this.flats = new FlatReader(values);
   }
 
+  private @Nullable String check(@Nullable PackNode node) {
+    return node == null ? null : values.text(node, "");
+  }
+
   PackSheet sheet(String id, PackNode node) {
     Entries e = new Entries(node, "sheet " + id, SHEET, values.faults());
     PackNode paper = e.get("paper");
@@ -74,6 +80,8 @@ final class SheetReader {
         values.named(e.get("tables"), "a table", tables::table),
         values.named(e.get("windows"), "a window", this::window),
         values.named(e.get("flats"), "a flat", flats::flat),
+        check(e.get("check")),
+        values.oneOrMore(e.get("photographs"), "windows"),
         values.flag(e.get("further"), false),
         leaders(e.get("leaders")),
         rules(e.get("rules")),

@@ -9,11 +9,14 @@ import org.jspecify.annotations.Nullable;
 /** Reads a table. */
 final class TableReader {
   private static final List<String> KEYS =
-      List.of("columns", "rows", "csv", "measures", "sample", "size", "least", "window-row");
+      List.of(
+          "columns", "rows", "csv", "measures", "check", "sample", "size", "least", "window-row");
   private static final List<String> COLUMN =
       List.of("heading", "width", "align", "windows", "marks");
   private static final Map<String, PackColumn.Align> ALIGNS =
       Spelled.words(PackColumn.Align.values());
+
+  private static final Map<String, CheckPart> PARTS = Spelled.words(CheckPart.values());
 
   private final NodeValues values;
 
@@ -26,26 +29,28 @@ final class TableReader {
     PackNode rows = e.get("rows");
     PackNode csv = e.get("csv");
     PackNode measures = e.get("measures");
-    if (measures == null && (rows == null) == (csv == null)) {
+    PackNode check = e.get("check");
+    boolean made = measures != null || check != null;
+    if (!made && (rows == null) == (csv == null)) {
       values
           .faults()
           .add(
               node.mark(),
               "table " + name + (rows == null ? " without rows" : " with both rows and csv"),
               "either rows or csv");
-    } else if (measures != null && (rows != null || csv != null || e.get("columns") != null)) {
+    } else if (measures != null && check != null) {
+      values.faults().add(node.mark(), "table " + name + " with both measures and check", "either");
+    } else if (made && (rows != null || csv != null || e.get("columns") != null)) {
       values
           .faults()
           .add(
               node.mark(),
-              "table " + name + " with both measures and values of its own",
-              "measures alone");
+              "table " + name + " with values of its own beside measures or check",
+              "measures or check alone");
     }
     List<PackColumn> columns =
         values.list(
-            csv == null && measures == null ? e.need("columns") : e.get("columns"),
-            "columns",
-            this::column);
+            csv == null && !made ? e.need("columns") : e.get("columns"), "columns", this::column);
     List<List<Words>> read = values.list(rows, "rows, each a list of values", n -> row(n, columns));
     Length size = values.choice(e.get("size"), SheetReader.HEIGHTS, "the height of capitals");
     Length least = values.choice(e.get("least"), SheetReader.HEIGHTS, "the height of capitals");
@@ -55,6 +60,7 @@ final class TableReader {
         read,
         csv == null ? null : values.text(csv, ""),
         values.oneOrMore(measures, "codes of points of measure, or all"),
+        values.choice(check, PARTS, "the table of a check"),
         values.text(e.get("sample"), ""),
         size == null ? Lettering.VALUE : size,
         least == null ? Lettering.CAPTION : least,

@@ -1,11 +1,14 @@
 package dev.placket.packs.issue;
 
+import dev.placket.packs.compose.SamplePhotographs;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.Pack;
 import dev.placket.packs.description.PackFlat;
 import dev.placket.packs.description.PackMeasurements;
+import dev.placket.packs.description.PackSamples;
 import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.PackTable;
+import dev.placket.packs.description.RangeReader;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
@@ -30,9 +33,10 @@ final class InputFiles {
   /**
    * SHA-256 of the description and of each file that it names, by its path beside it.
    *
+   * @param ranges reads ranges of workbooks
    * @throws Refusal if one cannot be read
    */
-  static Map<String, String> digests(Described described) throws Refusal {
+  static Map<String, String> digests(Described described, RangeReader ranges) throws Refusal {
     InputFiles all = new InputFiles(described);
     Pack pack = described.pack();
     all.add(String.valueOf(described.file().getFileName()));
@@ -44,6 +48,15 @@ final class InputFiles {
     if (measures != null) {
       all.add(measures.csv());
       all.add(measures.workbook());
+    }
+    PackSamples samples = pack.samples();
+    if (samples != null) {
+      for (PackSamples.Source source : samples.files()) {
+        all.add(source.file());
+      }
+      for (String photograph : SamplePhotographs.files(described, ranges)) {
+        all.add(photograph);
+      }
     }
     for (PackSheet sheet : pack.sheets().values()) {
       for (PackTable table : sheet.tables().values()) {

@@ -45,7 +45,7 @@ public record PackIssue(Described described, Path root, String made) {
    */
   public Issued issue(@Nullable PaperChoice paper, RunOptions how) throws Refusal {
     IssueName name = IssueName.of(described, fields());
-    Map<String, String> inputs = InputFiles.digests(described);
+    Map<String, String> inputs = InputFiles.digests(described, how.ranges());
     List<IssueFolder.Found> earlier = IssueFolder.of(root, name.style());
     Path folder = root.resolve(name.stem());
     for (IssueFolder.Found each : earlier) {

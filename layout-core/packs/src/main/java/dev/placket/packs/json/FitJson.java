@@ -94,6 +94,9 @@ public final class FitJson {
     MeasureList measures = facts.measures();
     if (measures != null) {
       MeasuresJson.write(json, measures);
+      if (!facts.samples().isEmpty()) {
+        SamplesJson.write(json, measures, facts.samples());
+      }
     }
     densityTargets(targets);
     if (!files.isEmpty()) {

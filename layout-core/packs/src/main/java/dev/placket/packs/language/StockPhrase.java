@@ -111,7 +111,77 @@ public enum StockPhrase {
   /** In a box for an approval. */
   BY("by"),
   /** In a box for an approval. */
-  ON("date");
+  ON("date"),
+  /** Heading over asked values. */
+  ASKED("Asked"),
+  /** Heading over the buyer's own values. */
+  OURS("Ours"),
+  /** Heading over measured less asked. */
+  DIFFERENCE("Difference"),
+  /** Heading over how points stand against the round before. */
+  TREND("Trend"),
+  /** A trend. */
+  IN_AGAIN("in again"),
+  /** A trend. */
+  NOW_OUT("now out"),
+  /** A trend. */
+  STILL_OUT("still out"),
+  /** Heading over values that are asked from now on. */
+  REVISED("Revised"),
+  /** Heading over what is decided on a point. */
+  DECISION("Decision"),
+  /** Heading over comments. */
+  COMMENT("Comment"),
+  /** Heading over the numbers of comments. */
+  NUMBER("No."),
+  /** Heading over the round in which a comment was made. */
+  SINCE("Since"),
+  /** Heading over who acts on a comment. */
+  ACTION("Action by"),
+  /** Heading over open and closed. */
+  STATE("State"),
+  /** Of a comment. */
+  OPEN("open"),
+  /** Of a comment. */
+  CLOSED("closed"),
+  /** Of a comment of an earlier round. */
+  STILL_OPEN("still open"),
+  /** Heading: the number of a sample. */
+  ROUND("Round"),
+  /** Heading. */
+  COLOUR("Colour"),
+  /** Heading: a date. */
+  RECEIVED("Received"),
+  /** Heading: a date. */
+  MEASURED_ON("Measured on"),
+  /** Heading. */
+  WASH("Wash"),
+  /** When a sample was measured. */
+  BEFORE_WASH("before wash"),
+  /** When a sample was measured. */
+  AFTER_WASH("after wash"),
+  /** Heading over what is not as it was asked for. */
+  SUBSTITUTIONS("Substitutions"),
+  /** Heading over the decision on a sample. */
+  VERDICT("Verdict"),
+  /** A decision. */
+  APPROVED_WITH_COMMENTS("Approved with comments"),
+  /** A decision. */
+  RESUBMIT("Resubmit"),
+  /** Heading: a name. */
+  CHECKED_BY("Checked by"),
+  /** Heading. */
+  SIZE("Size"),
+  /** Heading over a number of points. */
+  POINTS_MEASURED("Points measured"),
+  /** Heading over a number of points. */
+  WITHIN_TOLERANCE("Within tolerance"),
+  /** Heading over a number of points. */
+  OUT_OF_TOLERANCE("Out of tolerance"),
+  /** Heading over a number of points. */
+  NO_TOLERANCE("No tolerance"),
+  /** Heading over a number of points. */
+  NOT_MEASURED("Not measured");
 
   private final String english;
 

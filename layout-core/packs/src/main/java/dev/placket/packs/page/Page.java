@@ -12,8 +12,9 @@ import java.util.List;
  * @param sheet the ruled page as the library sees it
  * @param cells its labelled cells, in reading order
  * @param tints what is laid under the text, in points on the sheet
+ * @param blacks what is laid under text in white
  */
-public record Page(Sheet sheet, List<Cell> cells, List<Rect> tints) {
+public record Page(Sheet sheet, List<Cell> cells, List<Rect> tints, List<Rect> blacks) {
   /** The grey of a tint, 0 black to 1 white: lighter than a tenth of black. */
   public static final double TINT = 0.93;
 
@@ -21,6 +22,7 @@ public record Page(Sheet sheet, List<Cell> cells, List<Rect> tints) {
   public Page {
     cells = List.copyOf(cells);
     tints = List.copyOf(tints);
+    blacks = List.copyOf(blacks);
   }
 
   /** The cells as the solver knows them: names and boxes. */

@@ -84,6 +84,9 @@ final class PagePicture {
       g.fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()));
     }
     g.setColor(Color.BLACK);
+    for (Rect b : page.blacks()) {
+      g.fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()));
+    }
     page.sheet().rules().forEach(this::line);
     Path2D letters = new Path2D.Double();
     page.cells().forEach(c -> text(c.runs(), letters));
@@ -124,13 +127,19 @@ final class PagePicture {
   private void text(List<TextRun> runs, Path2D all) {
     for (TextRun run : runs) {
       Path2D outline = run.outline();
-      all.append(outline, false);
+      g.setColor(run.white() ? Color.WHITE : Color.BLACK);
+      if (run.white()) {
+        g.fill(outline);
+      } else {
+        all.append(outline, false);
+      }
       if (run.strong()) {
         g.setStroke(
             new BasicStroke(PdfPage.strongLine(run), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
         g.draw(outline);
       }
     }
+    g.setColor(Color.BLACK);
   }
 
   private void draw(Inked flat) throws PictureException {

@@ -61,7 +61,8 @@ final class PdfPage {
     tags.open(page);
     try (PDPageContentStream out = new PDPageContentStream(document, page)) {
       out.beginMarkedContent(COSName.ARTIFACT);
-      tint(out, content.tints());
+      ground(out, content.tints(), (float) Page.TINT);
+      ground(out, content.blacks(), 0f);
       content.sheet().rules().forEach(r -> line(out, r));
       out.endMarkedContent();
       for (Cell cell : content.cells()) {
@@ -147,12 +148,12 @@ final class PdfPage {
     }
   }
 
-  private void tint(PDPageContentStream out, List<Rect> tints) throws IOException {
-    if (tints.isEmpty()) {
+  private void ground(PDPageContentStream out, List<Rect> boxes, float grey) throws IOException {
+    if (boxes.isEmpty()) {
       return;
     }
-    out.setNonStrokingColor((float) Page.TINT);
-    for (Rect b : tints) {
+    out.setNonStrokingColor(grey);
+    for (Rect b : boxes) {
       out.addRect((float) b.left(), up(b.bottom()), (float) b.width(), (float) b.height());
       out.fill();
     }
@@ -168,7 +169,13 @@ final class PdfPage {
     out.beginText();
     double x = 0;
     double y = 0;
+    boolean white = false;
     for (TextRun run : runs) {
+      if (run.white() != white) {
+        white = run.white();
+        out.setNonStrokingColor(white ? 1f : 0f);
+        out.setStrokingColor(white ? 1f : 0f);
+      }
       float em = (float) (run.capitalHeight().pt() / run.face().capitals());
       out.setFont(fonts.of(run.face()), em);
       out.setRenderingMode(run.strong() ? RenderingMode.FILL_STROKE : RenderingMode.FILL);

@@ -1,8 +1,10 @@
 package dev.placket.packs.report;
 
 import dev.placket.packs.measure.MeasureList;
+import dev.placket.packs.sample.SampleCheck;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -11,15 +13,18 @@ import org.jspecify.annotations.Nullable;
  *
  * @param fields the header's values by their names, as in {@code style-number}
  * @param measures the points of measure; null for none
+ * @param samples what was sewn, judged by them, in the order of the rounds
  */
-public record PackFacts(Map<String, String> fields, @Nullable MeasureList measures) {
-  /** Copies the map. */
+public record PackFacts(
+    Map<String, String> fields, @Nullable MeasureList measures, List<SampleCheck> samples) {
+  /** Copies the collections. */
   public PackFacts {
+    samples = List.copyOf(samples);
     fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
   }
 
   /** Without points of measure. */
   public static PackFacts of(Map<String, String> fields) {
-    return new PackFacts(fields, null);
+    return new PackFacts(fields, null, List.of());
   }
 }

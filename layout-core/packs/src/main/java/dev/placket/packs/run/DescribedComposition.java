@@ -57,7 +57,7 @@ record DescribedComposition(Described described, Composer composer, ComposedPack
 
   @Override
   public PackFacts facts() {
-    return new PackFacts(pack.fields(), composer.measures());
+    return new PackFacts(pack.fields(), composer.measures(), composer.checks());
   }
 
   @Override

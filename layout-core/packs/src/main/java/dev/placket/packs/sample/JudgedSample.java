@@ -59,7 +59,7 @@ public record JudgedSample(String sample, String size, List<JudgedPoint> points)
     for (GradedPoint point : list.points()) {
       String code = point.point().code();
       AskedValue asked = stood.getOrDefault(code, AskedValue.of(point, size));
-      SampleValue value = byCode.getOrDefault(code, new SampleValue(code, null, null, null));
+      SampleValue value = byCode.getOrDefault(code, SampleValue.of(code, null, null));
       Verdict verdict = Verdict.of(value.measured(), asked);
       points.add(new JudgedPoint(asked, value, Trend.of(earlier(code, size, before), verdict)));
     }

@@ -173,7 +173,12 @@ public final class TableLayout {
       boolean strong = table.columns().get(column).strong();
       runs.addAll(lettering.line(line, left + lineLeft(column, line), base, step, strong));
     }
-    return runs;
+    return isReversed(row, column) ? runs.stream().map(TextRun::reversed).toList() : runs;
+  }
+
+  /** Whether a value is set in white on black. */
+  boolean isReversed(int row, int column) {
+    return table.reversed().contains(new TableText.At(row, column));
   }
 
   private double lineLeft(int column, String line) {

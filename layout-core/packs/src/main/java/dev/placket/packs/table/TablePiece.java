@@ -14,12 +14,24 @@ import java.util.List;
  * @param cells its text as labelled cells, windows left out
  * @param rules the lines between its columns and rows
  * @param tints what is laid under the column of the sample size
+ * @param blacks what is laid under values in white
  * @param windows the windows of its rows
  */
 public record TablePiece(
-    List<Cell> cells, List<Rule> rules, List<Rect> tints, List<RowWindow> windows) {
+    List<Cell> cells,
+    List<Rule> rules,
+    List<Rect> tints,
+    List<Rect> blacks,
+    List<RowWindow> windows) {
+  /** Without rows. */
+  public static final TablePiece NONE =
+      new TablePiece(List.of(), List.of(), List.of(), List.of(), List.of());
+
   /** The width of lines between rows and columns. */
   public static final Length LINE = Length.mm(0.18);
+
+  /** From a rule to what is laid under a value in white, so that two of them stay apart. */
+  private static final Length LIGHT = Length.mm(0.4);
 
   /**
    * A window in a row.
@@ -34,6 +46,7 @@ public record TablePiece(
     cells = List.copyOf(cells);
     rules = List.copyOf(rules);
     tints = List.copyOf(tints);
+    blacks = List.copyOf(blacks);
     windows = List.copyOf(windows);
   }
 
@@ -89,7 +102,7 @@ public record TablePiece(
         }
       }
       text(begin, columns);
-      return new TablePiece(cells, rules(), tints, windows());
+      return new TablePiece(cells, rules(), tints, blacks(), windows());
     }
 
     private double bottom() {
@@ -137,6 +150,23 @@ public record TablePiece(
         }
       }
       return rules;
+    }
+
+    private List<Rect> blacks() {
+      List<Rect> blacks = new ArrayList<>();
+      for (int i = 1; i < tops.size() - 1; i++) {
+        for (int c = 0; c < edges.size() - 1; c++) {
+          if (laid.isReversed(from + i - 1, c)) {
+            blacks.add(
+                new Rect(
+                    edges.get(c) + LIGHT.pt(),
+                    tops.get(i) + LIGHT.pt(),
+                    edges.get(c + 1) - LIGHT.pt(),
+                    tops.get(i + 1) - LIGHT.pt()));
+          }
+        }
+      }
+      return blacks;
     }
 
     private List<RowWindow> windows() {

@@ -4,6 +4,7 @@ import dev.placket.layout.sheet.GridTrack;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.description.PackColumn.Align;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,11 +12,24 @@ import org.jspecify.annotations.Nullable;
  *
  * @param columns its columns
  * @param rows its values; as many in each row as there are columns
+ * @param reversed the values that are set in white on black
  * @param steps heights of capitals to try for the values, the preferred first
  * @param windowRow the height of rows that hold a window
  */
 public record TableText(
-    List<Column> columns, List<List<String>> rows, List<Length> steps, Length windowRow) {
+    List<Column> columns,
+    List<List<String>> rows,
+    Set<At> reversed,
+    List<Length> steps,
+    Length windowRow) {
+  /**
+   * Where a value stands.
+   *
+   * @param row from 0, headings left out
+   * @param column from 0
+   */
+  public record At(int row, int column) {}
+
   /**
    * A column.
    *
@@ -36,6 +50,7 @@ public record TableText(
   public TableText {
     columns = List.copyOf(columns);
     rows = rows.stream().map(List::copyOf).toList();
+    reversed = Set.copyOf(reversed);
     steps = List.copyOf(steps);
   }
 

@@ -97,7 +97,7 @@ public final class Lettering {
       boolean mark = LanguageMarks.isMark(c);
       Typeface face = mark ? current : face(c);
       if ((mark || face != current) && !piece.isEmpty()) {
-        runs.add(new TextRun(piece.toString(), x, base, height, current, strong, language));
+        runs.add(new TextRun(piece.toString(), x, base, height, current, strong, false, language));
         x += width(piece.toString(), height);
         piece.setLength(0);
       }
@@ -109,7 +109,7 @@ public final class Lettering {
       }
     }
     if (!piece.isEmpty()) {
-      runs.add(new TextRun(piece.toString(), x, base, height, current, strong, language));
+      runs.add(new TextRun(piece.toString(), x, base, height, current, strong, false, language));
     }
     return runs;
   }

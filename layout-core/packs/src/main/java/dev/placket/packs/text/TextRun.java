@@ -13,6 +13,7 @@ import java.awt.geom.Path2D;
  * @param capitalHeight how high its capitals are
  * @param face the typeface that has all its characters
  * @param strong whether its strokes are thickened
+ * @param white whether it is white, on a black ground, not black
  * @param language its language by its number in the pack; 0 for the leading one
  */
 public record TextRun(
@@ -22,7 +23,13 @@ public record TextRun(
     Length capitalHeight,
     Typeface face,
     boolean strong,
+    boolean white,
     int language) {
+  /** This piece in white, with thickened strokes, which a black ground closes up. */
+  public TextRun reversed() {
+    return new TextRun(text, left, baseline, capitalHeight, face, true, true, language);
+  }
+
   /**
    * The outlines of its letters where they stand, in points from the sheet's top left corner, y
    * down: one shape, since that is filled sooner than many.

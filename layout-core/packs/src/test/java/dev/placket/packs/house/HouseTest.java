@@ -32,10 +32,12 @@ class HouseTest {
           Map.entry("language", Set.of("refusal", "table", "text")),
           Map.entry("flats", Set.of("callouts", "dimensions", "language", "refusal", "text")),
           Map.entry("placed", Set.of("callouts", "dimensions", "flats", "page", "refusal", "text")),
-          Map.entry("description", Set.of("refusal", "text")),
+          Map.entry("description", Set.of("refusal", "sample", "text")),
           Map.entry("measure", Set.of()),
           Map.entry("sample", Set.of("measure")),
-          Map.entry("issue", Set.of("description", "json", "output", "refusal", "report", "run")),
+          Map.entry(
+              "issue",
+              Set.of("compose", "description", "json", "output", "refusal", "report", "run")),
           Map.entry("table", Set.of("refusal", "text", "description")),
           Map.entry(
               "folder", Set.of("description", "flats", "language", "page", "refusal", "text")),
@@ -52,9 +54,10 @@ class HouseTest {
                   "output",
                   "page",
                   "refusal",
+                  "sample",
                   "table",
                   "text")),
-          Map.entry("report", Set.of("flats", "measure", "placed", "refusal", "text")),
+          Map.entry("report", Set.of("flats", "measure", "placed", "refusal", "sample", "text")),
           Map.entry(
               "json",
               Set.of(
@@ -66,6 +69,7 @@ class HouseTest {
                   "placed",
                   "refusal",
                   "report",
+                  "sample",
                   "text")),
           Map.entry(
               "run",

@@ -55,7 +55,7 @@ class JudgedSampleTest {
     List<SampleValue> values = new ArrayList<>();
     for (String line : lines) {
       String[] f = line.split(";", -1);
-      values.add(new SampleValue(f[0], length(f[1], unit), length(f[2], unit), null));
+      values.add(SampleValue.of(f[0], length(f[1], unit), length(f[2], unit)));
     }
     return values;
   }
@@ -233,7 +233,7 @@ class JudgedSampleTest {
     BigDecimal limit = hundredths.multiply(BigDecimal.valueOf(tolerance));
     AskedValue asked = new AskedValue(new BigDecimal(500), limit, limit);
     BigDecimal measured = asked.value().add(hundredths.multiply(BigDecimal.valueOf(difference)));
-    SampleValue value = new SampleValue("A", null, measured, null);
+    SampleValue value = SampleValue.of("A", null, measured);
     JudgedPoint point = new JudgedPoint(asked, value, Trend.NONE);
     String text = point.differenceText(rounding);
     BigDecimal printed = MeasureText.parse(text, rounding.unit());
