@@ -4,7 +4,9 @@ module dev.placket.workbooks {
   requires transitive dev.placket.packs;
   requires com.fasterxml.jackson.core;
   requires java.xml;
+  requires org.dhatim.fastexcel;
 
+  exports dev.placket.workbooks.form;
   exports dev.placket.workbooks.parts;
   exports dev.placket.workbooks.place;
   exports dev.placket.workbooks.refusal;

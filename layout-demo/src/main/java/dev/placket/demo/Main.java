@@ -102,6 +102,8 @@ public final class Main {
     known.put("fit", () -> new FitCommand(out, err, terminal));
     known.put("probe", () -> new ProbeCommand(out, err));
     known.put("starter", () -> new StarterCommand(out, err));
+    known.put("form", () -> new FormCommand(out, err));
+    known.put("revise", () -> new ReviseCommand(out, err));
     known.put("number", () -> new NumberCommand(out, err));
     known.put("issue", () -> new IssueCommand(out, err));
     known.put("compare", () -> new ChangesCommand(out, err));

@@ -29,7 +29,7 @@ class ManualTest {
     String page = Files.readString(dir.resolve("placket.1")).replace("\\-", "-");
     String completion = Files.readString(dir.resolve("placket-completion"));
     CommandLine line = Main.line(System.out, System.err);
-    assertEquals(7, line.getSubcommands().size());
+    assertEquals(9, line.getSubcommands().size());
     for (CommandLine command : line.getSubcommands().values()) {
       String name = command.getCommandName();
       assertTrue(page.contains(".SS " + name + "\n"), name);

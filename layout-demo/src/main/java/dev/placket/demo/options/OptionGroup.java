@@ -31,7 +31,16 @@ public enum OptionGroup {
       "--warn-lettering",
       "--warn-gap"),
   /** What is written and printed, and where. */
-  OUTPUT("Output", "--out", "--overwrite", "--check", "--max-size", "--units", "--json", "--quiet"),
+  OUTPUT(
+      "Output",
+      "--out",
+      "--overwrite",
+      "--check",
+      "--write",
+      "--max-size",
+      "--units",
+      "--json",
+      "--quiet"),
   /** Placing onto a workbook. */
   WORKBOOKS("Workbooks", "--onto", "--worksheet", "--window", "--labelled", "--tolerance"),
   /** What is refused as too large. */

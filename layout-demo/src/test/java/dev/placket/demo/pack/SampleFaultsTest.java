@@ -34,7 +34,7 @@ class SampleFaultsTest {
         "fit-1,M,,,,,,,,Loose hem,one,,|line 2, column number: 'one'",
         "fit-1,M,,,,,,,,,7,,|line 2, column comment: no text for the new number 7",
         "fit-1,M,,,,,,,,Loose hem,7,,done|line 2, column state: the state 'done'",
-        "fit-1,M,,,,,,,,,,,|line 2, column point: neither a point, a comment nor a photograph",
+        "fit-1,M,,,,,50,,,,,,|line 2, column point: neither a point, a comment nor a photograph",
         "`fit-1,M,A,,,,50,,,,,,\nfit-1,M,A,,,,51,,,,,,`|line 3, column point: values of A again",
         "`set,S,A,,,,48,,,,,,\nset,L,A,,,,52,,,,,,\nset,,A,,,,50,,,,,,`|line 4, column size: no size",
         "`fit-1,M,,,,,,,,Loose,7,,\nfit-1,M,,,,,,,,Tight,7,,`|line 3, column number: the number 7 again",

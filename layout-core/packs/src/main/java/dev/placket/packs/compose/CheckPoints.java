@@ -38,7 +38,7 @@ final class CheckPoints {
   private final Rounding rounding;
   private final List<Round> earlier;
   private final SampleCheck check;
-  private final boolean blank;
+  private final boolean form;
   private final List<Column> columns = new ArrayList<>();
 
   /**
@@ -58,7 +58,7 @@ final class CheckPoints {
     this.rounding = list.shown().get(0);
     this.earlier = rounds.subList(0, rounds.size() - 1);
     this.check = check;
-    this.blank = check.isBlank();
+    this.form = check.isForm();
   }
 
   FilledTable filled(PackTable said) {
@@ -130,14 +130,14 @@ final class CheckPoints {
     boolean both =
         size.points().stream().anyMatch(p -> p.value().factory() != null)
             && size.points().stream().anyMatch(p -> p.value().ours() != null);
-    if (both || blank) {
+    if (both || form) {
       values(StockPhrase.FACTORY, more, size, SampleValue::factory);
       values(StockPhrase.OURS, more, size, SampleValue::ours);
     } else {
       boolean ours = size.points().stream().anyMatch(p -> p.value().ours() != null);
       values(ours ? StockPhrase.OURS : StockPhrase.FACTORY, more, size, SampleValue::measured);
     }
-    difference(list.heading(StockPhrase.DIFFERENCE, more), size, blank ? TO_WRITE : null);
+    difference(list.heading(StockPhrase.DIFFERENCE, more), size, form ? TO_WRITE : null);
     for (Round round : earlier) {
       before(round, size.size())
           .filter(s -> s.points().stream().anyMatch(p -> p.value().measured() != null))
@@ -146,7 +146,7 @@ final class CheckPoints {
     if (size.points().stream().anyMatch(p -> word(p.trend()) != null)) {
       add(StockPhrase.TREND, more, null, Align.LEFT, p -> trend(size.points().get(p)));
     }
-    if (blank || size.points().stream().anyMatch(p -> p.value().revised() != null)) {
+    if (form || size.points().stream().anyMatch(p -> p.value().revised() != null)) {
       values(StockPhrase.REVISED, more, size, SampleValue::revised);
     }
   }
@@ -169,7 +169,7 @@ final class CheckPoints {
     add(
         heading,
         more,
-        blank ? TO_WRITE : null,
+        form ? TO_WRITE : null,
         align(),
         p -> length(value.apply(size.points().get(p).value())));
   }
@@ -206,15 +206,15 @@ final class CheckPoints {
 
   /** Decisions, comments and the numbers of comments. */
   private void remarks() {
-    if (blank || has(this::decision)) {
+    if (form || has(this::decision)) {
       add(
           StockPhrase.DECISION,
           "",
-          blank ? new GridTrack.Fixed(Length.mm(26)) : null,
+          form ? new GridTrack.Fixed(Length.mm(26)) : null,
           Align.LEFT,
           this::decision);
     }
-    if (blank || has(this::comment)) {
+    if (form || has(this::comment)) {
       add(StockPhrase.COMMENT, "", SHARE, Align.LEFT, this::comment);
     }
     if (has(this::numbers)) {

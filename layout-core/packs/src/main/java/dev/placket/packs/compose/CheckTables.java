@@ -25,14 +25,14 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The tables of the check of a sample. In a blank, columns are empty and wide enough to write in.
+ * The tables of the check of a sample. In a form, columns are empty and wide enough to write in.
  *
  * @param list the points of measure
  * @param samples what the description states of the samples
  * @param checks the checks by the names of their samples, in order
  */
 record CheckTables(MeasuredList list, PackSamples samples, Map<String, SampleCheck> checks) {
-  /** Empty rows under the comments of a blank. */
+  /** Empty rows under the comments of a form. */
   private static final int ROWS_TO_WRITE = 4;
 
   private static final GridTrack SHARE = new GridTrack.Share(1);
@@ -120,7 +120,7 @@ record CheckTables(MeasuredList list, PackSamples samples, Map<String, SampleChe
             column(StockPhrase.OUT_OF_TOLERANCE, PackColumn.Align.RIGHT),
             column(StockPhrase.NO_TOLERANCE, PackColumn.Align.RIGHT),
             column(StockPhrase.NOT_MEASURED, PackColumn.Align.RIGHT));
-    boolean blank = check.isBlank();
+    boolean form = check.isForm();
     List<List<Words>> rows = new ArrayList<>();
     Set<TableText.At> reversed = new HashSet<>();
     for (JudgedSample size : check.sizes()) {
@@ -131,17 +131,17 @@ record CheckTables(MeasuredList list, PackSamples samples, Map<String, SampleChe
       rows.add(
           List.of(
               Words.of(size.size()),
-              number(blank, size.points().size() - not),
-              number(blank, size.count(Verdict.WITHIN)),
-              number(blank, size.out()),
-              number(blank, size.count(Verdict.NO_TOLERANCE)),
-              number(blank, not)));
+              number(form, size.points().size() - not),
+              number(form, size.count(Verdict.WITHIN)),
+              number(form, size.out()),
+              number(form, size.count(Verdict.NO_TOLERANCE)),
+              number(form, not)));
     }
     return new FilledTable(said.with(columns, rows), reversed);
   }
 
-  private static Words number(boolean blank, long number) {
-    return blank ? Words.NONE : Words.of("" + number);
+  private static Words number(boolean form, long number) {
+    return form ? Words.NONE : Words.of("" + number);
   }
 
   private PackColumn column(StockPhrase phrase, PackColumn.@Nullable Align align) {
@@ -169,7 +169,7 @@ record CheckTables(MeasuredList list, PackSamples samples, Map<String, SampleChe
               Words.of(asWritten(comment.action())),
               list.heading(state(comment), "")));
     }
-    for (int i = 0; check.isBlank() && i < ROWS_TO_WRITE; i++) {
+    for (int i = 0; check.isForm() && i < ROWS_TO_WRITE; i++) {
       rows.add(java.util.Collections.nCopies(columns.size(), Words.NONE));
     }
     return said.with(columns, rows);

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Numbered comments from round to round; slips are noted. */
 final class CommentBook {
+  private static final List<String> SPARE = List.of("sample", "size", "unit", "sent");
   private static final String OPEN = "open";
   private static final String CLOSED = "closed";
 
@@ -70,9 +71,15 @@ final class CommentBook {
           "number",
           "a comment without a number",
           "one, by which it is carried over, as " + free);
-    } else if (!row.hasAny(List.of("point", "photograph"))) {
+    } else if (!row.hasAny(List.of("point", "photograph")) && !saysNothing(row)) {
       row.fault(described, "point", "neither a point, a comment nor a photograph", "one of them");
     }
+  }
+
+  /** Whether only the sample and its size are filled in, as in the spare rows of a form. */
+  private static boolean saysNothing(SampleRow row) {
+    return row.fields().entrySet().stream()
+        .allMatch(f -> f.getValue().isEmpty() || SPARE.contains(f.getKey()));
   }
 
   /** A further row of the same number and round: for another photograph. */

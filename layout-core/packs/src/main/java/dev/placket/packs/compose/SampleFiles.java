@@ -57,12 +57,13 @@ final class SampleFiles {
     TextPosition at = described.places().of(path);
     String file = source.file();
     if (source.ranges().isEmpty()) {
-      files.records(file, path).ifPresent(r -> add(r, file + ", line ", at));
+      files.records(file, path).ifPresent(r -> add(r, file, file + ", line ", at));
     }
     for (String range : source.ranges()) {
       files
           .range(file, range, path)
-          .ifPresent(t -> add(records(t), file + ", worksheet " + t.worksheet() + ", row ", at));
+          .ifPresent(
+              t -> add(records(t), "", file + ", worksheet " + t.worksheet() + ", row ", at));
     }
   }
 
@@ -70,7 +71,7 @@ final class SampleFiles {
     return table.rows().stream().map(r -> new Csv.Row(r.number(), r.values())).toList();
   }
 
-  private void add(List<Csv.Row> records, String where, TextPosition at) {
+  private void add(List<Csv.Row> records, String csv, String where, TextPosition at) {
     List<String> headings = records.get(0).fields().stream().map(String::strip).toList();
     int first = records.get(0).line();
     for (String heading : headings) {
@@ -89,7 +90,9 @@ final class SampleFiles {
         fields.put(headings.get(i), record.fields().get(i).strip());
       }
       if (fields.values().stream().anyMatch(v -> !v.isEmpty())) {
-        rows.add(new SampleRow(fields, record.line() - first, at, where + record.line()));
+        rows.add(
+            new SampleRow(
+                csv, fields, record.line() - first, record.line(), at, where + record.line()));
       }
     }
   }

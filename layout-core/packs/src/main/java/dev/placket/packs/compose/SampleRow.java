@@ -8,12 +8,15 @@ import java.util.Map;
 /**
  * A row of a file of samples, as it is written.
  *
+ * @param csv the file of comma-separated values that it is in; empty for a workbook
  * @param fields its values by their headings
  * @param number under the headings, from 1
+ * @param line of the file, or row of the worksheet
  * @param at where the description names the file
  * @param where the file and the row, for messages
  */
-record SampleRow(Map<String, String> fields, int number, TextPosition at, String where) {
+record SampleRow(
+    String csv, Map<String, String> fields, int number, int line, TextPosition at, String where) {
   /** A value; empty where there is none. */
   String of(String column) {
     return fields.getOrDefault(column, "");

@@ -3,7 +3,7 @@ package dev.placket.packs.compose;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.sample.SentRow;
 
-/** Compares a row of a blank that came back with the row that was sent. */
+/** Compares a row of a form that came back with the row that was sent. */
 final class SentCheck {
   private SentCheck() {}
 
@@ -27,9 +27,7 @@ final class SentCheck {
           row.fault(
               described,
               "sent",
-              "a row that was sent as row "
-                  + mark.substring(0, mark.indexOf('-'))
-                  + " of its table",
+              "a row that was sent as row " + sentAs(row, mark),
               "the order in which it was sent, or no value under 'sent'");
       case CHANGED ->
           row.fault(
@@ -39,5 +37,10 @@ final class SentCheck {
               "the values that were sent, or no value under 'sent'");
       default -> throw new IllegalStateException(mark);
     }
+  }
+
+  /** The row of the file, whose headings may have moved with all rows. */
+  private static int sentAs(SampleRow row, String mark) {
+    return row.line() - row.number() + Integer.parseInt(mark.substring(0, mark.indexOf('-')));
   }
 }

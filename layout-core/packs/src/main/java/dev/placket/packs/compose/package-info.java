@@ -11,6 +11,9 @@
  *   <li><b>Lines on filled areas are named, not guessed</b> ({@code lines} beside {@code fills};
  *       {@code Fills}). They turn white where black has less than 3:1 to any fill. An outline stays
  *       black, since it also lies on the paper. What cannot keep 3:1 either way is refused.
+ *   <li><b>Samples are judged before anything is laid</b> ({@code SampleBook}); their photographs
+ *       become flats of their sheets ({@code SamplePhotographs}), so that the fit, the density and
+ *       the callouts are those of any flat.
  *   <li><b>One setter serves sheets and worksheets</b> ({@code FlatSetter}).
  * </ul>
  */

@@ -34,7 +34,7 @@ public record PackSamples(List<Source> files, Map<String, Check> checks) {
   }
 
   /**
-   * A sample. What is left out is blank on the sheet, to be written by hand.
+   * A sample. What is left out is empty on the sheet, to be written by hand.
    *
    * @param stage as in second fit
    * @param round its number, as written

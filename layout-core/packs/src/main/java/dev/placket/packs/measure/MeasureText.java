@@ -11,6 +11,9 @@ public final class MeasureText {
           "([+\\-\u2212]?) ?(?:(\\d{1,6}(?:\\.\\d{1,6})?|\\.\\d{1,6})|(?:(\\d{1,6}) )?(\\d{1,3})/(\\d{1,3}))"
               + "(?: ?(cm|mm|in))?");
 
+  /** The finest fraction of an inch. */
+  private static final int PARTS = 64;
+
   private MeasureText() {}
 
   /**
@@ -33,10 +36,24 @@ public final class MeasureText {
     return unit.mm(m.group(1).isEmpty() || m.group(1).equals("+") ? number : number.negate());
   }
 
+  /**
+   * A length as it is typed: it parses to the same one.
+   *
+   * @param mm in millimetres: an exact number of the unit
+   * @throws ArithmeticException if it is none
+   */
+  public static String of(BigDecimal mm, MeasureUnit unit) {
+    BigDecimal number = mm.divide(unit.length());
+    BigDecimal parts = number.multiply(BigDecimal.valueOf(PARTS));
+    return unit == MeasureUnit.INCH && parts.stripTrailingZeros().scale() <= 0
+        ? Rounding.fine(unit).text(number)
+        : number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+  }
+
   private static BigDecimal fraction(Matcher m, MeasureUnit unit) {
     int over = Integer.parseInt(m.group(4));
     int under = Integer.parseInt(m.group(5));
-    boolean binary = under > 1 && under <= 64 && Integer.bitCount(under) == 1;
+    boolean binary = under > 1 && under <= PARTS && Integer.bitCount(under) == 1;
     if (unit != MeasureUnit.INCH || !binary || over >= under) {
       throw new IllegalArgumentException("'" + m.group() + "', which is no fraction of an inch");
     }

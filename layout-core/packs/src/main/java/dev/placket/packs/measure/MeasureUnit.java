@@ -27,6 +27,11 @@ public enum MeasureUnit {
     return sign;
   }
 
+  /** Whether its figures have fractions, which a spreadsheet takes for dates. */
+  public boolean isTypedAsText() {
+    return this == INCH;
+  }
+
   /** A number of these in millimetres, exactly. */
   BigDecimal mm(BigDecimal number) {
     return number.multiply(length);

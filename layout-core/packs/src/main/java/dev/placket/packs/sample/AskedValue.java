@@ -1,6 +1,8 @@
 package dev.placket.packs.sample;
 
 import dev.placket.packs.measure.GradedPoint;
+import dev.placket.packs.measure.MeasureText;
+import dev.placket.packs.measure.MeasureUnit;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
@@ -34,6 +36,20 @@ public record AskedValue(BigDecimal value, @Nullable BigDecimal plus, @Nullable 
       throw new IllegalArgumentException("no value of " + point.point().code() + " for " + size);
     }
     return new AskedValue(value, point.point().plus(), point.point().minus());
+  }
+
+  /** The value as it is typed in a file. */
+  public String valueText(MeasureUnit unit) {
+    return MeasureText.of(value, unit);
+  }
+
+  /** The tolerance as it is typed in a file, as in 0.5 or +1 -0.5; empty for none. */
+  public String toleranceText(MeasureUnit unit) {
+    if (plus == null || minus == null) {
+      return "";
+    }
+    String up = MeasureText.of(plus, unit);
+    return plus.compareTo(minus) == 0 ? up : "+" + up + " -" + MeasureText.of(minus, unit);
   }
 
   /** The tolerance towards a difference: that above for a positive one, else that below. */

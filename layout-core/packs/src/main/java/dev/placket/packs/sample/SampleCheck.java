@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param name by which its pack knows it
  * @param facts what is stated of it as a whole
- * @param sizes the sample in each of its sizes, in the order of the list; in a blank, nothing is
+ * @param sizes the sample in each of its sizes, in the order of the list; in a form, nothing is
  *     measured
  * @param comments those made or closed in its round, and those carried over, by their numbers
  */
@@ -20,7 +20,7 @@ public record SampleCheck(
   }
 
   /** Whether nothing is measured yet. */
-  public boolean isBlank() {
+  public boolean isForm() {
     return sizes.stream().allMatch(s -> s.count(Verdict.NOT_MEASURED) == s.points().size());
   }
 }

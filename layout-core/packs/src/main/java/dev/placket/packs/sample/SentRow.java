@@ -7,7 +7,7 @@ import java.util.HexFormat;
 import java.util.List;
 
 /**
- * What a row of a blank says when it is sent, so that a change to it is noticed when it comes back.
+ * What a row of a form says when it is sent, so that a change to it is noticed when it comes back.
  *
  * @param sample what the sample is called
  * @param size its size

@@ -8,6 +8,11 @@
  * and never so that a value looks in where it is out, or out where it is in. Our own value counts
  * before the factory's.
  *
+ * <p>A comment has a number in all rounds: it is made in one, and open ones are carried over until
+ * one closes them. What was asked in a round can be known only from its rows or from the list as it
+ * is: {@code compose/StaleValues} refuses rows that the list has overtaken, and {@code
+ * compose/Revision} writes what was asked into them before it changes the list.
+ *
  * <p>A verdict says nothing of the fit or of the safety of a garment: measures come from the
  * measured table, and approval is the buyer's. That the difference is signed and that limits count
  * as within is common practice.

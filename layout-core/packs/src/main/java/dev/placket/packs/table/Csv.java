@@ -13,6 +13,7 @@ public final class Csv {
   private final String text;
   private final char separator;
   private final String ends;
+  private final List<List<Place>> places = new ArrayList<>();
   private int at;
   private int line = 1;
 
@@ -34,6 +35,14 @@ public final class Csv {
       fields = List.copyOf(fields);
     }
   }
+
+  /**
+   * Where a field stands in the text, its quotes with it.
+   *
+   * @param from its first character
+   * @param to behind its last character
+   */
+  record Place(int from, int to) {}
 
   /** What is wrong with a file, and where. */
   public static final class CsvException extends Exception {
@@ -59,10 +68,20 @@ public final class Csv {
    * @param separator as in a semicolon
    */
   public static List<Row> read(String text, char separator) throws CsvException {
-    Csv csv = new Csv(text.startsWith("\uFEFF") ? text.substring(1) : text, separator);
+    return new Csv(text.startsWith("\uFEFF") ? text.substring(1) : text, separator).rows();
+  }
+
+  /** Where the fields of each record stand in a text without a byte order mark. */
+  static List<List<Place>> places(String text) throws CsvException {
+    Csv csv = new Csv(text, ',');
+    csv.rows();
+    return csv.places;
+  }
+
+  private List<Row> rows() throws CsvException {
     List<Row> rows = new ArrayList<>();
-    while (csv.at < csv.text.length()) {
-      Row row = csv.row();
+    while (at < text.length()) {
+      Row row = row();
       int wanted = rows.isEmpty() ? row.fields().size() : rows.get(0).fields().size();
       if (row.fields().size() != wanted) {
         throw new CsvException(
@@ -76,8 +95,12 @@ public final class Csv {
   private Row row() throws CsvException {
     int begin = line;
     List<String> fields = new ArrayList<>();
+    List<Place> its = new ArrayList<>();
+    places.add(its);
     while (true) {
+      int from = at;
       fields.add(field());
+      its.add(new Place(from, at));
       if (at < text.length() && text.charAt(at) == separator) {
         at++;
         continue;

@@ -82,11 +82,13 @@ class HouseTest {
                   "folder",
                   "json",
                   "language",
+                  "measure",
                   "output",
                   "page",
                   "placed",
                   "refusal",
                   "report",
+                  "sample",
                   "text")));
     }
   }

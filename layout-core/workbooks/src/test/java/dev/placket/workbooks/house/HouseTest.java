@@ -26,6 +26,7 @@ class HouseTest {
           Map.entry("geometry", Set.of()),
           Map.entry("refusal", Set.of()),
           Map.entry("parts", Set.of("refusal")),
+          Map.entry("form", Set.of("parts")),
           Map.entry("read", Set.of("geometry", "parts", "refusal")),
           Map.entry("room", Set.of("geometry", "read")),
           Map.entry("place", Set.of("geometry", "read", "refusal", "room")),
