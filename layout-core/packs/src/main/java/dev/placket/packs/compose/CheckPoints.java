@@ -19,26 +19,35 @@ import dev.placket.packs.table.TableText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** The table of a sample's points: a row for each of the list, out of tolerance in reverse. */
+/**
+ * The table of a sample's points in the order of the list, out of tolerance in reverse. Several
+ * sizes stand beside one another or, where they have no room so, in rows under each point.
+ */
 final class CheckPoints {
   /** A column to write a value in. */
-  private static final GridTrack TO_WRITE = new GridTrack.Fixed(Length.mm(15));
+  private static final GridTrack TO_WRITE = new GridTrack.Fixed(Length.mm(20));
 
+  private static final GridTrack DECISION_TO_WRITE = new GridTrack.Fixed(Length.mm(26));
   private static final GridTrack SHARE = new GridTrack.Share(1);
 
   private final MeasuredList list;
   private final Rounding rounding;
   private final List<Round> earlier;
   private final SampleCheck check;
+  private final List<JudgedSample> sizes;
   private final boolean form;
+  private final boolean beside;
   private final List<Column> columns = new ArrayList<>();
 
   /**
@@ -49,46 +58,39 @@ final class CheckPoints {
    */
   record Round(Words name, SampleCheck check) {}
 
-  /** A column, with what it has of each point; {@code outs} are the points that it reverses. */
-  private record Column(
-      PackColumn column, Function<Integer, Words> value, Function<Integer, Boolean> outs) {}
+  /** A row: a point, in one size or in all of them. */
+  private record Line(int point, List<JudgedSample> sizes) {}
 
-  CheckPoints(MeasuredList list, List<Round> rounds, SampleCheck check) {
+  /** A column, with what it has in each row, and whether that is out of tolerance. */
+  private record Column(PackColumn column, Function<Line, Words> value, Predicate<Line> out) {}
+
+  /**
+   * The table of a check.
+   *
+   * @param rounds those before it and its own, which is the last
+   * @param beside whether several sizes stand beside one another
+   */
+  CheckPoints(MeasuredList list, List<Round> rounds, SampleCheck check, boolean beside) {
     this.list = list;
     this.rounding = list.shown().get(0);
     this.earlier = rounds.subList(0, rounds.size() - 1);
     this.check = check;
+    this.sizes = check.sizes();
     this.form = check.isForm();
+    this.beside = beside || sizes.size() == 1;
   }
 
   FilledTable filled(PackTable said) {
-    List<JudgedSample> sizes = check.sizes();
-    String unit = " (" + rounding.unit().sign() + ")";
-    add(StockPhrase.POINT, "", new GridTrack.Fixed(MeasuredList.CODE), null, this::code);
-    GridTrack names = new GridTrack.Share(sizes.size() == 1 ? 1 : 2);
-    add(StockPhrase.MEASURED, unit, names, Align.LEFT, this::name);
-    boolean shared = sizes.stream().allMatch(s -> hasTolerancesOf(s, sizes.get(0)));
-    if (shared && sizes.size() > 1) {
-      tolerance(sizes.get(0), "");
-    }
-    for (JudgedSample size : sizes) {
-      String more = sizes.size() == 1 ? "" : "\n" + size.size();
-      add(StockPhrase.ASKED, more, null, align(), p -> length(asked(size, p).value()));
-      if (!shared || sizes.size() == 1) {
-        tolerance(size, more);
-      }
-      size(size, more);
-    }
-    remarks();
+    columns();
     List<List<Words>> rows = new ArrayList<>();
     Set<TableText.At> reversed = new HashSet<>();
-    for (int p = 0; p < list.table().points().size(); p++) {
+    for (Line line : lines()) {
       List<Words> row = new ArrayList<>();
       for (Column column : columns) {
-        if (column.outs.apply(p)) {
-          reversed.add(new TableText.At(p, row.size()));
+        if (column.out.test(line)) {
+          reversed.add(new TableText.At(rows.size(), row.size()));
         }
-        row.add(column.value.apply(p));
+        row.add(column.value.apply(line));
       }
       rows.add(row);
     }
@@ -96,14 +98,50 @@ final class CheckPoints {
         said.with(columns.stream().map(Column::column).toList(), rows), reversed);
   }
 
+  private List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    for (int p = 0; p < list.table().points().size(); p++) {
+      if (beside) {
+        lines.add(new Line(p, sizes));
+      } else {
+        for (JudgedSample size : sizes) {
+          lines.add(new Line(p, List.of(size)));
+        }
+      }
+    }
+    return lines;
+  }
+
+  private void columns() {
+    String unit = " (" + rounding.unit().sign() + ")";
+    GridTrack names = new GridTrack.Share(beside && sizes.size() > 1 ? 2 : 1);
+    add(StockPhrase.POINT, "", new GridTrack.Fixed(MeasuredList.CODE), null, this::code);
+    add(StockPhrase.MEASURED, unit, names, Align.LEFT, this::name);
+    if (!beside) {
+      add(StockPhrase.SIZE, "", null, Align.LEFT, l -> Words.of(l.sizes.get(0).size()));
+      sized(sizes, l -> l.sizes.get(0), "", true);
+    } else if (sizes.size() == 1) {
+      sized(sizes, l -> sizes.get(0), "", true);
+    } else {
+      boolean shared = sizes.stream().allMatch(s -> hasTolerancesOf(s, sizes.get(0)));
+      if (shared) {
+        tolerance(sizes.subList(0, 1), l -> sizes.get(0), "");
+      }
+      for (JudgedSample size : sizes) {
+        sized(List.of(size), l -> size, "\n" + size.size(), !shared);
+      }
+    }
+    remarks();
+  }
+
   private void add(
       StockPhrase heading,
       String more,
       @Nullable GridTrack width,
       @Nullable Align align,
-      Function<Integer, Words> value) {
+      Function<Line, Words> value) {
     PackColumn column = MeasuredList.column(list.heading(heading, more), width, align);
-    columns.add(new Column(column, value, p -> false));
+    columns.add(new Column(column, value, line -> false));
   }
 
   private Align align() {
@@ -112,9 +150,9 @@ final class CheckPoints {
 
   private static boolean hasTolerancesOf(JudgedSample size, JudgedSample other) {
     for (int p = 0; p < size.points().size(); p++) {
-      AskedValue its = asked(size, p);
-      if (!isSame(its.plus(), asked(other, p).plus())
-          || !isSame(its.minus(), asked(other, p).minus())) {
+      AskedValue its = size.points().get(p).asked();
+      AskedValue others = other.points().get(p).asked();
+      if (!isSame(its.plus(), others.plus()) || !isSame(its.minus(), others.minus())) {
         return false;
       }
     }
@@ -125,29 +163,59 @@ final class CheckPoints {
     return a == null || b == null ? a == b : a.compareTo(b) == 0;
   }
 
-  /** What one size has: measured, difference, trend. */
-  private void size(JudgedSample size, String more) {
-    boolean both =
-        size.points().stream().anyMatch(p -> p.value().factory() != null)
-            && size.points().stream().anyMatch(p -> p.value().ours() != null);
-    if (both || form) {
-      values(StockPhrase.FACTORY, more, size, SampleValue::factory);
-      values(StockPhrase.OURS, more, size, SampleValue::ours);
-    } else {
-      boolean ours = size.points().stream().anyMatch(p -> p.value().ours() != null);
-      values(ours ? StockPhrase.OURS : StockPhrase.FACTORY, more, size, SampleValue::measured);
+  /**
+   * What is said of one size: asked, measured, difference, trend.
+   *
+   * @param covered the sizes that the columns are for
+   * @param size that of a row
+   */
+  private void sized(
+      List<JudgedSample> covered,
+      Function<Line, JudgedSample> size,
+      String more,
+      boolean withTolerance) {
+    Function<Line, JudgedPoint> point = l -> size.apply(l).points().get(l.point);
+    add(StockPhrase.ASKED, more, null, align(), l -> length(point.apply(l).asked().value()));
+    if (withTolerance) {
+      tolerance(covered, size, more);
     }
-    difference(list.heading(StockPhrase.DIFFERENCE, more), size, form ? TO_WRITE : null);
+    boolean factory = any(covered, p -> p.value().factory() != null);
+    boolean ours = any(covered, p -> p.value().ours() != null);
+    if (form || factory) {
+      values(StockPhrase.FACTORY, more, point, SampleValue::factory);
+    }
+    if (form || ours || !factory) {
+      values(StockPhrase.OURS, more, point, SampleValue::ours);
+    }
+    difference(list.heading(StockPhrase.DIFFERENCE, more), point, form ? TO_WRITE : null);
+    earlier(covered, size, more);
+    if (any(covered, p -> word(p.trend()) != null)) {
+      add(StockPhrase.TREND, more, null, Align.LEFT, l -> trend(point.apply(l)));
+    }
+    if (form || any(covered, p -> p.value().revised() != null)) {
+      values(StockPhrase.REVISED, more, point, SampleValue::revised);
+    }
+  }
+
+  private static boolean any(List<JudgedSample> covered, Predicate<JudgedPoint> is) {
+    return covered.stream().anyMatch(s -> s.points().stream().anyMatch(is));
+  }
+
+  /** The differences of the rounds before, where they measured one of the sizes. */
+  private void earlier(List<JudgedSample> covered, Function<Line, JudgedSample> size, String more) {
     for (Round round : earlier) {
-      before(round, size.size())
-          .filter(s -> s.points().stream().anyMatch(p -> p.value().measured() != null))
-          .ifPresent(s -> difference(with(round.name, more), s, null));
-    }
-    if (size.points().stream().anyMatch(p -> word(p.trend()) != null)) {
-      add(StockPhrase.TREND, more, null, Align.LEFT, p -> trend(size.points().get(p)));
-    }
-    if (form || size.points().stream().anyMatch(p -> p.value().revised() != null)) {
-      values(StockPhrase.REVISED, more, size, SampleValue::revised);
+      List<JudgedSample> its =
+          covered.stream().flatMap(s -> before(round, s.size()).stream()).toList();
+      if (any(its, p -> p.value().measured() != null)) {
+        PackColumn column = MeasuredList.column(with(round.name, more), null, align());
+        Function<Line, Optional<JudgedPoint>> then =
+            l -> before(round, size.apply(l).size()).map(s -> s.points().get(l.point));
+        columns.add(
+            new Column(
+                column,
+                l -> then.apply(l).map(this::difference).orElse(Words.NONE),
+                l -> then.apply(l).filter(p -> p.verdict().isOut()).isPresent()));
+      }
     }
   }
 
@@ -156,7 +224,7 @@ final class CheckPoints {
   }
 
   private static Words with(Words words, String more) {
-    java.util.Map<String, String> texts = new java.util.LinkedHashMap<>();
+    Map<String, String> texts = new LinkedHashMap<>();
     words.byLanguage().forEach((language, text) -> texts.put(language, text + more));
     return new Words(texts);
   }
@@ -164,28 +232,28 @@ final class CheckPoints {
   private void values(
       StockPhrase heading,
       String more,
-      JudgedSample size,
+      Function<Line, JudgedPoint> point,
       Function<SampleValue, @Nullable BigDecimal> value) {
-    add(
-        heading,
-        more,
-        form ? TO_WRITE : null,
-        align(),
-        p -> length(value.apply(size.points().get(p).value())));
+    GridTrack width = form ? TO_WRITE : null;
+    add(heading, more, width, align(), l -> length(value.apply(point.apply(l).value())));
   }
 
-  private void difference(Words heading, JudgedSample size, @Nullable GridTrack width) {
-    PackColumn column = MeasuredList.column(heading, width, align());
+  private void difference(
+      Words heading, Function<Line, JudgedPoint> point, @Nullable GridTrack width) {
     columns.add(
         new Column(
-            column,
-            p -> Words.of(size.points().get(p).differenceText(rounding)),
-            p -> size.points().get(p).verdict().isOut()));
+            MeasuredList.column(heading, width, align()),
+            l -> difference(point.apply(l)),
+            l -> point.apply(l).verdict().isOut()));
   }
 
-  private void tolerance(JudgedSample size, String more) {
-    boolean even =
-        size.points().stream().allMatch(p -> isSame(p.asked().plus(), p.asked().minus()));
+  private Words difference(JudgedPoint point) {
+    return Words.of(point.differenceText(rounding));
+  }
+
+  private void tolerance(
+      List<JudgedSample> covered, Function<Line, JudgedSample> size, String more) {
+    boolean even = !any(covered, p -> !isSame(p.asked().plus(), p.asked().minus()));
     PackColumn column =
         even
             ? MeasuredList.column(Words.of("\u00b1" + more), null, align())
@@ -193,54 +261,44 @@ final class CheckPoints {
     columns.add(
         new Column(
             column,
-            p ->
-                Words.of(
-                    MeasuredList.tolerance(
-                        asked(size, p).plus(), asked(size, p).minus(), rounding, even)),
-            p -> false));
+            l -> tolerance(size.apply(l).points().get(l.point).asked(), even),
+            line -> false));
   }
 
-  private static AskedValue asked(JudgedSample size, int point) {
-    return size.points().get(point).asked();
+  private Words tolerance(AskedValue asked, boolean even) {
+    return Words.of(MeasuredList.tolerance(asked.plus(), asked.minus(), rounding, even));
   }
 
   /** Decisions, comments and the numbers of comments. */
   private void remarks() {
-    if (form || has(this::decision)) {
-      add(
-          StockPhrase.DECISION,
-          "",
-          form ? new GridTrack.Fixed(Length.mm(26)) : null,
-          Align.LEFT,
-          this::decision);
+    Function<Line, Words> decision = l -> said(l, SampleValue::decision);
+    Function<Line, Words> comment = l -> said(l, SampleValue::comment);
+    if (form || has(decision)) {
+      GridTrack width = form ? DECISION_TO_WRITE : null;
+      add(StockPhrase.DECISION, "", width, Align.LEFT, decision);
     }
-    if (form || has(this::comment)) {
-      add(StockPhrase.COMMENT, "", SHARE, Align.LEFT, this::comment);
+    if (form || has(comment)) {
+      add(StockPhrase.COMMENT, "", SHARE, Align.LEFT, comment);
     }
     if (has(this::numbers)) {
       add(StockPhrase.NUMBER, "", null, Align.RIGHT, this::numbers);
     }
   }
 
-  private boolean has(Function<Integer, Words> value) {
-    for (int p = 0; p < list.table().points().size(); p++) {
-      if (!value.apply(p).blank()) {
-        return true;
-      }
-    }
-    return false;
+  private boolean has(Function<Line, Words> value) {
+    return lines().stream().anyMatch(l -> !value.apply(l).blank());
   }
 
-  private Words code(int point) {
-    return Words.of(codeOf(point));
+  private Words code(Line line) {
+    return Words.of(codeOf(line));
   }
 
-  private String codeOf(int point) {
-    return list.table().points().get(point).point().code();
+  private String codeOf(Line line) {
+    return list.table().points().get(line.point).point().code();
   }
 
-  private Words name(int point) {
-    return list.measured(Objects.requireNonNull(list.lines().get(codeOf(point))).said());
+  private Words name(Line line) {
+    return list.measured(Objects.requireNonNull(list.lines().get(codeOf(line))).said());
   }
 
   private Words length(@Nullable BigDecimal mm) {
@@ -261,33 +319,27 @@ final class CheckPoints {
     };
   }
 
-  private Words decision(int point) {
-    return Words.of(said(point, SampleValue::decision));
-  }
-
-  private Words comment(int point) {
-    return Words.of(said(point, SampleValue::comment));
-  }
-
-  /** Those of numbered comments, by which they are found in their table. */
-  private Words numbers(int point) {
+  /** Those of numbered comments on the point, by which they are found in their table. */
+  private Words numbers(Line line) {
+    boolean one = line.sizes.size() < sizes.size();
     return Words.of(
         check.comments().stream()
-            .filter(c -> c.point().equals(codeOf(point)))
+            .filter(c -> c.point().equals(codeOf(line)))
+            .filter(c -> !one || c.size().isEmpty() || c.size().equals(line.sizes.get(0).size()))
             .map(SampleComment::number)
             .map(String::valueOf)
             .collect(Collectors.joining(", ")));
   }
 
   /** What is said of a point in each size, the size before it where there are several. */
-  private String said(int point, Function<SampleValue, String> what) {
+  private Words said(Line line, Function<SampleValue, String> what) {
     List<String> all = new ArrayList<>();
-    for (JudgedSample size : check.sizes()) {
-      String its = what.apply(size.points().get(point).value());
+    for (JudgedSample size : line.sizes) {
+      String its = what.apply(size.points().get(line.point).value());
       if (!its.isEmpty()) {
-        all.add(check.sizes().size() == 1 ? its : size.size() + ": " + its);
+        all.add(line.sizes.size() == 1 ? its : size.size() + ": " + its);
       }
     }
-    return CheckTables.asWritten(String.join("; ", all));
+    return Words.of(CheckTables.asWritten(String.join("; ", all)));
   }
 }

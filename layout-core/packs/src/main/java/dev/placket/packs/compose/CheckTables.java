@@ -1,7 +1,6 @@
 package dev.placket.packs.compose;
 
 import dev.placket.layout.sheet.GridTrack;
-import dev.placket.layout.units.Length;
 import dev.placket.packs.description.CheckPart;
 import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackSamples;
@@ -37,13 +36,18 @@ record CheckTables(MeasuredList list, PackSamples samples, Map<String, SampleChe
 
   private static final GridTrack SHARE = new GridTrack.Share(1);
 
-  /** A table of the check of a sample. */
-  FilledTable filled(PackTable said, CheckPart part, String sample) {
+  /**
+   * A table of the check of a sample.
+   *
+   * @param beside whether several sizes of a point stand beside one another
+   */
+  FilledTable filled(PackTable said, CheckPart part, String sample, boolean beside) {
     SampleCheck check = Objects.requireNonNull(checks.get(sample));
     return switch (part) {
       case HEADER -> FilledTable.of(header(said, check));
       case TOTALS -> totals(said, check);
-      case POINTS -> new CheckPoints(list, rounds(check), check).filled(said);
+      case POINTS ->
+          new CheckPoints(list, rounds(check), check, beside && !check.isForm()).filled(said);
       case COMMENTS -> FilledTable.of(comments(said, check));
     };
   }
@@ -73,22 +77,22 @@ record CheckTables(MeasuredList list, PackSamples samples, Map<String, SampleChe
     List<Words> row = new ArrayList<>();
     String sizes = check.sizes().stream().map(JudgedSample::size).collect(Collectors.joining(", "));
     add(columns, row, StockPhrase.STAGE, its.stage(), 31);
-    add(columns, row, StockPhrase.ROUND, Words.of(its.round()), 12);
-    add(columns, row, StockPhrase.SIZE, Words.of(sizes), 14);
+    add(columns, row, StockPhrase.ROUND, Words.of(its.round()), 14);
+    add(columns, row, StockPhrase.SIZE, Words.of(sizes), Math.max(18, 4 + 2.5 * sizes.length()));
     add(columns, row, StockPhrase.COLOUR, its.colour(), 24);
     add(columns, row, StockPhrase.RECEIVED, Words.of(its.received()), 23);
     add(columns, row, StockPhrase.MEASURED_ON, Words.of(its.measured()), 23);
     add(columns, row, StockPhrase.WASH, wash(its.wash()), 24);
-    add(columns, row, StockPhrase.SUBSTITUTIONS, its.substitutions(), 0);
+    add(columns, row, StockPhrase.SUBSTITUTIONS, its.substitutions(), 50);
     add(columns, row, StockPhrase.VERDICT, verdict(its.verdict()), 44);
     add(columns, row, StockPhrase.CHECKED_BY, Words.of(its.by()), 26);
     return said.with(columns, List.of(row));
   }
 
-  /** A column with one value; of a width in millimetres, or 0 for what is left. */
+  /** A column with one value; about as wide in millimetres on A4 landscape. */
   private void add(
       List<PackColumn> columns, List<Words> row, StockPhrase heading, Words value, double width) {
-    GridTrack track = width == 0 ? SHARE : new GridTrack.Fixed(Length.mm(width));
+    GridTrack track = new GridTrack.Share(width);
     columns.add(MeasuredList.column(list.heading(heading, ""), track, PackColumn.Align.LEFT));
     row.add(value);
   }

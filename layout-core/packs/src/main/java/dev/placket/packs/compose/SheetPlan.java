@@ -48,7 +48,7 @@ record SheetPlan(
             (name, said) -> {
               String path = "sheets/" + id + "/tables/" + name;
               Rect area = frame.body().areas().get(name);
-              FilledTable filled = tables.filled(said, path);
+              FilledTable filled = tables.filled(said, path, area == null ? 0 : area.width());
               TableText text = filled == null ? null : tables.text(filled, path);
               if (filled != null) {
                 marks.check(filled.table(), path);

@@ -60,18 +60,20 @@ final class SheetTables {
   /**
    * The table with the values of its file, of its points or of a check; null where they cannot be
    * read.
+   *
+   * @param width the room that it has, in points
    */
-  @Nullable FilledTable filled(PackTable table, String path) {
+  @Nullable FilledTable filled(PackTable table, String path, double width) {
     CheckPart part = table.check();
     if (part != null) {
-      return check(table, part, path + "/check");
+      return check(table, part, path, width);
     }
     PackTable filled = ofValues(table, path);
     return filled == null ? null : FilledTable.of(filled);
   }
 
-  private @Nullable FilledTable check(PackTable table, CheckPart part, String path) {
-    TextPosition place = described.places().of(path);
+  private @Nullable FilledTable check(PackTable table, CheckPart part, String path, double width) {
+    TextPosition place = described.places().of(path + "/check");
     if (sample == null) {
       described
           .faults()
@@ -81,8 +83,19 @@ final class SheetTables {
     if (checks == null || !checks.checks().containsKey(sample)) {
       return null;
     }
-    FilledTable filled = checks.filled(table, part, sample);
+    FilledTable beside = checks.filled(table, part, sample, true);
+    FilledTable filled =
+        fits(beside, path, width) ? beside : checks.filled(table, part, sample, false);
     return few(filled.table().rows().size(), place) ? filled : null;
+  }
+
+  private boolean fits(FilledTable filled, String path, double width) {
+    TableText set = text(filled, path);
+    try {
+      return set != null && TableLayout.of(set, width, lettering).rows() > 0;
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
   }
 
   private @Nullable PackTable ofValues(PackTable table, String path) {
