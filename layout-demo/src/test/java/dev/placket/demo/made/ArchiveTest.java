@@ -116,6 +116,12 @@ class ArchiveTest {
     assertEquals("PDF/A-2a", MadePack.on(paper).fit().path("conformsTo").path(0).asText());
   }
 
+  /** White lettering on black, photographs and leaders over them. */
+  @Test
+  void soDoItsSamples() throws Exception {
+    conforms(made(fit(Path.of("src", "demo", "mg-3107", "samples.yaml"))));
+  }
+
   @Test
   void soDoPhotographsAndTransparency() throws Exception {
     Path folder = folder();
