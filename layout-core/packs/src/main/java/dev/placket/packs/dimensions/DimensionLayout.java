@@ -52,6 +52,7 @@ public final class DimensionLayout {
 
   private final List<DrawnLine> taken = new ArrayList<>();
   private final List<LaidDimension> laid = new ArrayList<>();
+  private final List<List<CodePlaces.Place>> free = new ArrayList<>();
   private @Nullable Score best;
   private List<LaidDimension> found = List.of();
   private List<List<String>> meeting = List.of();
@@ -220,25 +221,46 @@ public final class DimensionLayout {
   private boolean codes(boolean clear) {
     laid.clear();
     codeSteps = 0;
-    return place(0, clear);
+    free.clear();
+    for (int i = 0; i < taken.size(); i++) {
+      List<CodePlaces.Place> its = free(i, clear);
+      if (its.isEmpty()) {
+        deepest = Math.max(deepest, i);
+        return false;
+      }
+      free.add(its);
+    }
+    return place(0);
   }
 
-  private boolean place(int next, boolean clear) {
+  /** The places of a code that are clear of all lines, whatever the other codes take. */
+  private List<CodePlaces.Place> free(int own, boolean clear) {
+    List<CodePlaces.Place> its = new ArrayList<>();
+    for (CodePlaces.Place each : places(taken.get(own))) {
+      if (each.busy() > 0 && clear && !unclear.get(own) || isOver()) {
+        break;
+      }
+      steps++;
+      if (isClear(each.laid().box(), own)) {
+        its.add(each);
+      }
+    }
+    return its;
+  }
+
+  private boolean place(int next) {
     if (next == taken.size()) {
       return true;
     }
     deepest = Math.max(deepest, next);
-    for (CodePlaces.Place each : places(taken.get(next))) {
-      if (each.busy() > 0 && clear && !unclear.get(next)) {
-        return false;
-      }
+    for (CodePlaces.Place each : free.get(next)) {
       steps++;
       if (++codeSteps > CODE_STEPS || isOver()) {
         return false;
       }
-      if (isClear(each.laid().box(), next)) {
+      if (laid.stream().noneMatch(l -> l.box().overlaps(each.laid().box()))) {
         laid.add(each.laid());
-        if (place(next + 1, clear)) {
+        if (place(next + 1)) {
           return true;
         }
         laid.remove(laid.size() - 1);
@@ -254,7 +276,7 @@ public final class DimensionLayout {
         return false;
       }
     }
-    return !enters(frame.others(), box) && laid.stream().noneMatch(l -> l.box().overlaps(box));
+    return !enters(frame.others(), box);
   }
 
   private static boolean enters(List<List<PlanePoint>> lines, Rect box) {
