@@ -1,6 +1,7 @@
 package dev.placket.demo.pack;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -198,5 +199,43 @@ class SampleSheetTest {
         flat);
     assertTrue(
         flat.contains("point B: fit-2 revised M to 60.5 cm; the list still asks 60 cm."), flat);
+  }
+
+  /** A number that is used again for another comment would replace it without a word. */
+  @Test
+  void saysWhereACommentHasOtherWords() throws IOException {
+    String rows = ROWS + "fit-2,,,,,,,,,Shorten the collar,1,,\n";
+    Run run = SamplePack.fit(SamplePack.write(dir, rows));
+    String flat = run.out().replaceAll("\\s+", " ");
+    assertTrue(
+        flat.contains("comment 1: fit-2 has other words than before; was 'Collar stands {off}'."),
+        flat);
+    assertFalse(
+        SamplePack.fit(SamplePack.write(dir, ROWS)).out().contains("other words"), "no change");
+  }
+
+  /** Three sizes beside one another on A4 landscape, in rows under each point on a narrow page. */
+  @Test
+  void setsSizesInRowsWhereThereIsNoRoomBeside() throws IOException {
+    Path pack = SamplePack.write(dir, ROWS + "set,M,A,,,,50,,,,,,\n");
+    List<List<String>> rows = new ArrayList<>();
+    for (String paper : List.of("A4 landscape", "A4 portrait")) {
+      String text = SamplePack.TEXT.replace("fields:", "");
+      Files.writeString(pack, text + (paper.startsWith("A4 p") ? "margins: 12mm\n" : ""));
+      Run run = Run.of("fit", pack, "--paper", paper, "--out", dir.resolve("out"), "--overwrite");
+      assertEquals(0, run.code(), run.err());
+      JsonNode sheet = null;
+      for (JsonNode each :
+          new ObjectMapper().readTree(dir.resolve("out/fit.json").toFile()).get("sheets")) {
+        sheet = each.get("id").asText().equals("set") ? each : sheet;
+      }
+      List<String> codes = new ArrayList<>();
+      for (JsonNode row : sheet.at("/tables/0/rows")) {
+        codes.add(row.get(0).asText());
+      }
+      rows.add(codes);
+    }
+    assertEquals(List.of("A", "B", "C"), rows.get(0));
+    assertEquals(List.of("A", "A", "A", "B", "B", "B", "C", "C", "C"), rows.get(1));
   }
 }

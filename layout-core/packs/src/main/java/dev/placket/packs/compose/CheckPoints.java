@@ -35,10 +35,14 @@ import org.jspecify.annotations.Nullable;
  * sizes stand beside one another or, where they have no room so, in rows under each point.
  */
 final class CheckPoints {
-  /** A column to write a value in. */
-  private static final GridTrack TO_WRITE = new GridTrack.Fixed(Length.mm(20));
+  /** The width of a column to write a value in, and where there is little room. */
+  private static final double TO_WRITE = 20;
 
-  private static final GridTrack DECISION_TO_WRITE = new GridTrack.Fixed(Length.mm(26));
+  private static final double LEAST_TO_WRITE = 14;
+
+  /** A decision takes as much more. */
+  private static final double DECISION = 6;
+
   private static final GridTrack SHARE = new GridTrack.Share(1);
 
   private final MeasuredList list;
@@ -48,6 +52,7 @@ final class CheckPoints {
   private final List<JudgedSample> sizes;
   private final boolean form;
   private final boolean beside;
+  private final double toWrite;
   private final List<Column> columns = new ArrayList<>();
 
   /**
@@ -68,16 +73,17 @@ final class CheckPoints {
    * The table of a check.
    *
    * @param rounds those before it and its own, which is the last
-   * @param beside whether several sizes stand beside one another
+   * @param wide whether several sizes stand beside one another, and columns to write in are wide
    */
-  CheckPoints(MeasuredList list, List<Round> rounds, SampleCheck check, boolean beside) {
+  CheckPoints(MeasuredList list, List<Round> rounds, SampleCheck check, boolean wide) {
     this.list = list;
     this.rounding = list.shown().get(0);
     this.earlier = rounds.subList(0, rounds.size() - 1);
     this.check = check;
     this.sizes = check.sizes();
     this.form = check.isForm();
-    this.beside = beside || sizes.size() == 1;
+    this.beside = wide && !form || sizes.size() == 1;
+    this.toWrite = wide ? TO_WRITE : LEAST_TO_WRITE;
   }
 
   FilledTable filled(PackTable said) {
@@ -187,7 +193,10 @@ final class CheckPoints {
     if (form || ours || !factory) {
       values(StockPhrase.OURS, more, point, SampleValue::ours);
     }
-    difference(list.heading(StockPhrase.DIFFERENCE, more), point, form ? TO_WRITE : null);
+    if (!form || toWrite == TO_WRITE) {
+      // A narrow form leaves out what is computed when it comes back.
+      difference(list.heading(StockPhrase.DIFFERENCE, more), point);
+    }
     earlier(covered, size, more);
     if (any(covered, p -> word(p.trend()) != null)) {
       add(StockPhrase.TREND, more, null, Align.LEFT, l -> trend(point.apply(l)));
@@ -234,15 +243,18 @@ final class CheckPoints {
       String more,
       Function<Line, JudgedPoint> point,
       Function<SampleValue, @Nullable BigDecimal> value) {
-    GridTrack width = form ? TO_WRITE : null;
-    add(heading, more, width, align(), l -> length(value.apply(point.apply(l).value())));
+    add(heading, more, written(0), align(), l -> length(value.apply(point.apply(l).value())));
   }
 
-  private void difference(
-      Words heading, Function<Line, JudgedPoint> point, @Nullable GridTrack width) {
+  /** The width of a column that is written in by hand in a form; null in others. */
+  private @Nullable GridTrack written(double more) {
+    return form ? new GridTrack.Fixed(Length.mm(toWrite + more)) : null;
+  }
+
+  private void difference(Words heading, Function<Line, JudgedPoint> point) {
     columns.add(
         new Column(
-            MeasuredList.column(heading, width, align()),
+            MeasuredList.column(heading, written(0), align()),
             l -> difference(point.apply(l)),
             l -> point.apply(l).verdict().isOut()));
   }
@@ -274,8 +286,7 @@ final class CheckPoints {
     Function<Line, Words> decision = l -> said(l, SampleValue::decision);
     Function<Line, Words> comment = l -> said(l, SampleValue::comment);
     if (form || has(decision)) {
-      GridTrack width = form ? DECISION_TO_WRITE : null;
-      add(StockPhrase.DECISION, "", width, Align.LEFT, decision);
+      add(StockPhrase.DECISION, "", written(DECISION), Align.LEFT, decision);
     }
     if (form || has(comment)) {
       add(StockPhrase.COMMENT, "", SHARE, Align.LEFT, comment);

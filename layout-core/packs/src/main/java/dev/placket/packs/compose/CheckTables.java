@@ -1,6 +1,7 @@
 package dev.placket.packs.compose;
 
 import dev.placket.layout.sheet.GridTrack;
+import dev.placket.layout.units.Length;
 import dev.placket.packs.description.CheckPart;
 import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackSamples;
@@ -39,15 +40,15 @@ record CheckTables(MeasuredList list, PackSamples samples, Map<String, SampleChe
   /**
    * A table of the check of a sample.
    *
-   * @param beside whether several sizes of a point stand beside one another
+   * @param wide whether there is room for several sizes of a point beside one another, and for all
+   *     that is stated of a sample
    */
-  FilledTable filled(PackTable said, CheckPart part, String sample, boolean beside) {
+  FilledTable filled(PackTable said, CheckPart part, String sample, boolean wide) {
     SampleCheck check = Objects.requireNonNull(checks.get(sample));
     return switch (part) {
-      case HEADER -> FilledTable.of(header(said, check));
+      case HEADER -> FilledTable.of(header(said, check, wide));
       case TOTALS -> totals(said, check);
-      case POINTS ->
-          new CheckPoints(list, rounds(check), check, beside && !check.isForm()).filled(said);
+      case POINTS -> new CheckPoints(list, rounds(check), check, wide).filled(said);
       case COMMENTS -> FilledTable.of(comments(said, check));
     };
   }
@@ -71,7 +72,7 @@ record CheckTables(MeasuredList list, PackSamples samples, Map<String, SampleChe
         : list.heading(StockPhrase.ROUND, " " + number);
   }
 
-  private PackTable header(PackTable said, SampleCheck check) {
+  private PackTable header(PackTable said, SampleCheck check, boolean wide) {
     PackSamples.Check its = Objects.requireNonNull(samples.checks().get(check.name()));
     List<PackColumn> columns = new ArrayList<>();
     List<Words> row = new ArrayList<>();
@@ -86,7 +87,19 @@ record CheckTables(MeasuredList list, PackSamples samples, Map<String, SampleChe
     add(columns, row, StockPhrase.SUBSTITUTIONS, its.substitutions(), 50);
     add(columns, row, StockPhrase.VERDICT, verdict(its.verdict()), 44);
     add(columns, row, StockPhrase.CHECKED_BY, Words.of(its.by()), 26);
-    return said.with(columns, List.of(row));
+    return wide ? said.with(columns, List.of(row)) : upright(said, columns, row);
+  }
+
+  /** The headings in one column, their values in another. */
+  private static PackTable upright(PackTable said, List<PackColumn> columns, List<Words> row) {
+    List<List<Words>> rows = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      rows.add(List.of(columns.get(i).heading(), row.get(i)));
+    }
+    PackColumn names =
+        MeasuredList.column(Words.NONE, new GridTrack.Fixed(Length.mm(40)), PackColumn.Align.LEFT);
+    PackColumn values = MeasuredList.column(Words.NONE, SHARE, PackColumn.Align.LEFT);
+    return said.with(List.of(names, values), rows);
   }
 
   /** A column with one value; about as wide in millimetres on A4 landscape. */

@@ -19,6 +19,7 @@ final class CommentBook {
   private final Described described;
   private final int free;
   private final Map<Integer, SampleComment> all = new TreeMap<>();
+  private final List<String> reworded = new ArrayList<>();
 
   CommentBook(Described described, List<SampleRow> rows) {
     this.described = described;
@@ -41,6 +42,7 @@ final class CommentBook {
           again(row, before);
         } else if (before != null || !row.of("comment").isEmpty()) {
           all.put(number, comment(sample, number, row, before));
+          note(sample, row, before);
           said.add(number);
         } else {
           row.fault(described, "comment", "no text for the new number " + number, "the comment");
@@ -59,6 +61,21 @@ final class CommentBook {
           }
         });
     return next;
+  }
+
+  /** A number that was used for another comment would replace it. */
+  private void note(String sample, SampleRow row, @Nullable SampleComment before) {
+    String words = row.of("comment");
+    if (before != null && !words.isEmpty() && !words.equals(before.text())) {
+      reworded.add(
+          "comment %d: %s has other words than before; was '%s'."
+              .formatted(before.number(), sample, before.text()));
+    }
+  }
+
+  /** Comments whose words changed from one round to another. */
+  List<String> reworded() {
+    return reworded;
   }
 
   private void unnumbered(SampleRow row) {

@@ -34,6 +34,7 @@ public final class Composer {
   private final @Nullable MeasuredList measured;
   private final Map<String, SampleCheck> checks;
   private final List<SampleRow> rows;
+  private final List<String> sampleNotes;
   private final Described described;
   private final Lettering lettering;
   private final PackText text;
@@ -70,7 +71,9 @@ public final class Composer {
     Contents.check(described, files, text);
     this.flats = new FlatSetter(described, files, lettering, targets, allowSoft);
     this.measured = Measurements.of(described, tableFiles, text.phrases());
-    this.checks = SampleBook.of(described, measured, text, rows);
+    SampleBook.Judged judged = SampleBook.of(described, measured, text, rows);
+    this.checks = judged.checks();
+    this.sampleNotes = judged.notes();
     CheckTables checkTables =
         samples == null || measured == null ? null : new CheckTables(measured, samples, checks);
     for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
@@ -185,6 +188,7 @@ public final class Composer {
       notes.addAll(measured.notes());
       notes.addAll(
           new SampleNotes(measured, rows, described.pack().sheets().values()).of(checks.values()));
+      notes.addAll(sampleNotes);
       notes.addAll(drawn);
     }
     if (sheets.stream().flatMap(s -> s.items().stream()).anyMatch(i -> pointedAt(i.spots()))) {

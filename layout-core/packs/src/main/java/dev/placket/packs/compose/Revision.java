@@ -84,7 +84,7 @@ public final class Revision {
     PackSamples samples = described.pack().samples();
     List<SampleRow> rows =
         samples == null ? List.of() : SampleFiles.read(described, samples, files);
-    Map<String, SampleCheck> checks = SampleBook.of(described, list, text, rows);
+    Map<String, SampleCheck> checks = SampleBook.of(described, list, text, rows).checks();
     described.faults().refuse();
     if (list == null || !checks.containsKey(sample)) {
       String known = checks.isEmpty() ? "" : ": " + String.join(", ", checks.keySet());

@@ -32,6 +32,17 @@ final class SampleBook {
   private final Map<String, SampleCheck> checks = new LinkedHashMap<>();
   private final CommentBook comments;
 
+  /**
+   * All samples, judged.
+   *
+   * @param checks by their names, in the order of their rounds
+   * @param notes what is likely a slip
+   */
+  record Judged(Map<String, SampleCheck> checks, List<String> notes) {
+    /** No sample. */
+    static final Judged NONE = new Judged(Map.of(), List.of());
+  }
+
   private SampleBook(
       Described described,
       PackSamples samples,
@@ -51,11 +62,11 @@ final class SampleBook {
    *
    * @param rows of the files
    */
-  static Map<String, SampleCheck> of(
+  static Judged of(
       Described described, @Nullable MeasuredList list, PackText text, List<SampleRow> rows) {
     PackSamples samples = described.pack().samples();
     if (samples == null) {
-      return Map.of();
+      return Judged.NONE;
     }
     if (described.pack().measurements() == null) {
       described
@@ -66,13 +77,13 @@ final class SampleBook {
               "the key measurements, whose values they are judged by");
     }
     if (list == null) {
-      return Map.of();
+      return Judged.NONE;
     }
     SampleBook book = new SampleBook(described, samples, list, text, rows);
     book.checkRows();
     samples.checks().forEach((name, said) -> book.checks.put(name, book.check(name, said)));
     new StaleValues(described, list, List.copyOf(samples.checks().keySet()), rows).check();
-    return book.checks;
+    return new Judged(book.checks, book.comments.reworded());
   }
 
   private void checkRows() {

@@ -83,9 +83,8 @@ final class SheetTables {
     if (checks == null || !checks.checks().containsKey(sample)) {
       return null;
     }
-    FilledTable beside = checks.filled(table, part, sample, true);
-    FilledTable filled =
-        fits(beside, path, width) ? beside : checks.filled(table, part, sample, false);
+    FilledTable wide = checks.filled(table, part, sample, true);
+    FilledTable filled = fits(wide, path, width) ? wide : checks.filled(table, part, sample, false);
     return few(filled.table().rows().size(), place) ? filled : null;
   }
 
