@@ -28,6 +28,7 @@ import picocli.CommandLine.Command;
       WorkbooksCommand.class,
       RowsCommand.class,
       DrawingsCommand.class,
+      KillsCommand.class,
       WarmCommand.class
     },
     mixinStandardHelpOptions = true,

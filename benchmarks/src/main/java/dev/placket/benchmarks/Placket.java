@@ -43,6 +43,15 @@ final class Placket {
     return Runs.process(printed, options, command);
   }
 
+  /**
+   * What starts it on this JVM in a process of its own, without a script that a kill would miss.
+   */
+  List<String> command() {
+    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+    String jars = folder.toAbsolutePath().resolve("lib") + File.separator + "*";
+    return List.of(java.toString(), "-Xmx256m", "-cp", jars, "dev.placket.demo.Main");
+  }
+
   /** All jars of the command. */
   List<Path> jars() {
     try (Stream<Path> all = Files.list(folder.resolve("lib"))) {

@@ -108,12 +108,14 @@ class DescribedWorkbookTest {
         fit(
             TEXT.replace("unit: 10mm}", "unit: 10mm, " + points + ", " + drawn + "}")
                 + "measurements: {unit: cm, sizes: [M], sample: M,"
-                + " points: {A: {name: Width, value: 9, grade: 0}}}\n");
+                + " points: {A: {name: Width, value: 9, grade: 0}}}\n"
+                + "samples: {checks: {fit: {stage: first fit}}}\n");
     assertEquals(0, run.code(), run.err() + run.out());
     String out = run.out().replaceAll("\\s+", " ");
     assertTrue(out.contains("callouts: not drawn on worksheets"), run.out());
     assertTrue(out.contains("dimensions: not drawn on worksheets"), run.out());
     assertTrue(out.contains("measurements: not used with a workbook"), run.out());
+    assertTrue(out.contains("samples: not used with a workbook"), run.out());
   }
 
   @Test

@@ -95,6 +95,9 @@ public record DescribedWorkbook(
     if (pack.measurements() != null) {
       notes.add("measurements: not used with a workbook.");
     }
+    if (pack.samples() != null) {
+      notes.add("samples: not used with a workbook.");
+    }
     return notes;
   }
 }
