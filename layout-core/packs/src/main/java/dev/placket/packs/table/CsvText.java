@@ -2,7 +2,9 @@ package dev.placket.packs.table;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Changes to single values in the text of a CSV file; all else stays as it was written. */
 public final class CsvText {
@@ -13,6 +15,11 @@ public final class CsvText {
   private final List<Csv.Row> rows;
   private final List<List<Csv.Place>> places;
   private final List<Edit> edits = new ArrayList<>();
+
+  /** Columns behind those of the text, and their values by record. */
+  private final List<String> added = new ArrayList<>();
+
+  private final Map<Integer, Map<String, String>> more = new HashMap<>();
 
   private record Edit(Csv.Place place, String by) {}
 
@@ -30,17 +37,24 @@ public final class CsvText {
   }
 
   /**
-   * Puts a value in the place of one.
+   * Puts a value in the place of one; a column that is missing comes behind all others.
    *
    * @param line the line that its record begins on
    * @param heading of its column, in the first record
-   * @return whether there is such a record and column
+   * @return whether there is such a record
    */
   public boolean set(int line, String heading, String value) {
     int column = rows.get(0).fields().stream().map(String::strip).toList().indexOf(heading);
-    for (int r = 1; r < rows.size() && column >= 0; r++) {
-      if (rows.get(r).line() == line) {
+    for (int r = 1; r < rows.size(); r++) {
+      if (rows.get(r).line() == line && column >= 0) {
         edits.add(new Edit(places.get(r).get(column), quoted(value)));
+        return true;
+      }
+      if (rows.get(r).line() == line) {
+        if (!added.contains(heading)) {
+          added.add(heading);
+        }
+        more.computeIfAbsent(r, n -> new HashMap<>()).put(heading, value);
         return true;
       }
     }
@@ -66,9 +80,27 @@ public final class CsvText {
   /** The file with the changes. */
   public String changed() {
     StringBuilder changed = new StringBuilder(text);
-    edits.stream()
+    // At the end of a record the columns behind it come first, since each edit pushes on the last.
+    List<Edit> all = new ArrayList<>(behind());
+    all.addAll(edits);
+    all.stream()
         .sorted(Comparator.comparingInt((Edit e) -> e.place.from()).reversed())
         .forEach(e -> changed.replace(e.place.from(), e.place.to(), e.by));
     return mark + changed;
+  }
+
+  private List<Edit> behind() {
+    List<Edit> behind = new ArrayList<>();
+    for (int r = 0; r < rows.size() && !added.isEmpty(); r++) {
+      StringBuilder values = new StringBuilder();
+      for (String heading : added) {
+        String value = r == 0 ? heading : more.getOrDefault(r, Map.of()).getOrDefault(heading, "");
+        values.append(',').append(quoted(value));
+      }
+      List<Csv.Place> its = places.get(r);
+      int end = its.get(its.size() - 1).to();
+      behind.add(new Edit(new Csv.Place(end, end), values.toString()));
+    }
+    return behind;
   }
 }
