@@ -66,6 +66,13 @@ final class KillsCommand implements Callable<Integer> {
   @Option(names = "--kills", paramLabel = "N", description = "Of each command (default: 100).")
   private int kills = 100;
 
+  @Option(
+      names = "--of",
+      paramLabel = "NAME",
+      split = ",",
+      description = "Of these commands (default: all).")
+  private List<String> of = List.of();
+
   @Option(names = "--seed", paramLabel = "N", description = "Of the moments (default: 1).")
   private long seed = 1;
 
@@ -95,6 +102,9 @@ final class KillsCommand implements Callable<Integer> {
     boolean right = true;
     Random random = new Random(seed);
     for (Job job : jobs()) {
+      if (!of.isEmpty() && !of.contains(job.name)) {
+        continue;
+      }
       Path work = Files.createTempDirectory("kills");
       try {
         Tally tally = killed(job, work, random);
