@@ -115,6 +115,19 @@ class ReviseTest {
         Files.readString(dir.resolve("fits.csv")));
   }
 
+  /** Alike values on one line of the description: each change lands on its own size. */
+  @Test
+  void changesSeveralTypedValuesOfOneLine() throws IOException {
+    Path pack = SamplePack.write(dir, "set,S,A,,,,50,50.125,,,,,\nset,L,A,,,,50,50.5,,,,,\n");
+    String graded = "value: 50, grade: 2}";
+    String text = SamplePack.TEXT.replace(graded, "values: [50, 50, 50]}");
+    Files.writeString(pack, text);
+    Run run = Run.of("revise", pack, "set", "--write");
+    assertEquals(0, run.code(), run.err());
+    assertEquals(
+        text.replace("values: [50, 50, 50]", "values: [50.125, 50, 50.5]"), Files.readString(pack));
+  }
+
   @Test
   void refusesAnotherSizeOfAGradedPoint() throws IOException {
     Path pack = SamplePack.write(dir, "set,L,A,,,,53.2,53,,,,,\n");

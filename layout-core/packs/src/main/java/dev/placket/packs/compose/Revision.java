@@ -39,7 +39,9 @@ public final class Revision {
   private final List<Change> changes = new ArrayList<>();
   private final List<Kept> kept = new ArrayList<>();
   private final Map<String, CsvText> tables = new LinkedHashMap<>();
-  private final Map<String, String> texts = new LinkedHashMap<>();
+
+  /** The description with all its changes: places are those of the text as it was. */
+  private @Nullable DescriptionText own;
 
   /**
    * A value of the list that changes.
@@ -119,12 +121,15 @@ public final class Revision {
   public Map<String, String> files() {
     Map<String, String> files = new LinkedHashMap<>();
     tables.forEach((name, table) -> files.put(name, table.changed()));
-    String own = listFile();
-    String csv = files.remove(own);
+    String points = listFile();
+    String csv = files.remove(points);
     if (csv != null) {
-      files.put(own, csv);
+      files.put(points, csv);
     }
-    files.putAll(texts);
+    DescriptionText changed = own;
+    if (changed != null) {
+      files.put(name(), (isMarked() ? BOM : "") + changed.changed());
+    }
     return files;
   }
 
@@ -229,16 +234,25 @@ public final class Revision {
     String path = "measurements/points/" + code + (point.typed() ? "/values/" + column : "/value");
     TextPosition at = described.places().of(path);
     String before = said == null ? "" : point.typed() ? said.values().get(column) : said.value();
-    String name = String.valueOf(described.file().getFileName());
-    String whole = texts.containsKey(name) ? texts.get(name) : text(name);
+    String whole = text(name());
     if (whole == null || before.isEmpty()) {
       return false;
     }
-    boolean marked = whole.startsWith(BOM);
-    DescriptionText text = new DescriptionText(marked ? whole.substring(1) : whole);
-    boolean done = text.replace(at, before, after);
-    texts.put(name, (marked ? BOM : "") + text.changed());
-    return done;
+    DescriptionText text = own;
+    if (text == null) {
+      text = new DescriptionText(isMarked() ? whole.substring(1) : whole);
+      own = text;
+    }
+    return text.replace(at, before, after);
+  }
+
+  private String name() {
+    return String.valueOf(described.file().getFileName());
+  }
+
+  private boolean isMarked() {
+    String whole = text(name());
+    return whole != null && whole.startsWith(BOM);
   }
 
   private @Nullable CsvText table(String name) {

@@ -4,14 +4,14 @@ import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What was measured at one point of a sample, in millimetres, and what is said of it.
+ * Measured values at one point of a sample, in millimetres, with decision and comment.
  *
  * @param code the point's
  * @param factory what the factory measured; null if it gave nothing
  * @param ours what the buyer measured; null for not measured
  * @param revised what is to be asked from now on; null for no change
  * @param decision what is decided on it, as in correct to the list; empty for nothing
- * @param comment what is said of it; empty for nothing
+ * @param comment a remark on the point; empty for none
  */
 public record SampleValue(
     String code,
