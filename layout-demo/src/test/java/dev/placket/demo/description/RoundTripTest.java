@@ -19,6 +19,7 @@ import dev.placket.packs.description.PackBand;
 import dev.placket.packs.description.PackBox;
 import dev.placket.packs.description.PackCallout;
 import dev.placket.packs.description.PackCell;
+import dev.placket.packs.description.PackColouring;
 import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackDimension;
 import dev.placket.packs.description.PackFlat;
@@ -58,6 +59,15 @@ import net.jqwik.api.Provide;
 
 /** Description to pack to description to pack is the same. */
 class RoundTripTest {
+  private static PackColouring colouring(
+      Map<String, String> fills, List<String> names, boolean placed) {
+    Map<String, List<String>> lines = new LinkedHashMap<>(PackColouring.onAll(names));
+    if (placed) {
+      lines.put("seams", List.of("body", PackColouring.PAPER));
+    }
+    return new PackColouring(fills, lines, names, names);
+  }
+
   private static Described read(String text) throws Refusal {
     return PackReader.read(Path.of("pack.yaml"), text.getBytes(StandardCharsets.UTF_8));
   }
@@ -373,8 +383,7 @@ class RoundTripTest {
                     Words.of("note"),
                     null,
                     tied.held(),
-                    f,
-                    windows,
+                    colouring(f, windows, (Boolean) size.get(2)),
                     windows,
                     (Length) size.get(0),
                     windows,

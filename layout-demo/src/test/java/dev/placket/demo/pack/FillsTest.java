@@ -80,7 +80,7 @@ class FillsTest {
             "note: bar tacks 10", "fills: {body: \"#2F4038\", waist: \"#E8E4D8\"}, lines: [seams]");
     Run run = Run.of("fit", ExamplePack.write(dir, text), "--out", dir.resolve("out"));
     assertEquals(2, run.code());
-    assertTrue(run.err().contains("light lines keep only"), run.err());
+    assertTrue(run.err().contains("neither black (1.9:1) nor white"), run.err());
     assertTrue(Files.notExists(dir.resolve("out")));
   }
 }

@@ -16,8 +16,8 @@ final class Colourways {
   }
 
   private static boolean isOneDrawing(FlatSetter.Read a, FlatSetter.Read b) {
-    return !a.flat().fills().isEmpty()
-        && !b.flat().fills().isEmpty()
+    return !a.flat().colouring().fills().isEmpty()
+        && !b.flat().colouring().fills().isEmpty()
         && a.flat().role() == b.flat().role()
         && a.found().file().equals(b.found().file())
         && a.found().part().equals(b.found().part());

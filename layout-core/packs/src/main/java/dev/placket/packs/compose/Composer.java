@@ -38,6 +38,7 @@ public final class Composer {
   private final Described described;
   private final Lettering lettering;
   private final PackText text;
+  private final FlatFiles files;
   private final FlatSetter flats;
   private final List<SheetPlan> plans = new ArrayList<>();
   private final Set<String> shrunk = new LinkedHashSet<>();
@@ -67,7 +68,7 @@ public final class Composer {
     this.described = SamplePhotographs.placed(read, rows);
     this.lettering = lettering;
     this.text = PackText.of(described);
-    FlatFiles files = new FlatFiles(described, reading(described, given));
+    this.files = new FlatFiles(described, reading(described, given));
     Contents.check(described, files, text);
     this.flats = new FlatSetter(described, files, lettering, targets, allowSoft);
     this.measured = Measurements.of(described, tableFiles, text.phrases());
@@ -184,6 +185,7 @@ public final class Composer {
     described.faults().refuse();
     List<String> notes = new ArrayList<>(text.missing());
     notes.addAll(shrunk);
+    notes.addAll(files.notes());
     if (measured != null) {
       notes.addAll(measured.notes());
       notes.addAll(

@@ -1,6 +1,7 @@
 package dev.placket.packs.compose;
 
 import dev.placket.packs.description.Described;
+import dev.placket.packs.description.PackColouring;
 import dev.placket.packs.description.PackFlat;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -8,7 +9,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,21 +32,20 @@ import org.xml.sax.SAXException;
  * them by 3:1.
  *
  * <p>An area is an element with that id: what is filled in it takes the colour, open lines stay
- * open. Lines on filled areas stay black where black keeps 3:1 to every fill (WCAG 2, 1.4.11), else
- * they become white.
+ * open. Lines on filled areas are black or white; see {@link LineColours}.
  */
 final class Fills {
-  private static final String LIGHT = "#FFFFFF";
-  private static final String DARK = "#000000";
   private static final Pattern FILL = Pattern.compile("(?:^|;)\\s*fill\\s*:\\s*([^;]+)");
   private static final Pattern STROKE = Pattern.compile("(?:^|;)\\s*stroke\\s*:\\s*([^;]+)");
 
   private final Described described;
   private final String path;
+  private final List<String> notes;
 
-  Fills(Described described, String path) {
+  Fills(Described described, String path, List<String> notes) {
     this.described = described;
     this.path = path;
+    this.notes = notes;
   }
 
   /** The drawing with parts hidden and areas filled; slips in names and colours are noted. */
@@ -63,7 +62,11 @@ final class Fills {
         }
         parts.forEach(p -> set(p, "display", "none !important"));
       }
-      flat.fills()
+      PackColouring colouring = flat.colouring();
+      LineColours colours = new LineColours(described, path, colouring, notes);
+      colours.checkNames();
+      colouring
+          .fills()
           .forEach(
               (name, colour) -> {
                 Element area = find(named, name, "fills/" + name);
@@ -74,12 +77,14 @@ final class Fills {
                       "a closed path with a fill");
                 }
               });
-      String line = lineColour(flat);
-      List<String> lines = flat.lines();
-      for (int i = 0; i < lines.size(); i++) {
-        Element group = find(named, lines.get(i), "lines/" + i);
-        if (group != null && line.equals(LIGHT)) {
-          stroke(group, line, true);
+      colours.checkAreas();
+      for (String name : colouring.lines().keySet()) {
+        Element group = find(named, name, "lines/" + name);
+        if (group != null) {
+          String line = colours.of(name, isOutline(group, colouring));
+          if (line.equals(LineColours.LIGHT)) {
+            stroke(group, line, true);
+          }
         }
       }
       return bytes(document);
@@ -89,33 +94,14 @@ final class Fills {
     }
   }
 
-  /** Black where it keeps 3:1 to all fills, else white where that does. */
-  private String lineColour(PackFlat flat) {
-    String taken = DARK;
-    for (Map.Entry<String, String> fill : flat.fills().entrySet()) {
-      double dark = Contrast.ratio(DARK, fill.getValue());
-      if (dark < Contrast.LINES) {
-        taken = LIGHT;
-        if (flat.lines().isEmpty()) {
-          add(
-              "fills/" + fill.getKey(),
-              String.format(
-                  Locale.ROOT, "%s, on which black lines keep only %.1f:1", fill.getValue(), dark),
-              "the groups of lines on it under lines, so that they can be made light");
-        }
-      }
+  /** Whether a group of lines draws the edge of an area, which borders on the paper. */
+  private static boolean isOutline(Element group, PackColouring colouring) {
+    boolean outline = colouring.fills().containsKey(group.getAttribute("id"));
+    NodeList below = group.getElementsByTagName("*");
+    for (int i = 0; i < below.getLength() && !outline; i++) {
+      outline = colouring.fills().containsKey(((Element) below.item(i)).getAttribute("id"));
     }
-    for (Map.Entry<String, String> fill : flat.fills().entrySet()) {
-      double kept = Contrast.ratio(taken, fill.getValue());
-      if (taken.equals(LIGHT) && !flat.lines().isEmpty() && kept < Contrast.LINES) {
-        add(
-            "fills/" + fill.getKey(),
-            String.format(
-                Locale.ROOT, "%s, on which light lines keep only %.1f:1", fill.getValue(), kept),
-            "colours of one flat that are all dark or all light");
-      }
-    }
-    return taken;
+    return outline;
   }
 
   private static boolean paint(Element area, String colour) {

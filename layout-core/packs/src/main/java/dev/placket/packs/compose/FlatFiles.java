@@ -17,6 +17,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,11 +33,17 @@ final class FlatFiles {
   private final Described described;
   private final Reading reading;
   private final Map<List<Object>, Found> read = new HashMap<>();
+  private final List<String> notes = new ArrayList<>();
   private final Map<Path, PictureFile> open = new HashMap<>();
 
   FlatFiles(Described described, Reading reading) {
     this.described = described;
     this.reading = reading;
+  }
+
+  /** What is to be said of colours that were filled in. */
+  List<String> notes() {
+    return List.copyOf(notes);
   }
 
   /** The path of a file that is there and inside the folder; null with the slip noted. */
@@ -111,8 +118,7 @@ final class FlatFiles {
     List<Object> key =
         List.of(
             flat.file(),
-            flat.fills(),
-            flat.lines(),
+            flat.colouring(),
             Set.copyOf(flat.hidden()),
             swatch,
             Set.copyOf(flat.layers()));
@@ -174,7 +180,7 @@ final class FlatFiles {
   }
 
   private static boolean isAsDrawn(PackFlat flat) {
-    return flat.fills().isEmpty() && flat.hidden().isEmpty();
+    return flat.colouring().fills().isEmpty() && flat.hidden().isEmpty();
   }
 
   private String digest(Path file) throws PictureException, IOException {
@@ -185,7 +191,7 @@ final class FlatFiles {
       throws PictureException, IOException {
     PictureSource source = PictureSource.of(file);
     PictureReader.read(source, reading.limits());
-    byte[] filled = new Fills(described, path).apply(Files.readAllBytes(file), flat);
+    byte[] filled = new Fills(described, path, notes).apply(Files.readAllBytes(file), flat);
     return reading.open(PictureSource.of(file.toString(), filled));
   }
 

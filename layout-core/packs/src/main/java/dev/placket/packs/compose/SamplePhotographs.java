@@ -8,6 +8,7 @@ import dev.placket.layout.units.PlanePoint;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.Pack;
 import dev.placket.packs.description.PackCallout;
+import dev.placket.packs.description.PackColouring;
 import dev.placket.packs.description.PackFlat;
 import dev.placket.packs.description.PackPoint;
 import dev.placket.packs.description.PackSamples;
@@ -177,8 +178,7 @@ public final class SamplePhotographs {
         Words.NONE,
         null,
         Held.NOTHING,
-        Map.of(),
-        List.of(),
+        PackColouring.NONE,
         List.of(),
         null,
         List.of(),

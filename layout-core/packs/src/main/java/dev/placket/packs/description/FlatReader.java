@@ -27,6 +27,8 @@ final class FlatReader {
           "held",
           "fills",
           "lines",
+          "low-contrast",
+          "colourways",
           "hide",
           "line-weight",
           "layers",
@@ -63,12 +65,26 @@ final class FlatReader {
         values.words(e.get("note"), Words.NONE),
         level.isEmpty() ? null : level,
         held(e.get("held")),
-        values.named(e.get("fills"), "a colour", (name, n) -> values.colour(n)),
-        values.oneOrMore(e.get("lines"), "names of groups of lines"),
+        colouring(e),
         values.oneOrMore(e.get("hide"), "names of parts of the drawing"),
         values.length(e.get("line-weight"), PackReader.LEAST_LINE),
         values.oneOrMore(e.get("layers"), "names of layers"),
         new SpotReader(values).spots(e.get("points"), e.get("callouts"), e.get("dimensions")));
+  }
+
+  private PackColouring colouring(Entries e) {
+    return new PackColouring(
+        values.named(e.get("fills"), "a colour", (name, n) -> values.colour(n)),
+        lines(values, e.get("lines")),
+        values.oneOrMore(e.get("low-contrast"), "names of areas and groups of lines"),
+        values.oneOrMore(e.get("colourways"), "codes of colourways, or all"));
+  }
+
+  /** Groups of lines, each with the areas that it lies on where these are named. */
+  static Map<String, List<String>> lines(NodeValues values, @Nullable PackNode node) {
+    return node instanceof PackNode.Keys
+        ? values.named(node, "areas", (name, n) -> values.oneOrMore(n, "names of areas"))
+        : PackColouring.onAll(values.oneOrMore(node, "names of groups of lines"));
   }
 
   private Held held(@Nullable PackNode node) {

@@ -4,7 +4,6 @@ import dev.placket.layout.flat.Held;
 import dev.placket.layout.flat.Role;
 import dev.placket.layout.units.Length;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,8 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param note a line under the caption; blank for none
  * @param level the element of the drawing on whose height it lines up; null for the bottom
  * @param held what of its place must not move
- * @param fills colours of named areas of the drawing, as {@code #RRGGBB}
- * @param lines names of groups of lines that lie on filled areas and stay readable on them
+ * @param colouring how areas of the drawing are coloured
  * @param hidden ids or classes of parts of the drawing that are not drawn
  * @param lineWeight the width at which its outline prints; null for that of the pack
  * @param layers the layers of its file that are shown; empty for those that the file shows
@@ -41,8 +39,7 @@ public record PackFlat(
     Words note,
     @Nullable String level,
     Held held,
-    Map<String, String> fills,
-    List<String> lines,
+    PackColouring colouring,
     List<String> hidden,
     @Nullable Length lineWeight,
     List<String> layers,
@@ -50,8 +47,6 @@ public record PackFlat(
   /** Copies collections. */
   public PackFlat {
     windows = List.copyOf(windows);
-    fills = Pack.ordered(fills);
-    lines = List.copyOf(lines);
     hidden = List.copyOf(hidden);
     layers = List.copyOf(layers);
   }
@@ -88,8 +83,7 @@ public record PackFlat(
         Words.NONE,
         null,
         Held.NOTHING,
-        Map.of(),
-        List.of(),
+        PackColouring.NONE,
         List.of(),
         null,
         List.of(),
@@ -110,8 +104,28 @@ public record PackFlat(
         note,
         level,
         held,
-        fills,
-        lines,
+        colouring,
+        hidden,
+        lineWeight,
+        layers,
+        spots);
+  }
+
+  /** This flat in other colours, under another caption. */
+  public PackFlat with(PackColouring other, Words under) {
+    return new PackFlat(
+        file,
+        role,
+        windows,
+        scaling,
+        least,
+        greatest,
+        trueSize,
+        under,
+        note,
+        level,
+        held,
+        other,
         hidden,
         lineWeight,
         layers,

@@ -285,8 +285,11 @@ public final class PackWriter {
     if (f.held().any()) {
       m.put("held", held(f.held()));
     }
-    m.put("fills", f.fills());
-    m.put("lines", f.lines());
+    PackColouring colouring = f.colouring();
+    m.put("fills", colouring.fills());
+    m.put("lines", lines(colouring.lines()));
+    m.put("low-contrast", colouring.lowContrast());
+    m.put("colourways", colouring.colourways());
     m.put("hide", f.hidden());
     put(m, "line-weight", f.lineWeight(), Spelled::length);
     m.put("layers", f.layers());
@@ -294,6 +297,11 @@ public final class PackWriter {
     m.put("callouts", each(f.spots().callouts(), PackWriter::callout));
     m.put("dimensions", each(f.spots().dimensions(), PackWriter::dimension));
     return m;
+  }
+
+  private static Object lines(Map<String, List<String>> lines) {
+    boolean placed = lines.values().stream().anyMatch(areas -> !areas.isEmpty());
+    return placed ? lines : List.copyOf(lines.keySet());
   }
 
   private static void lineWeights(Pack pack, Map<String, Object> m) {
