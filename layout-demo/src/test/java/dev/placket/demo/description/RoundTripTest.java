@@ -20,11 +20,13 @@ import dev.placket.packs.description.PackBox;
 import dev.placket.packs.description.PackCallout;
 import dev.placket.packs.description.PackCell;
 import dev.placket.packs.description.PackColouring;
+import dev.placket.packs.description.PackColourways;
 import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackDimension;
 import dev.placket.packs.description.PackFlat;
 import dev.placket.packs.description.PackGrid;
 import dev.placket.packs.description.PackLeaders;
+import dev.placket.packs.description.PackMaterial;
 import dev.placket.packs.description.PackMeasurements;
 import dev.placket.packs.description.PackPoint;
 import dev.placket.packs.description.PackReader;
@@ -123,6 +125,8 @@ class RoundTripTest {
                         : retired.isEmpty() ? Map.of() : Map.of("", Length.mm(0.6)),
                     retired.isEmpty() ? null : MEASURES,
                     retired.isEmpty() ? null : SAMPLES,
+                    retired.isEmpty() ? null : COLOURWAYS,
+                    retired.size() == 1 ? MATERIALS : Map.of(),
                     retired))
         .filter(p -> !p.sheets().isEmpty());
   }
@@ -194,6 +198,46 @@ class RoundTripTest {
                   "",
                   List.of())));
 
+  /** Colours stated in each of their ways; one of one part, one without. */
+  private static final PackColourways COLOURWAYS =
+      new PackColourways(
+          Map.of("K1", new Words(Map.of("en", "Silt", "de", "Schlick")), "K2", Words.of("Alder")),
+          Map.of(
+              "silt",
+              new PackColourways.Colour(
+                  Words.of("Silt"), "18-03", Words.of("lab dip 2"), "#8A7F70", null),
+              "alder",
+              new PackColourways.Colour(
+                  Words.of("Alder"), "", Words.NONE, null, new PackColourways.Lab(25.5, -9.25, 3))),
+          Map.of(
+              "shell",
+              new PackColourways.Part(
+                  Words.of("Shell"),
+                  List.of("shell"),
+                  Map.of("seams", List.of("shell"), "edges", List.of()),
+                  List.of("silt", "alder"),
+                  Words.of("match shell")),
+              "lining",
+              new PackColourways.Part(
+                  Words.NONE, List.of(), Map.of(), List.of("silt"), Words.NONE)),
+          List.of(PackColourways.Printed.SCREEN, PackColourways.Printed.NAME));
+
+  private static final Map<String, PackMaterial> MATERIALS =
+      Map.of(
+          "M1",
+          new PackMaterial(
+              Words.of("Shell"),
+              "twill",
+              Words.of("Hollow Mill"),
+              "420",
+              new Words(Map.of("en", "wool", "de", "Wolle")),
+              Words.of("150 cm"),
+              Words.NONE,
+              Words.of("body"),
+              Words.of("2.35 m"),
+              PackMaterial.Waste.INCLUDED,
+              "shell"));
+
   @Property(tries = 100)
   void anyWorkbookComesBack(@ForAll("workbooks") PackWorkbook workbook) throws Refusal {
     Pack pack =
@@ -213,6 +257,8 @@ class RoundTripTest {
             Map.of(),
             null,
             null,
+            null,
+            Map.of(),
             List.of());
     String text = PackWriter.write(pack);
     Described again = read(text);
@@ -300,9 +346,9 @@ class RoundTripTest {
         .map(PackWindow::new);
   }
 
-  /** A table of measures, or of the check of a sample. */
+  /** A table of measures, of the check of a sample, of colourways or of materials. */
   private static boolean made(String sample) {
-    return sample.length() == 3 || sample.length() == 2;
+    return sample.length() > 1 && sample.length() < 6;
   }
 
   private static Arbitrary<PackTable> tables() {
@@ -334,6 +380,8 @@ class RoundTripTest {
                             made(sample) ? null : csv,
                             sample.length() == 3 ? List.of("A", "B") : List.of(),
                             sample.length() == 2 ? CheckPart.values()[c.size()] : null,
+                            sample.length() == 4 ? List.of("K1", "K2") : List.of(),
+                            sample.length() == 5 ? List.of("all") : List.of(),
                             sample,
                             size,
                             least,

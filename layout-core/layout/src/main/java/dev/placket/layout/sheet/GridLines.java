@@ -36,7 +36,8 @@ public record GridLines(List<Double> columns, List<Double> rows) {
    * @param start the first line in points
    * @param room what there is to fill, in points
    * @return one line more than tracks
-   * @throws IllegalArgumentException if the lengths are longer than the room, saying by how much
+   * @throws IllegalArgumentException if the lengths are longer than the room, saying by how much,
+   *     or if a track has no size yet
    */
   public static List<Double> lay(List<GridTrack> tracks, double start, double room) {
     double fixed = 0;
@@ -46,6 +47,9 @@ public record GridLines(List<Double> columns, List<Double> rows) {
         fixed += f.length().pt();
       } else if (t instanceof GridTrack.Share s) {
         shares += s.fr();
+      } else {
+        throw new IllegalArgumentException(
+            "an auto track: replace it by the length of its content");
       }
     }
     double left = room - fixed;

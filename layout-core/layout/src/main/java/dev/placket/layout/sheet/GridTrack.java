@@ -3,10 +3,10 @@ package dev.placket.layout.sheet;
 import dev.placket.layout.units.Length;
 
 /**
- * The size of one column or row of the grid: a length, or a share of what lengths leave (CSS Grid's
- * {@code fr}).
+ * The size of one column or row of the grid: a length, a share of what lengths leave (CSS Grid's
+ * {@code fr}), or what its content needs ({@code auto}).
  */
-public sealed interface GridTrack permits GridTrack.Fixed, GridTrack.Share {
+public sealed interface GridTrack permits GridTrack.Fixed, GridTrack.Share, GridTrack.Auto {
   /**
    * A track of a stated length.
    *
@@ -44,6 +44,9 @@ public sealed interface GridTrack permits GridTrack.Fixed, GridTrack.Share {
       }
     }
   }
+
+  /** A track as long as its content, which a length replaces before the grid is laid. */
+  record Auto() implements GridTrack {}
 
   /**
    * Reads {@code 12mm}, {@code 1in}, {@code 2fr}.

@@ -40,19 +40,62 @@ final class CellSetter {
     this.shrunk = shrunk;
   }
 
-  Cell set(PackCell cell, String name, Rect box, String path, Stand usual) {
+  /**
+   * The height of capitals at which the text of a cell goes in; its stated height where it has no
+   * text, or where it does not go in.
+   */
+  Length step(PackCell cell, Rect box, String path, Stand usual) {
+    String value = text.setLines(cell.text(), path + "/text");
+    if (value.isBlank() || lettering.fault(value) != null) {
+      return cell.size();
+    }
+    String stated = text.setBeside(cell.caption(), path + "/caption");
+    Rect below = under(stated.isBlank() ? List.of() : captionLines(stated, box), stated, box);
+    Stand stand = cell.stand() == null ? usual : cell.stand();
+    List<Length> steps = Lettering.steps(value, cell.size(), cell.least());
+    TextBlock block = TextBlock.fit(value, below, steps, cell.align(), stand, lettering);
+    return block == null ? cell.size() : block.step();
+  }
+
+  private static Length captionHeight(String caption) {
+    return Lettering.steps(caption, Lettering.CAPTION, Lettering.CAPTION).get(0);
+  }
+
+  private List<String> captionLines(String caption, Rect box) {
+    double room = box.width() - 2 * TextBlock.INSET.pt();
+    Length height = captionHeight(caption);
+    return caption.lines().flatMap(l -> lettering.wrap(l, height, room).stream()).toList();
+  }
+
+  /** What the lines of a caption leave of a box. */
+  private Rect under(List<String> lines, String caption, Rect box) {
+    if (lines.isEmpty()) {
+      return box;
+    }
+    Length height = captionHeight(caption);
+    double last =
+        TextBlock.INSET.pt() + height.pt() + (lines.size() - 1) * lettering.leading(height).pt();
+    double top = box.top() + last + UNDER.pt();
+    return new Rect(box.left(), Math.min(top, box.bottom()), box.right(), box.bottom());
+  }
+
+  /**
+   * A cell with its text.
+   *
+   * @param most text is set no larger
+   */
+  Cell set(PackCell cell, String name, Rect box, String path, Stand usual, Length most) {
     String stated = text.setBeside(cell.caption(), path + "/caption");
     PackBox hands = cell.box();
     String caption = hands == null ? stated : boxed(stated, hands);
     String value = text.setLines(cell.text(), path + "/text");
     List<TextRun> runs = new ArrayList<>();
-    double top = box.top();
+    Rect below = box;
     if (!caption.isBlank() && settable(caption, path + "/caption")) {
       double room = box.width() - 2 * TextBlock.INSET.pt();
-      Length height = Lettering.steps(caption, Lettering.CAPTION, Lettering.CAPTION).get(0);
+      Length height = captionHeight(caption);
       double base = box.top() + TextBlock.INSET.pt() + height.pt();
-      List<String> lines =
-          caption.lines().flatMap(l -> lettering.wrap(l, height, room).stream()).toList();
+      List<String> lines = captionLines(caption, box);
       for (String line : lines) {
         if (lettering.width(line, height) > room) {
           tooLong(
@@ -61,14 +104,13 @@ final class CellSetter {
               "fewer letters, or a wider cell");
         }
         runs.addAll(lettering.line(line, box.left() + TextBlock.INSET.pt(), base, height, false));
-        top = base + UNDER.pt();
         base += lettering.leading(height).pt();
       }
+      below = under(lines, caption, box);
     }
     if (!value.isBlank() && settable(value, path + "/text")) {
       Stand stand = cell.stand() == null ? usual : cell.stand();
-      Rect below = new Rect(box.left(), Math.min(top, box.bottom()), box.right(), box.bottom());
-      runs.addAll(block(cell, value, below, stand, path));
+      runs.addAll(block(cell, value, below, stand, path, most));
     }
     if (hands != null && hands != PackBox.SWATCH) {
       runs.addAll(signed(box));
@@ -103,7 +145,8 @@ final class CellSetter {
     return runs;
   }
 
-  private List<TextRun> block(PackCell cell, String value, Rect box, Stand stand, String path) {
+  private List<TextRun> block(
+      PackCell cell, String value, Rect box, Stand stand, String path, Length most) {
     List<Length> steps = Lettering.steps(value, cell.size(), cell.least());
     TextBlock block = TextBlock.fit(value, box, steps, cell.align(), stand, lettering);
     if (block == null) {
@@ -123,7 +166,15 @@ final class CellSetter {
       shrunk.add(
           "line " + at.line() + ": set at " + mm(block.step()) + " to fit: '" + cut(value) + "'");
     }
-    return block.runs();
+    if (block.step().compareTo(most) <= 0) {
+      return block.runs();
+    }
+    List<Length> smaller = steps.stream().filter(s -> s.compareTo(most) <= 0).toList();
+    TextBlock less =
+        smaller.isEmpty()
+            ? null
+            : TextBlock.fit(value, box, smaller, cell.align(), stand, lettering);
+    return less == null ? block.runs() : less.runs();
   }
 
   private boolean settable(String value, String path) {

@@ -35,6 +35,7 @@ public final class Composer {
   private final Map<String, SampleCheck> checks;
   private final List<SampleRow> rows;
   private final List<String> sampleNotes;
+  private final List<String> colourNotes = new ArrayList<>();
   private final Described described;
   private final Lettering lettering;
   private final PackText text;
@@ -65,7 +66,11 @@ public final class Composer {
     TableFile tableFiles = new TableFile(read, new FlatFiles(read, given), ranges);
     PackSamples samples = read.pack().samples();
     this.rows = samples == null ? List.of() : SampleFiles.read(read, samples, tableFiles);
-    this.described = SamplePhotographs.placed(read, rows);
+    Described photographed = SamplePhotographs.placed(read, rows);
+    ColourBook colours = ColourBook.of(photographed);
+    FlatFiles drawings = new FlatFiles(photographed, given);
+    this.described = ColourwayFlats.placed(photographed, drawings, colours, colourNotes);
+    MaterialBook materials = MaterialBook.of(described, colours);
     this.lettering = lettering;
     this.text = PackText.of(described);
     this.files = new FlatFiles(described, reading(described, given));
@@ -77,20 +82,26 @@ public final class Composer {
     this.sampleNotes = judged.notes();
     CheckTables checkTables =
         samples == null || measured == null ? null : new CheckTables(measured, samples, checks);
+    if (colours != null) {
+      colourNotes.addAll(colours.notes());
+    }
+    colourNotes.addAll(materials.notes());
     for (Map.Entry<String, PackSheet> e : described.pack().sheets().entrySet()) {
-      SheetFrame frame = SheetFrame.of(e.getKey(), e.getValue(), described);
+      SheetTables tables =
+          new SheetTables(
+              described,
+              tableFiles,
+              lettering,
+              text,
+              shrunk,
+              mostRows,
+              measured,
+              checkTables,
+              colours,
+              materials,
+              e.getValue().check());
+      SheetFrame frame = SheetFrame.of(e.getKey(), e.getValue(), described, tables);
       if (frame != null) {
-        SheetTables tables =
-            new SheetTables(
-                described,
-                tableFiles,
-                lettering,
-                text,
-                shrunk,
-                mostRows,
-                measured,
-                checkTables,
-                e.getValue().check());
         MarkedRows marks = new MarkedRows(described, e.getKey(), e.getValue());
         plans.add(SheetPlan.of(e.getKey(), e.getValue(), frame, tables, marks));
       }
@@ -186,6 +197,7 @@ public final class Composer {
     List<String> notes = new ArrayList<>(text.missing());
     notes.addAll(shrunk);
     notes.addAll(files.notes());
+    notes.addAll(colourNotes);
     if (measured != null) {
       notes.addAll(measured.notes());
       notes.addAll(

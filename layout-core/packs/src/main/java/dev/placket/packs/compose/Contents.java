@@ -262,7 +262,7 @@ final class Contents {
     for (String name : lacking) {
       String kind =
           kinds.size() == 1 ? "an entry under cells" : "an entry under cells, tables or windows";
-      add(path + "/areas", "the area '" + name + "', of which nothing is said", kind);
+      add(path + "/areas", "the area '" + name + "' without contents", kind);
     }
   }
 

@@ -16,6 +16,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What a description says of a workbook, with the pictures read.
@@ -43,8 +44,10 @@ public record DescribedWorkbook(
    * @throws Refusal with every slip of the description
    */
   public static DescribedWorkbook of(
-      Described described, DensityTargets targets, boolean allowSoft, Reading given)
-      throws Refusal {
+      Described read, DensityTargets targets, boolean allowSoft, Reading given) throws Refusal {
+    List<String> colourNotes = new ArrayList<>();
+    Described described =
+        ColourwayFlats.placed(read, new FlatFiles(read, given), ColourBook.of(read), colourNotes);
     Pack pack = described.pack();
     PackWorkbook workbook = pack.workbook();
     if (workbook == null) {
@@ -70,7 +73,9 @@ public record DescribedWorkbook(
         workbook.worksheets(),
         flats,
         fields,
-        notes(text, flats.values(), pack));
+        Stream.of(colourNotes, files.notes(), notes(text, flats.values(), pack))
+            .flatMap(List::stream)
+            .toList());
   }
 
   private static List<String> notes(PackText text, Collection<FlatSet> flats, Pack pack) {
@@ -97,6 +102,9 @@ public record DescribedWorkbook(
     }
     if (pack.samples() != null) {
       notes.add("samples: not used with a workbook.");
+    }
+    if (!pack.materials().isEmpty()) {
+      notes.add("materials: not used with a workbook.");
     }
     return notes;
   }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
@@ -102,6 +103,19 @@ final class Fills {
       outline = colouring.fills().containsKey(((Element) below.item(i)).getAttribute("id"));
     }
     return outline;
+  }
+
+  /**
+   * The names of the parts of a drawing.
+   *
+   * @throws IOException if it is no SVG
+   */
+  static Set<String> names(byte[] svg) throws IOException {
+    try {
+      return named(parse(svg)).keySet();
+    } catch (SAXException | ParserConfigurationException e) {
+      throw new IOException("not an SVG drawing", e);
+    }
   }
 
   private static boolean paint(Element area, String colour) {

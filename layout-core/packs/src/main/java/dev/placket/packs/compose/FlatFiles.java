@@ -142,6 +142,24 @@ final class FlatFiles {
     file(named(flat).file, path + "/file");
   }
 
+  /** The names of the parts of a drawing; none, with the slip noted, where it has none. */
+  Set<String> parts(PackFlat flat, String path) {
+    Path file = file(named(flat).file, path + "/file");
+    if (file == null) {
+      return Set.of();
+    }
+    try {
+      PictureReader.read(PictureSource.of(file), reading.limits());
+      return Fills.names(Files.readAllBytes(file));
+    } catch (PictureException e) {
+      unusable(path, e.fault().quoted(), e.fault().remedy());
+    } catch (IOException e) {
+      TextPosition place = described.places().of(path + "/file");
+      described.faults().add(place, "a picture without named areas", "an SVG drawing");
+    }
+    return Set.of();
+  }
+
   /** A file and the part of it that is named behind a number sign; null for all of it. */
   private record Named(String file, @Nullable String part) {}
 

@@ -145,6 +145,7 @@ final class FlatSetter {
    * @param even whether its longest side aims at that of the first flat, for want of a view
    * @param scale the line on its scale; null for none
    * @param leaders how the leaders of its callouts run
+   * @param bar whether it has the bar under it by which a print at true size is checked
    */
   FlatSet.@Nullable Item item(
       Read read,
@@ -154,6 +155,7 @@ final class FlatSetter {
       boolean even,
       @Nullable ScaleLine scale,
       PackLeaders leaders,
+      boolean bar,
       PackText text) {
     PackFlat said = read.flat();
     PackFlat.Scaling scaling = said.scaling();
@@ -175,7 +177,7 @@ final class FlatSetter {
             .withLimits(limits)
             .withHeld(held(said))
             .withShare(share(scaling, said, even))
-            .withSurround(surround(caption, read, text));
+            .withSurround(surround(caption, read, bar, text));
     flat = flat.withPoints(points, level);
     Length unit = scaling.unit();
     flat = unit == null ? flat : flat.withUnitLength(unit);
@@ -266,10 +268,9 @@ final class FlatSetter {
         : said.held();
   }
 
-  private Surround surround(FlatCaption caption, Read read, PackText text) {
+  private Surround surround(FlatCaption caption, Read read, boolean bar, PackText text) {
     Surround below = caption.surround(lettering);
-    Surround own =
-        read.flat().trueSize() ? CheckBar.under(below, text.phrases(), lettering) : below;
+    Surround own = bar ? CheckBar.under(below, text.phrases(), lettering) : below;
     LineWeight weight = read.weight();
     return weight == null ? own : weight.around(own);
   }

@@ -23,7 +23,7 @@ import java.util.Set;
  *
  * @param items what the solver sees and where it came from
  * @param ratios the ratio of each that has one
- * @param trueSize those that print at their real size
+ * @param trueSize those with the bar by which a print at true size is checked
  */
 record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<String> trueSize) {
 
@@ -73,6 +73,8 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
     Map<String, Double> ratios = new LinkedHashMap<>();
     Set<String> trueSize = new LinkedHashSet<>();
     for (FlatSetter.Read r : read) {
+      // One bar checks the print of a sheet; flats that may go on to another take theirs along.
+      boolean bar = r.flat().trueSize() && (trueSize.isEmpty() || sheet.further());
       boolean inRow = rowWindows.containsKey(r.id());
       FlatSet.Item item =
           setter.item(
@@ -83,6 +85,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
               even || inRow,
               scales.get(r.id()),
               inRow ? PackLeaders.NONE : sheet.leaders(),
+              bar,
               text);
       if (item != null) {
         String list = Colourways.list(r, read);
@@ -91,7 +94,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
         if (item.flat().group() != null) {
           ratios.put(r.id(), item.flat().group().ratio());
         }
-        if (r.flat().trueSize()) {
+        if (bar) {
           trueSize.add(r.id());
         }
       }

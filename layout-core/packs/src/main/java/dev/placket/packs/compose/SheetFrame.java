@@ -32,8 +32,13 @@ record SheetFrame(
     LaidGrid body,
     LaidGrid.Lines lines) {
 
-  /** The frame of a sheet; null where it cannot be laid, with the slips noted. */
-  static @Nullable SheetFrame of(String id, PackSheet sheet, Described described) {
+  /**
+   * The frame of a sheet; null where it cannot be laid, with the slips noted.
+   *
+   * @param tables gives the heights of its tables to rows that take theirs
+   */
+  static @Nullable SheetFrame of(
+      String id, PackSheet sheet, Described described, SheetTables tables) {
     String path = "sheets/" + id;
     PaperSize paper = sheet.paper() == null ? described.pack().paper() : sheet.paper();
     Margins margins = sheet.margins() == null ? described.pack().margins() : sheet.margins();
@@ -59,7 +64,9 @@ record SheetFrame(
     Rect foot = new Rect(inside.left(), footStart, inside.right(), inside.bottom());
     LaidGrid header = band(described.pack().header(), head, "header", lines, described);
     LaidGrid footer = band(described.pack().foot(), foot, "foot", lines, described);
-    LaidGrid body = LaidGrid.of(sheet.grid(), between, path, lines, described);
+    LaidGrid body =
+        LaidGrid.of(
+            AutoRows.of(id, sheet, between, tables, described), between, path, lines, described);
     boolean bands =
         (described.pack().header() == null) == (header == null)
             && (described.pack().foot() == null) == (footer == null);

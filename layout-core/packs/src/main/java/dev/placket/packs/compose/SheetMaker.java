@@ -22,9 +22,11 @@ import dev.placket.packs.table.TablePiece;
 import dev.placket.packs.text.Cell;
 import dev.placket.packs.text.TextBlock.Stand;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -68,7 +70,8 @@ final class SheetMaker {
       body();
     } else {
       Map.Entry<String, TablePiece> entry = plan.further().get(page - 1);
-      table(entry.getKey(), entry.getValue(), frame.between());
+      Rect area = Objects.requireNonNull(frame.body().areas().get(entry.getKey()));
+      table(entry.getKey(), entry.getValue(), SheetTables.further(area, frame.between()));
     }
     band(described.pack().foot(), frame.foot(), "foot");
     String id = page == 0 ? plan.id() : plan.id() + "-" + (page + 1);
@@ -91,14 +94,37 @@ final class SheetMaker {
     if (band == null || grid == null) {
       return;
     }
+    Map<Row, Length> most = new HashMap<>();
     band.cells()
         .forEach(
             (name, cell) -> {
               Rect box = grid.areas().get(name);
               if (box != null) {
-                add(cell, path + " " + name, box, path + "/cells/" + name, Stand.FOOT);
+                Length step = setter.step(cell, box, path + "/cells/" + name, Stand.FOOT);
+                most.merge(Row.of(box, cell), step, (a, b) -> a.compareTo(b) < 0 ? a : b);
               }
             });
+    band.cells()
+        .forEach(
+            (name, cell) -> {
+              Rect box = grid.areas().get(name);
+              if (box != null) {
+                Length its = Objects.requireNonNull(most.get(Row.of(box, cell)));
+                add(cell, path + " " + name, box, path + "/cells/" + name, Stand.FOOT, its);
+              }
+            });
+  }
+
+  /**
+   * Cells of a band whose values are read across, and so are set in one size.
+   *
+   * @param foot where they end, in points
+   * @param size the height of capitals that they state
+   */
+  private record Row(double foot, Length size) {
+    static Row of(Rect box, PackCell cell) {
+      return new Row(box.bottom(), cell.size());
+    }
   }
 
   private void body() {
@@ -112,7 +138,7 @@ final class SheetMaker {
               PackWindow window = plan.sheet().windows().get(name);
               TablePiece piece = plan.first().get(name);
               if (cell != null) {
-                add(cell, name, box, path + "/cells/" + name, Stand.TOP);
+                add(cell, name, box, path + "/cells/" + name, Stand.TOP, cell.size());
               } else if (window != null) {
                 window(name, window, box, path + "/windows/" + name);
               } else if (piece != null) {
@@ -121,7 +147,7 @@ final class SheetMaker {
             });
   }
 
-  private void add(PackCell cell, String name, Rect box, String path, Stand stand) {
+  private void add(PackCell cell, String name, Rect box, String path, Stand stand, Length most) {
     String lead = text.phrases().languages().get(0);
     boolean band = path.startsWith("header/") || path.startsWith("foot/");
     if (!band) {
@@ -130,7 +156,7 @@ final class SheetMaker {
     } else if (plan.id().equals(described.pack().sheets().keySet().iterator().next())) {
       texts.put(name, new SheetTexts.CellText(first(cell.caption()), first(cell.text())));
     }
-    cells.add(setter.set(cell, name, box, path, stand));
+    cells.add(setter.set(cell, name, box, path, stand, most));
     edges.add(box);
   }
 
@@ -152,7 +178,7 @@ final class SheetMaker {
         continue;
       }
       String word = corner.at().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-      add(corner.cell(), name + " " + word, in(corner, box), at, Stand.FOOT);
+      add(corner.cell(), name + " " + word, in(corner, box), at, Stand.FOOT, corner.cell().size());
     }
   }
 

@@ -48,14 +48,15 @@ record SheetPlan(
             (name, said) -> {
               String path = "sheets/" + id + "/tables/" + name;
               Rect area = frame.body().areas().get(name);
-              FilledTable filled = tables.filled(said, path, area == null ? 0 : area.width());
-              TableText text = filled == null ? null : tables.text(filled, path);
-              if (filled != null) {
-                marks.check(filled.table(), path);
+              SheetTables.SetTable set = tables.set(said, path, area == null ? 0 : area.width());
+              if (set != null) {
+                marks.check(set.filled().table(), path);
               }
-              if (area == null || filled == null || text == null) {
+              if (area == null || set == null) {
                 return;
               }
+              FilledTable filled = set.filled();
+              TableText text = set.text();
               texts.put(name, plain(text));
               List<TablePiece> pieces =
                   tables.pieces(text, filled.table(), name, area, frame.between(), path);

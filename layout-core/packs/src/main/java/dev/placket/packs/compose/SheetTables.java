@@ -18,6 +18,7 @@ import dev.placket.pictures.fault.Remedy;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +33,9 @@ final class SheetTables {
   private final int mostRows;
   private final @Nullable MeasuredList measured;
   private final @Nullable CheckTables checks;
+  private final @Nullable ColourBook colours;
+  private final MaterialBook materials;
+  private final Map<String, @Nullable SetTable> sets = new HashMap<>();
 
   /** The sample that the tables of the sheet list; null for none. */
   private final @Nullable String sample;
@@ -45,7 +49,11 @@ final class SheetTables {
       int mostRows,
       @Nullable MeasuredList measured,
       @Nullable CheckTables checks,
+      @Nullable ColourBook colours,
+      MaterialBook materials,
       @Nullable String sample) {
+    this.colours = colours;
+    this.materials = materials;
     this.measured = measured;
     this.checks = checks;
     this.sample = sample;
@@ -58,12 +66,41 @@ final class SheetTables {
   }
 
   /**
-   * The table with the values of its file, of its points or of a check; null where they cannot be
-   * read.
+   * A table with its values and its text.
+   *
+   * @param filled the values
+   * @param text the text
+   */
+  record SetTable(FilledTable filled, TableText text) {}
+
+  /**
+   * A table with its values and its text; null where they cannot be read or set. It is read once,
+   * so that a slip is noted once.
    *
    * @param width the room that it has, in points
    */
-  @Nullable FilledTable filled(PackTable table, String path, double width) {
+  @Nullable SetTable set(PackTable table, String path, double width) {
+    if (!sets.containsKey(path)) {
+      FilledTable filled = filled(table, path, width);
+      TableText set = filled == null ? null : text(filled, path);
+      sets.put(path, filled == null || set == null ? null : new SetTable(filled, set));
+    }
+    return sets.get(path);
+  }
+
+  /** The height that a table needs for all its rows, in points; 0 where it cannot be set. */
+  double height(PackTable table, String path, double width) {
+    SetTable set = set(table, path, width);
+    try {
+      return set == null ? 0 : TableLayout.of(set.text(), width, lettering).height();
+    } catch (IllegalArgumentException e) {
+      // A value that is too wide is noted where the table is laid.
+      return 0;
+    }
+  }
+
+  /** With the values of its file, of its points or of a check; null where they cannot be read. */
+  private @Nullable FilledTable filled(PackTable table, String path, double width) {
     CheckPart part = table.check();
     if (part != null) {
       return check(table, part, path, width);
@@ -101,6 +138,13 @@ final class SheetTables {
     if (!table.measures().isEmpty()) {
       return measures(table, path);
     }
+    if (!table.colourways().isEmpty()) {
+      return colourways(table, path);
+    }
+    if (!table.materials().isEmpty()) {
+      PackTable filled = materials.filled(table, path, new Headings(text.phrases()));
+      return few(filled.rows().size(), described.places().of(path)) ? filled : null;
+    }
     String csv = table.csv();
     if (csv == null) {
       return few(table.rows().size(), described.places().of(path)) ? table : null;
@@ -127,6 +171,18 @@ final class SheetTables {
       described.faults().unknown(place, "no point of measure", code, measured.lines().keySet());
     }
     PackTable filled = measured.filled(table);
+    return few(filled.rows().size(), place) ? filled : null;
+  }
+
+  private @Nullable PackTable colourways(PackTable table, String path) {
+    TextPosition place = described.places().of(path + "/colourways");
+    if (colours == null) {
+      described
+          .faults()
+          .add(place, "a table of colourways in a pack without them", "the key colourways");
+      return null;
+    }
+    PackTable filled = colours.filled(table, path, new Headings(text.phrases()));
     return few(filled.rows().size(), place) ? filled : null;
   }
 
@@ -166,7 +222,7 @@ final class SheetTables {
   }
 
   /** A table with its text; null where a value cannot be set. */
-  @Nullable TableText text(FilledTable filled, String path) {
+  private @Nullable TableText text(FilledTable filled, String path) {
     PackTable table = filled.table();
     List<TableText.Column> columns = new ArrayList<>();
     String sample = text.beside(Words.of(table.sample()), path + "/sample");
@@ -234,18 +290,16 @@ final class SheetTables {
   List<TablePiece> pieces(
       TableText table, PackTable said, String name, Rect area, Rect between, String path) {
     List<TablePiece> pieces = new ArrayList<>();
-    Map<Double, TableLayout> byWidth = new HashMap<>();
     try {
+      // Columns keep their widths on further sheets.
+      TableLayout laid = TableLayout.of(table, area.width(), lettering);
+      report(laid, said, path);
       Rect room = area;
       int from = 0;
+      int last = 0;
       do {
-        double width = room.width();
-        TableLayout known = byWidth.get(width);
-        TableLayout laid = known == null ? TableLayout.of(table, width, lettering) : known;
-        byWidth.put(width, laid);
-        report(laid, said, path);
         int n = laid.rowsWithin(from, room.height());
-        if (n == 0 && laid.rows() > 0 && room.equals(between)) {
+        if (n == 0 && laid.rows() > 0 && !pieces.isEmpty()) {
           add(path, "row " + (from + 1) + ", which is higher than a sheet", "fewer words in it");
           return List.of();
         }
@@ -254,13 +308,43 @@ final class SheetTables {
         } else {
           pieces.add(TablePiece.NONE);
         }
+        last = from;
         from += n;
-        room = between;
+        room = further(area, between);
       } while (from < table.rows().size());
+      if (pieces.size() > 1) {
+        reportFew(laid, last, name, path);
+      }
     } catch (IllegalArgumentException e) {
       add(path, String.valueOf(e.getMessage()), "columns that hold their values in " + name);
     }
     return pieces;
+  }
+
+  /** Where a table goes on: under the header of a further sheet, as wide as before. */
+  static Rect further(Rect area, Rect between) {
+    double right = between.left() + area.width();
+    boolean whole = right > between.right() - 1e-6;
+    return new Rect(
+        between.left(), between.top(), whole ? between.right() : right, between.bottom());
+  }
+
+  /** A last sheet with less than a fifth of the rows is likely not meant. */
+  private void reportFew(TableLayout laid, int last, String name, String path) {
+    int rows = laid.rows() - last;
+    if (5 * rows < laid.rows()) {
+      int line = described.places().of(path).line();
+      shrunk.add(
+          String.format(
+              Locale.ROOT,
+              "line %d: the last sheet of table %s has only %d of its %d rows; %.1f mm more height"
+                  + " for it would avoid that sheet.",
+              line,
+              name,
+              rows,
+              laid.rows(),
+              laid.height(last) * 25.4 / 72));
+    }
   }
 
   private void report(TableLayout laid, PackTable said, String path) {

@@ -33,6 +33,7 @@ final class WorksheetFlats {
               even,
               scales.get(r.id()),
               PackLeaders.NONE,
+              r.flat().trueSize(),
               text);
       if (item != null) {
         items.add(item);

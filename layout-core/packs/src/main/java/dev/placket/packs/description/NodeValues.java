@@ -65,6 +65,13 @@ final class NodeValues {
     return null;
   }
 
+  /** A track that may be as high as its content. */
+  @Nullable GridTrack row(PackNode node) {
+    return node instanceof PackNode.Text t && t.value().strip().equals("auto")
+        ? new GridTrack.Auto()
+        : track(node);
+  }
+
   @Nullable GridTrack track(@Nullable PackNode node) {
     if (node == null) {
       return null;

@@ -33,6 +33,8 @@ import org.jspecify.annotations.Nullable;
  *     #ALL_ROLES}; none for lines as they are drawn
  * @param measurements the points of measure; null for none
  * @param samples what was sewn and measured; null for none
+ * @param colourways the colours of its parts; null for none
+ * @param materials its materials by the numbers that the pack has for them
  * @param retired identifiers of earlier revisions that must not come back
  */
 public record Pack(
@@ -51,6 +53,8 @@ public record Pack(
     Map<String, Length> lineWeights,
     @Nullable PackMeasurements measurements,
     @Nullable PackSamples samples,
+    @Nullable PackColourways colourways,
+    Map<String, PackMaterial> materials,
     List<String> retired) {
   /** What the first line of a description states. */
   public static final String FORMAT = "placket-pack/1";
@@ -73,6 +77,7 @@ public record Pack(
     sheets = ordered(sheets);
     oneScale = List.copyOf(oneScale);
     lineWeights = ordered(lineWeights);
+    materials = ordered(materials);
     retired = List.copyOf(retired);
   }
 
@@ -100,6 +105,8 @@ public record Pack(
         Map.of(),
         null,
         null,
+        null,
+        Map.of(),
         List.of());
   }
 
@@ -131,6 +138,8 @@ public record Pack(
         lineWeights,
         measurements,
         samples,
+        colourways,
+        materials,
         retired);
   }
 
@@ -152,6 +161,31 @@ public record Pack(
         lineWeights,
         measurements,
         samples,
+        colourways,
+        materials,
+        retired);
+  }
+
+  /** This pack with another workbook. */
+  public Pack with(PackWorkbook other) {
+    return new Pack(
+        languages,
+        printed,
+        glossary,
+        fields,
+        paper,
+        margins,
+        fonts,
+        header,
+        foot,
+        sheets,
+        other,
+        oneScale,
+        lineWeights,
+        measurements,
+        samples,
+        colourways,
+        materials,
         retired);
   }
 

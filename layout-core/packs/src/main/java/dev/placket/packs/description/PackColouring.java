@@ -47,11 +47,11 @@ public record PackColouring(
     return lines;
   }
 
-  /** This colouring of one colourway: its fills where none are stated, and lines on them. */
-  public PackColouring in(Map<String, String> areas, List<String> lineGroups) {
+  /** This colouring in one colourway, with areas and lines beside those that are stated. */
+  public PackColouring in(Map<String, String> areas, Map<String, List<String>> groups) {
     Map<String, String> all = new LinkedHashMap<>(areas);
     all.putAll(fills);
-    Map<String, List<String>> on = new LinkedHashMap<>(onAll(lineGroups));
+    Map<String, List<String>> on = new LinkedHashMap<>(groups);
     on.putAll(lines);
     return new PackColouring(all, on, lowContrast, List.of());
   }

@@ -111,8 +111,8 @@ public record PackFlat(
         spots);
   }
 
-  /** This flat in other colours, under another caption. */
-  public PackFlat with(PackColouring other, Words under) {
+  /** This flat in other colours, under another caption, with other parts hidden. */
+  public PackFlat with(PackColouring other, Words under, List<String> away) {
     return new PackFlat(
         file,
         role,
@@ -126,7 +126,7 @@ public record PackFlat(
         level,
         held,
         other,
-        hidden,
+        away,
         lineWeight,
         layers,
         spots);

@@ -45,6 +45,8 @@ public final class PackReader {
           "line-weight",
           "measurements",
           "samples",
+          "colourways",
+          "materials",
           "retired");
   private static final List<String> ROLES =
       Arrays.stream(Role.values()).map(Spelled::word).toList();
@@ -155,6 +157,8 @@ public final class PackReader {
         lineWeights(e.get("line-weight")),
         new MeasurementsNode(values).list(e.get("measurements")),
         new SamplesNode(values).samples(e.get("samples")),
+        new ColourwaysNode(values).colourways(e.get("colourways")),
+        values.named(e.get("materials"), "its name", new ColourwaysNode(values)::material),
         values.oneOrMore(e.get("retired"), "identifiers"));
   }
 

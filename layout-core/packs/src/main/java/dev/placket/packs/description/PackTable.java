@@ -14,6 +14,10 @@ import org.jspecify.annotations.Nullable;
  * @param measures codes of the points of measure that it lists, or {@code all}; none where it has
  *     columns and rows, or a file, of its own
  * @param check what it lists of the sample of its sheet; null where it is another table
+ * @param colourways codes of the colourways whose colours it lists, or {@code all}; none where it
+ *     is another table
+ * @param materials numbers of the materials that it lists, or {@code all}; none where it is another
+ *     table
  * @param sample the heading of the column of the sample size, which is set strong; blank for none
  * @param size the height of capitals of its values
  * @param least the height of capitals down to which they may shrink
@@ -25,6 +29,8 @@ public record PackTable(
     @Nullable String csv,
     List<String> measures,
     @Nullable CheckPart check,
+    List<String> colourways,
+    List<String> materials,
     String sample,
     Length size,
     Length least,
@@ -36,6 +42,8 @@ public record PackTable(
   public PackTable {
     columns = List.copyOf(columns);
     measures = List.copyOf(measures);
+    colourways = List.copyOf(colourways);
+    materials = List.copyOf(materials);
     rows = rows.stream().map(List::copyOf).toList();
   }
 
@@ -47,6 +55,8 @@ public record PackTable(
         null,
         List.of(),
         null,
+        List.of(),
+        List.of(),
         "",
         Lettering.VALUE,
         Lettering.CAPTION,
@@ -61,6 +71,8 @@ public record PackTable(
         csv,
         measures,
         check,
+        colourways,
+        materials,
         sample.isBlank() ? size : sample,
         this.size,
         least,
@@ -69,6 +81,12 @@ public record PackTable(
 
   /** This table with columns and rows that were read from its file. */
   public PackTable with(List<PackColumn> read, List<List<Words>> values) {
-    return new PackTable(read, values, csv, measures, check, sample, size, least, windowRow);
+    return new PackTable(
+        read, values, csv, measures, check, colourways, materials, sample, size, least, windowRow);
+  }
+
+  /** Whether its columns and rows come from another part of the description. */
+  boolean made() {
+    return !measures.isEmpty() || check != null || !colourways.isEmpty() || !materials.isEmpty();
   }
 }

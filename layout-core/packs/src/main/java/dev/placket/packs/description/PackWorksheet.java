@@ -19,4 +19,9 @@ public record PackWorksheet(
     labelled = List.copyOf(labelled);
     flats = Pack.ordered(flats);
   }
+
+  /** This worksheet with other flats. */
+  public PackWorksheet with(Map<String, PackFlat> others) {
+    return new PackWorksheet(name, windows, labelled, others);
+  }
 }

@@ -60,6 +60,10 @@ public final class PackWriter {
     lineWeights(pack, m);
     put(m, "measurements", pack.measurements(), PackWriter::measurements);
     put(m, "samples", pack.samples(), PackWriter::samples);
+    put(m, "colourways", pack.colourways(), PackWriter::colourways);
+    if (!pack.materials().isEmpty()) {
+      m.put("materials", each(pack.materials(), PackWriter::material));
+    }
     m.put("retired", pack.retired());
     return m;
   }
@@ -165,11 +169,12 @@ public final class PackWriter {
 
   private static Map<String, Object> table(PackTable t) {
     Map<String, Object> m = new LinkedHashMap<>();
-    boolean made = !t.measures().isEmpty() || t.check() != null;
+    boolean made = t.made();
     put(m, "check", t.check(), Spelled::word);
-    if (!t.measures().isEmpty()) {
-      m.put("measures", t.measures());
-    } else if (!made) {
+    listed(m, "measures", t.measures());
+    listed(m, "colourways", t.colourways());
+    listed(m, "materials", t.materials());
+    if (!made) {
       m.put("columns", t.columns().stream().map(PackWriter::column).toList());
     }
     if (!made && t.csv() == null) {
@@ -220,6 +225,57 @@ public final class PackWriter {
       m.put("grade", one == null || p.grade().size() > 1 ? rules(p.grade()) : one);
     }
     m.put("values", p.values());
+    return m;
+  }
+
+  private static void listed(Map<String, Object> m, String key, List<String> names) {
+    if (!names.isEmpty()) {
+      m.put(key, names);
+    }
+  }
+
+  private static Map<String, Object> colourways(PackColourways c) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("ways", each(c.ways(), PackWriter::words));
+    m.put("colours", each(c.colours(), PackWriter::colour));
+    m.put("parts", each(c.parts(), PackWriter::part));
+    m.put("printed", c.printed().stream().map(Spelled::word).toList());
+    return m;
+  }
+
+  private static Map<String, Object> colour(PackColourways.Colour c) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("name", words(c.name()));
+    m.put("code", c.code());
+    m.put("reference", words(c.reference()));
+    put(m, "screen", c.screen(), s -> s);
+    put(m, "lab", c.lab(), lab -> List.of(lab.l(), lab.a(), lab.b()));
+    return m;
+  }
+
+  private static Map<String, Object> part(PackColourways.Part p) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("name", words(p.name()));
+    m.put("fills", p.fills());
+    m.put("lines", lines(p.lines()));
+    m.put("colours", p.colours());
+    m.put("reference", words(p.reference()));
+    return m;
+  }
+
+  private static Map<String, Object> material(PackMaterial material) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("name", words(material.name()));
+    m.put("shown", material.shown());
+    m.put("supplier", words(material.supplier()));
+    m.put("reference", material.reference());
+    m.put("composition", words(material.composition()));
+    m.put("width", words(material.width()));
+    m.put("size", words(material.size()));
+    m.put("placement", words(material.placement()));
+    m.put("consumption", words(material.consumption()));
+    put(m, "waste", material.waste(), Spelled::word);
+    m.put("part", material.part());
     return m;
   }
 

@@ -33,6 +33,19 @@ public final class Places {
     return marks.getOrDefault(at, TextPosition.START);
   }
 
+  /** These places with another path for a part and all in it. */
+  public Places also(String path, String same) {
+    Places more = new Places();
+    more.marks.putAll(marks);
+    marks.forEach(
+        (at, mark) -> {
+          if (at.equals(same) || at.startsWith(same + "/")) {
+            more.marks.put(path + at.substring(same.length()), mark);
+          }
+        });
+    return more;
+  }
+
   private void add(String path, PackNode node) {
     marks.put(path, node.mark());
     if (node instanceof PackNode.Items list) {

@@ -101,8 +101,10 @@ final class SheetReader {
     Entries e = new Entries(node, what, BAND, values.faults());
     PackGrid grid = grid(e);
     PackNode rows = e.get("rows");
-    if (rows != null && grid.rows().stream().anyMatch(r -> r instanceof GridTrack.Share)) {
-      values.faults().add(rows.mark(), "a share among the rows of " + what, "lengths, as in 10mm");
+    if (rows != null && !grid.rows().stream().allMatch(r -> r instanceof GridTrack.Fixed)) {
+      values
+          .faults()
+          .add(rows.mark(), "a share, or auto, among the rows of " + what, "lengths, as in 10mm");
     } else if (rows == null && !grid.areas().isEmpty()) {
       e.need("rows");
     }
@@ -115,7 +117,7 @@ final class SheetReader {
         values.oneOrMore(e.need("areas"), "rows of area names, as in: - front back");
     int across = areas.isEmpty() ? 1 : areas.get(0).strip().split("\\s+").length;
     List<GridTrack> columns = values.list(e.get("columns"), "column widths", values::track);
-    List<GridTrack> rows = values.list(e.get("rows"), "row heights", values::track);
+    List<GridTrack> rows = values.list(e.get("rows"), "row heights", values::row);
     return new PackGrid(
         columns.isEmpty() ? PackGrid.shares(across) : columns,
         rows.isEmpty() ? PackGrid.shares(Math.max(1, areas.size())) : rows,

@@ -26,6 +26,9 @@ final class Spelled {
   }
 
   static String track(GridTrack track) {
+    if (track instanceof GridTrack.Auto) {
+      return "auto";
+    }
     return track instanceof GridTrack.Fixed f
         ? length(f.length())
         : number(((GridTrack.Share) track).fr()) + "fr";

@@ -10,7 +10,18 @@ import org.jspecify.annotations.Nullable;
 final class TableReader {
   private static final List<String> KEYS =
       List.of(
-          "columns", "rows", "csv", "measures", "check", "sample", "size", "least", "window-row");
+          "columns",
+          "rows",
+          "csv",
+          "measures",
+          "check",
+          "colourways",
+          "materials",
+          "sample",
+          "size",
+          "least",
+          "window-row");
+  private static final List<String> MADE = List.of("measures", "check", "colourways", "materials");
   private static final List<String> COLUMN =
       List.of("heading", "width", "align", "windows", "marks");
   private static final Map<String, PackColumn.Align> ALIGNS =
@@ -28,9 +39,8 @@ final class TableReader {
     Entries e = new Entries(node, "table " + name, KEYS, values.faults());
     PackNode rows = e.get("rows");
     PackNode csv = e.get("csv");
-    PackNode measures = e.get("measures");
-    PackNode check = e.get("check");
-    boolean made = measures != null || check != null;
+    List<String> sources = MADE.stream().filter(key -> e.get(key) != null).toList();
+    boolean made = !sources.isEmpty();
     if (!made && (rows == null) == (csv == null)) {
       values
           .faults()
@@ -38,15 +48,17 @@ final class TableReader {
               node.mark(),
               "table " + name + (rows == null ? " without rows" : " with both rows and csv"),
               "either rows or csv");
-    } else if (measures != null && check != null) {
-      values.faults().add(node.mark(), "table " + name + " with both measures and check", "either");
+    } else if (sources.size() > 1) {
+      values
+          .faults()
+          .add(node.mark(), "table " + name + " with " + String.join(" and ", sources), "either");
     } else if (made && (rows != null || csv != null || e.get("columns") != null)) {
       values
           .faults()
           .add(
               node.mark(),
-              "table " + name + " with values of its own beside measures or check",
-              "measures or check alone");
+              "table " + name + " with values of its own beside " + sources.get(0),
+              sources.get(0) + " alone");
     }
     List<PackColumn> columns =
         values.list(
@@ -59,8 +71,10 @@ final class TableReader {
         columns,
         read,
         csv == null ? null : values.text(csv, ""),
-        values.oneOrMore(measures, "codes of points of measure, or all"),
-        values.choice(check, PARTS, "the table of a check"),
+        values.oneOrMore(e.get("measures"), "codes of points of measure, or all"),
+        values.choice(e.get("check"), PARTS, "the table of a check"),
+        values.oneOrMore(e.get("colourways"), "codes of colourways, or all"),
+        values.oneOrMore(e.get("materials"), "numbers of materials, or all"),
         values.text(e.get("sample"), ""),
         size == null ? Lettering.VALUE : size,
         least == null ? Lettering.CAPTION : least,

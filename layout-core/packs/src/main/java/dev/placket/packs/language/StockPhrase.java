@@ -181,7 +181,27 @@ public enum StockPhrase {
   /** Heading over a number of points. */
   NO_TOLERANCE("No tolerance"),
   /** Heading over a number of points. */
-  NOT_MEASURED("Not measured");
+  NOT_MEASURED("Not measured"),
+  /** Heading over the parts of a garment. */
+  PART("Part"),
+  /** Heading over pictures of materials. */
+  SHOWN("Shown"),
+  /** Heading over materials. */
+  MATERIAL("Material"),
+  /** Heading over what materials are made of. */
+  COMPOSITION("Composition"),
+  /** Heading over widths of cloth. */
+  WIDTH("Width"),
+  /** Heading over suppliers and their numbers. */
+  SUPPLIER("Supplier"),
+  /** Heading over where materials go. */
+  PLACEMENT("Placement"),
+  /** Heading over how much a garment takes. */
+  CONSUMPTION("Consumption"),
+  /** Of a consumption. */
+  WASTE_INCLUDED("waste included"),
+  /** Of a consumption. */
+  WASTE_EXCLUDED("without waste");
 
   private final String english;
 

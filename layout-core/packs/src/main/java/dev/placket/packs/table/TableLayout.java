@@ -8,6 +8,7 @@ import dev.placket.packs.text.TextBlock;
 import dev.placket.packs.text.TextRun;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** A table laid for a width: its columns, the heights of its rows, the lines of its values. */
@@ -116,6 +117,20 @@ public final class TableLayout {
     return rows.size();
   }
 
+  /** The height of all rows under their headings, in points. */
+  public double height() {
+    return headingHeight() + height(0);
+  }
+
+  /** The height of the rows from one on, without headings, in points. */
+  public double height(int from) {
+    double height = 0;
+    for (int r = from; r < rows.size(); r++) {
+      height += rowHeight(r);
+    }
+    return height;
+  }
+
   double headingHeight() {
     int most = headings.stream().mapToInt(List::size).max().orElse(1);
     return height(most, Lettering.CAPTION);
@@ -125,6 +140,10 @@ public final class TableLayout {
     int most = rows.get(row).stream().mapToInt(List::size).max().orElse(1);
     double height = height(Math.max(1, most), step);
     return holdsWindow(row) ? Math.max(height, table.windowRow().pt()) : height;
+  }
+
+  private boolean holdsWindow() {
+    return IntStream.range(0, rows.size()).anyMatch(this::holdsWindow);
   }
 
   private boolean holdsWindow(int row) {
@@ -160,13 +179,13 @@ public final class TableLayout {
     return runs;
   }
 
-  /** The lines of a value: from the top of its row, beside a window in the middle of it. */
+  /** The lines of a value: from the top of its row; in the middle where the table has windows. */
   List<TextRun> valueRuns(int row, int column, double left, double top) {
     List<TextRun> runs = new ArrayList<>();
     List<String> lines = rows.get(row).get(column);
     double leading = lettering.leading(step).pt();
     double block = step.pt() + (lines.size() - 1) * leading;
-    double air = holdsWindow(row) ? (rowHeight(row) - block) / 2 : INSET;
+    double air = holdsWindow() ? (rowHeight(row) - block) / 2 : INSET;
     for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i);
       double base = top + air + step.pt() + i * leading;
