@@ -29,10 +29,11 @@ class LookCaptionsTest {
       PageRead page = PageRead.of(made.pdf(), sheet);
       List<Rectangle2D> ink = Figures.ink(made, sheet);
       for (int i = 0; i < ink.size(); i++) {
-        if (made.sheets().get(sheet).path("id").asText().equals("materials")) {
+        JsonNode placement = made.placements(sheet).get(i);
+        if (placement.path("lines").isEmpty()) {
+          // In a row of a table.
           continue;
         }
-        JsonNode placement = made.placements(sheet).get(i);
         Words caption = caption(page, placement, ink.get(i));
         double air = caption.baseline() - CAPITALS - ink.get(i).getMaxY();
         assertEquals(2, air, 0.1, caption.text());

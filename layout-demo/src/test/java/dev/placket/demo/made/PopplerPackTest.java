@@ -33,7 +33,7 @@ class PopplerPackTest {
       assertEquals(height, Double.parseDouble(box.group(5)), 0.01);
       boxes++;
     }
-    assertEquals(2 * 8, boxes, "two boxes for each of eight sheets");
+    assertEquals(2 * 9, boxes, "two boxes for each of nine sheets");
     assertTrue(said.contains("Tagged:          yes"), said);
   }
 
