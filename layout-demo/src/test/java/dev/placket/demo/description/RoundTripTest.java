@@ -335,7 +335,14 @@ class RoundTripTest {
         .as(
             (caption, text, size, least, align, stand, box) ->
                 new PackCell(
-                    caption, box == null ? text : Words.NONE, size, least, align, stand, box));
+                    caption,
+                    box == null && stand != null ? text : Words.NONE,
+                    size,
+                    least,
+                    align,
+                    stand,
+                    box,
+                    box == null && stand == null ? "logo.svg" : null));
   }
 
   private static Arbitrary<PackWindow> windows() {

@@ -49,12 +49,17 @@ final class CellSetter {
     if (value.isBlank() || lettering.fault(value) != null) {
       return cell.size();
     }
-    String stated = text.setBeside(cell.caption(), path + "/caption");
-    Rect below = under(stated.isBlank() ? List.of() : captionLines(stated, box), stated, box);
+    Rect below = under(cell, box, path);
     Stand stand = cell.stand() == null ? usual : cell.stand();
     List<Length> steps = Lettering.steps(value, cell.size(), cell.least());
     TextBlock block = TextBlock.fit(value, below, steps, cell.align(), stand, lettering);
     return block == null ? cell.size() : block.step();
+  }
+
+  /** What the caption of a cell leaves of it. */
+  Rect under(PackCell cell, Rect box, String path) {
+    String stated = text.setBeside(cell.caption(), path + "/caption");
+    return under(stated.isBlank() ? List.of() : captionLines(stated, box), stated, box);
   }
 
   private static Length captionHeight(String caption) {

@@ -38,6 +38,7 @@ public final class Composer {
   private final List<String> colourNotes = new ArrayList<>();
   private final Described described;
   private final Lettering lettering;
+  private final DensityTargets targets;
   private final PackText text;
   private final FlatFiles files;
   private final FlatSetter flats;
@@ -72,6 +73,7 @@ public final class Composer {
     this.described = ColourwayFlats.placed(photographed, drawings, colours, colourNotes);
     MaterialBook materials = MaterialBook.of(described, colours);
     this.lettering = lettering;
+    this.targets = targets;
     this.text = PackText.of(described);
     this.files = new FlatFiles(described, reading(described, given));
     Contents.check(described, files, text);
@@ -180,12 +182,13 @@ public final class Composer {
     List<SheetPlan> all = flowing(more);
     int count = sheets(more);
     List<ComposedSheet> sheets = new ArrayList<>();
+    CellPicture pictures = new CellPicture(described, files, targets, shrunk);
     FlatSetter coded = flats.with(DetailCodes.of(described, all));
     for (SheetPlan plan : all) {
       for (int page = 0; page < plan.pages(); page++) {
         PackText own = text.onSheet(ofSheet(plan, sheets.size() + 1, count));
         CellSetter cells = new CellSetter(described, lettering, own, shrunk);
-        sheets.add(new SheetMaker(described, plan, page, cells, coded, own).make());
+        sheets.add(new SheetMaker(described, plan, page, cells, coded, pictures, own).make());
       }
     }
     List<String> drawn = new ArrayList<>();

@@ -16,6 +16,7 @@ import dev.placket.packs.description.PackWindow;
 import dev.placket.packs.description.Words;
 import dev.placket.packs.flats.SheetSpacing;
 import dev.placket.packs.folder.Ruling;
+import dev.placket.packs.page.Inked;
 import dev.placket.packs.page.Page;
 import dev.placket.packs.page.SheetTexts;
 import dev.placket.packs.table.TablePiece;
@@ -38,12 +39,14 @@ final class SheetMaker {
   private final int page;
   private final CellSetter setter;
   private final FlatSetter flats;
+  private final CellPicture pictures;
   private final PackText text;
   private final List<Cell> cells = new ArrayList<>();
   private final List<Rect> edges = new ArrayList<>();
   private final List<Rule> rules = new ArrayList<>();
   private final List<Rect> tints = new ArrayList<>();
   private final List<Rect> blacks = new ArrayList<>();
+  private final List<Inked> inked = new ArrayList<>();
   private final Map<String, SheetTexts.CellText> texts = new LinkedHashMap<>();
   private final Map<String, Rect> windows = new LinkedHashMap<>();
   private final Map<String, String> rowWindows = new LinkedHashMap<>();
@@ -54,7 +57,9 @@ final class SheetMaker {
       int page,
       CellSetter setter,
       FlatSetter flats,
+      CellPicture pictures,
       PackText text) {
+    this.pictures = pictures;
     this.described = described;
     this.plan = plan;
     this.page = page;
@@ -80,7 +85,7 @@ final class SheetMaker {
     return new ComposedSheet(
         id,
         name,
-        new Page(sheet(name), cells, tints, blacks),
+        new Page(sheet(name), cells, tints, blacks, inked),
         placed.items(),
         placed.ratios(),
         placed.trueSize(),
@@ -157,6 +162,12 @@ final class SheetMaker {
       texts.put(name, new SheetTexts.CellText(first(cell.caption()), first(cell.text())));
     }
     cells.add(setter.set(cell, name, box, path, stand, most));
+    String shown = text.in(cell.caption(), lead, path + "/caption");
+    String alternative = shown.isBlank() ? String.valueOf(cell.picture()) : shown;
+    Inked picture = pictures.of(cell, setter.under(cell, box, path), alternative, path);
+    if (picture != null) {
+      inked.add(picture);
+    }
     edges.add(box);
   }
 

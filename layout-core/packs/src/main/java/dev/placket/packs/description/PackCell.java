@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param align where lines begin
  * @param stand where the block of lines stands; null for the foot in header and foot, else the top
  * @param box what hands fill it with; null for a cell with text
+ * @param picture a picture in place of text, as a logo, beside the description; null for none
  */
 public record PackCell(
     Words caption,
@@ -24,7 +25,8 @@ public record PackCell(
     Length least,
     Align align,
     @Nullable Stand stand,
-    @Nullable PackBox box) {
+    @Nullable PackBox box,
+    @Nullable String picture) {
   /** A cell of usual lettering. */
   public static PackCell of(String caption, String text) {
     return new PackCell(
@@ -33,6 +35,7 @@ public record PackCell(
         Lettering.VALUE,
         Lettering.CAPTION,
         Align.LEFT,
+        null,
         null,
         null);
   }

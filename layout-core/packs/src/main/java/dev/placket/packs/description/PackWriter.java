@@ -136,6 +136,8 @@ public final class PackWriter {
     m.put("caption", words(c.caption()));
     if (c.box() != null) {
       m.put("box", Spelled.word(c.box()));
+    } else if (c.picture() != null) {
+      m.put("picture", c.picture());
     } else {
       m.put("text", words(c.text()));
     }

@@ -40,9 +40,11 @@ final class SheetReader {
   private static final Map<String, PackBox> BOXES = Spelled.words(PackBox.values());
 
   private static final List<String> CELL =
-      List.of("caption", "text", "size", "least", "align", "stand", "box");
+      List.of("caption", "text", "size", "least", "align", "stand", "box", "picture");
   private static final List<String> CORNER =
-      List.of("at", "width", "height", "caption", "text", "size", "least", "align", "stand", "box");
+      List.of(
+          "at", "width", "height", "caption", "text", "size", "least", "align", "stand", "box",
+          "picture");
   private static final List<String> RULES = List.copyOf(Spelled.words(LeadRule.values()).keySet());
 
   static final Map<String, Length> HEIGHTS = heights();
@@ -134,6 +136,10 @@ final class SheetReader {
     Align align = values.choice(e.get("align"), ALIGNS, "the alignment");
     PackNode box = e.get("box");
     PackNode text = e.get("text");
+    PackNode picture = e.get("picture");
+    if (picture != null && (text != null || box != null)) {
+      values.faults().add(picture.mark(), "a picture beside text or a box", "a cell of its own");
+    }
     if (box != null && text != null) {
       values.faults().add(text.mark(), "text in a box, which stays empty", "a caption, or no box");
     }
@@ -144,7 +150,8 @@ final class SheetReader {
         least == null ? Lettering.CAPTION : least,
         align == null ? Align.LEFT : align,
         values.choice(e.get("stand"), STANDS, "the place of text"),
-        values.choice(box, BOXES, "the box"));
+        values.choice(box, BOXES, "the box"),
+        picture == null ? null : values.text(picture, ""));
   }
 
   private PackWindow window(String name, PackNode node) {

@@ -3,6 +3,8 @@ package dev.placket.packs.issue;
 import dev.placket.packs.compose.SamplePhotographs;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.Pack;
+import dev.placket.packs.description.PackBand;
+import dev.placket.packs.description.PackCell;
 import dev.placket.packs.description.PackFlat;
 import dev.placket.packs.description.PackMeasurements;
 import dev.placket.packs.description.PackSamples;
@@ -58,7 +60,11 @@ final class InputFiles {
         all.add(photograph);
       }
     }
+    for (PackBand band : new PackBand[] {pack.header(), pack.foot()}) {
+      all.addPictures(band == null ? Map.of() : band.cells());
+    }
     for (PackSheet sheet : pack.sheets().values()) {
+      all.addPictures(sheet.cells());
       for (PackTable table : sheet.tables().values()) {
         all.add(table.csv());
       }
@@ -67,6 +73,13 @@ final class InputFiles {
       }
     }
     return all.digests;
+  }
+
+  private void addPictures(Map<String, PackCell> cells) throws Refusal {
+    for (PackCell cell : cells.values()) {
+      String picture = cell.picture();
+      add(picture == null ? null : file(picture));
+    }
   }
 
   /** Without the part of a file that is named behind a number sign. */

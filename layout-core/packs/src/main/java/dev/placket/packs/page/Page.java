@@ -13,8 +13,10 @@ import java.util.List;
  * @param cells its labelled cells, in reading order
  * @param tints what is laid under the text, in points on the sheet
  * @param blacks what is laid under text in white
+ * @param pictures pictures in its cells, as a logo
  */
-public record Page(Sheet sheet, List<Cell> cells, List<Rect> tints, List<Rect> blacks) {
+public record Page(
+    Sheet sheet, List<Cell> cells, List<Rect> tints, List<Rect> blacks, List<Inked> pictures) {
   /** The grey of a tint, 0 black to 1 white: lighter than a tenth of black. */
   public static final double TINT = 0.93;
 
@@ -23,6 +25,7 @@ public record Page(Sheet sheet, List<Cell> cells, List<Rect> tints, List<Rect> b
     cells = List.copyOf(cells);
     tints = List.copyOf(tints);
     blacks = List.copyOf(blacks);
+    pictures = List.copyOf(pictures);
   }
 
   /** The cells as the solver knows them: names and boxes. */

@@ -90,6 +90,9 @@ final class PagePicture {
     page.sheet().rules().forEach(this::line);
     Path2D letters = new Path2D.Double();
     page.cells().forEach(c -> text(c.runs(), letters));
+    for (Inked picture : page.pictures()) {
+      draw(picture);
+    }
     for (Inked flat : filled.flats()) {
       draw(flat);
       flat.marks().forEach(this::line);

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
@@ -86,7 +87,10 @@ public final class PdfPack {
 
   /** The PDF of all pages in their order. */
   public byte[] pdf(List<Filled> pages) throws IOException {
-    boolean claims = pages.stream().flatMap(p -> p.flats().stream()).allMatch(PdfPack::conforms);
+    boolean claims =
+        pages.stream()
+            .flatMap(p -> Stream.concat(p.page().pictures().stream(), p.flats().stream()))
+            .allMatch(PdfPack::conforms);
     try (PDDocument document = new PDDocument()) {
       describe(document, claims);
       Tags tags = new Tags(document);

@@ -68,6 +68,12 @@ final class PdfPage {
       for (Cell cell : content.cells()) {
         text(out, cell.runs());
       }
+      for (Inked picture : content.pictures()) {
+        out.beginMarkedContent(
+            Tags.FIGURE, tags.figure(picture.alternative(), picture.ink(), height));
+        draw(out, picture);
+        out.endMarkedContent();
+      }
       for (Inked flat : flats) {
         out.beginMarkedContent(Tags.FIGURE, tags.figure(flat.alternative(), flat.ink(), height));
         draw(out, flat);
