@@ -59,6 +59,7 @@ public final class PackReader {
 
   private final Faults faults;
   private final NodeValues values;
+  private final FlatAgain again = new FlatAgain();
 
   private PackReader(Faults faults) {
     this.faults = faults;
@@ -97,8 +98,9 @@ public final class PackReader {
       faults.refuse();
       throw new IllegalStateException("no description and no slip");
     }
-    Pack pack = new PackReader(faults).pack(root);
-    return new Described(file, pack, Places.of(root), faults);
+    PackReader reader = new PackReader(faults);
+    Pack pack = reader.pack(root);
+    return new Described(file, pack, reader.again.in(Places.of(root)), faults);
   }
 
   private static String text(Path file, byte[] bytes) throws Refusal {
@@ -138,7 +140,7 @@ public final class PackReader {
     values.setLanguages(languages);
     List<String> printed = printed(e.get("printed"), languages);
     String glossary = values.text(e.get("glossary"), "");
-    SheetReader sheets = new SheetReader(values, this);
+    SheetReader sheets = new SheetReader(values, this, again);
     PackWorkbook workbook = new WorksheetNode(values).workbook(e.get("workbook"));
     return new Pack(
         languages,

@@ -57,12 +57,30 @@ final class SheetReader {
   private final PackReader pack;
   private final TableReader tables;
   private final FlatReader flats;
+  private final FlatAgain again;
 
-  SheetReader(NodeValues values, PackReader pack) {
+  SheetReader(NodeValues values, PackReader pack, FlatAgain again) {
+    this.again = again;
     this.values = values;
     this.pack = pack;
     this.tables = new TableReader(values);
     this.flats = new FlatReader(values);
+  }
+
+  private Map<String, PackFlat> flats(String sheet, @Nullable PackNode node) {
+    Map<String, PackFlat> read = new LinkedHashMap<>();
+    values
+        .named(node, "a flat", (id, n) -> flats.flat(id, again.whole(id, n)))
+        .forEach(
+            (id, flat) -> {
+              PackNode own = node instanceof PackNode.Keys keys ? keys.values().get(id) : null;
+              boolean later = own != null && again.is(id, own);
+              read.put(later ? again.named(id, sheet) : id, flat);
+            });
+    if (node != null) {
+      again.keep(node);
+    }
+    return read;
   }
 
   private @Nullable String check(@Nullable PackNode node) {
@@ -81,7 +99,7 @@ final class SheetReader {
         values.named(e.get("cells"), "a cell", (name, n) -> cell(name, n, CELL)),
         values.named(e.get("tables"), "a table", tables::table),
         values.named(e.get("windows"), "a window", this::window),
-        values.named(e.get("flats"), "a flat", flats::flat),
+        flats(id, e.get("flats")),
         check(e.get("check")),
         values.oneOrMore(e.get("photographs"), "windows"),
         values.flag(e.get("further"), false),
