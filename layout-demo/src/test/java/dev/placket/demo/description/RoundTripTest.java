@@ -441,6 +441,7 @@ class RoundTripTest {
                     colouring(f, windows, (Boolean) size.get(2)),
                     windows,
                     (Length) size.get(0),
+                    windows.isEmpty() ? null : windows.get(0),
                     windows,
                     tied.spots()));
   }

@@ -134,4 +134,40 @@ class LineWeightTest {
                 + "line-weight: 0.7mm\n");
     assertEquals(0, all.code(), all.err());
   }
+
+  /** A named class is the outline: the tack of 9 prints at 0.6 mm, lines of 4 at 0.267. */
+  @Test
+  void anOutlineMayBeNamed() throws Exception {
+    Run run = fit(PACK.replace("0.6mm", "0.6mm, outline: tack"));
+    assertEquals(0, run.code(), run.err());
+    assertEquals(List.of("0.267", "0.133", "0.600"), widths(strokes()));
+    Run unknown = fit(PACK.replace("0.6mm", "0.6mm, outline: tak"));
+    assertEquals(2, unknown.code());
+    assertTrue(unknown.err().contains("no part of the drawing named 'tak'"), unknown.err());
+    Run alone = fit(PACK.replace("line-weight: 0.6mm", "outline: tack"));
+    assertEquals(2, alone.code());
+    assertTrue(alone.err().contains("an outline without line-weight"), alone.err());
+  }
+
+  @Test
+  void aFolderStatesAWidthForAllOrForOne() throws Exception {
+    Path folder = Files.createDirectory(dir.resolve("flats"));
+    Files.writeString(folder.resolve("front.svg"), FRONT);
+    Files.writeString(folder.resolve("pocket-detail.svg"), FRONT);
+    Path notes = folder.resolve("pack.properties");
+    Files.writeString(notes, "line-weight=0.6mm\nline-weight.pocket-detail=0.4mm\n");
+    Run run = Run.of("fit", folder, "--out", dir.resolve("f"), "--overwrite");
+    assertEquals(0, run.code(), run.err());
+    Path pdf;
+    try (java.util.stream.Stream<Path> files = Files.list(dir.resolve("f"))) {
+      pdf = files.filter(f -> f.toString().endsWith(".pdf")).findFirst().orElseThrow();
+    }
+    List<String> outlines = new ArrayList<>();
+    PaintedPaths.figures(pdf, 0).forEach(f -> outlines.add(widths(f.strokes()).get(0)));
+    assertEquals(List.of("0.600", "0.400"), outlines);
+    Files.writeString(notes, "line-weight=thick\n");
+    Run wrong = Run.of("fit", folder, "--out", dir.resolve("f"), "--overwrite");
+    assertEquals(2, wrong.code());
+    assertTrue(wrong.err().contains("line-weight=thick"), wrong.err());
+  }
 }

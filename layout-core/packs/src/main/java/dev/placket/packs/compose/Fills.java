@@ -25,6 +25,7 @@ import javax.xml.transform.stream.StreamResult;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
@@ -116,6 +117,87 @@ final class Fills {
     } catch (SAXException | ParserConfigurationException e) {
       throw new IOException("not an SVG drawing", e);
     }
+  }
+
+  /**
+   * The drawing with nothing but the parts of a name.
+   *
+   * @param name an id or a class
+   * @return null where no part has it
+   * @throws IOException if it is no SVG
+   */
+  static byte @Nullable [] only(byte[] svg, String name) throws IOException {
+    try {
+      Document document = parse(svg);
+      List<Element> parts = ofClass(document, name);
+      Element one = named(document).get(name);
+      if (one != null) {
+        parts.add(one);
+      }
+      if (parts.isEmpty()) {
+        return null;
+      }
+      hideOthers(document.getDocumentElement(), parts);
+      ground(document.getDocumentElement());
+      return bytes(document);
+    } catch (SAXException | ParserConfigurationException | TransformerException e) {
+      throw new IOException("not an SVG drawing", e);
+    }
+  }
+
+  /** An area of the whole drawing, so that a lone level line has a box with a height, too. */
+  private static void ground(Element root) {
+    String[] box = root.getAttribute("viewBox").strip().split("[\\s,]+");
+    Element area = root.getOwnerDocument().createElementNS(root.getNamespaceURI(), "rect");
+    area.setAttribute("x", box.length == 4 ? box[0] : "0");
+    area.setAttribute("y", box.length == 4 ? box[1] : "0");
+    area.setAttribute("width", "100%");
+    area.setAttribute("height", "100%");
+    area.setAttribute("style", "fill:#fff !important; stroke:none !important");
+    root.insertBefore(area, root.getFirstChild());
+  }
+
+  /** What is drawn only where it is used stays: clips, patterns and the like. */
+  private static boolean isDrawn(Element e) {
+    return List.of(
+            "g",
+            "a",
+            "switch",
+            "svg",
+            "use",
+            "path",
+            "rect",
+            "circle",
+            "ellipse",
+            "line",
+            "polyline",
+            "polygon",
+            "text",
+            "image")
+        .contains(String.valueOf(e.getLocalName()));
+  }
+
+  private static void hideOthers(Element in, List<Element> parts) {
+    NodeList below = in.getChildNodes();
+    for (int i = 0; i < below.getLength(); i++) {
+      if (below.item(i) instanceof Element child && isDrawn(child) && !parts.contains(child)) {
+        boolean holds = parts.stream().anyMatch(p -> isIn(p, child));
+        if (holds) {
+          hideOthers(child, parts);
+        } else {
+          set(child, "display", "none !important");
+        }
+      }
+    }
+  }
+
+  private static boolean isIn(Element part, Element above) {
+    for (Node n = part; n != null; n = n.getParentNode()) {
+      if (n == above) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean paint(Element area, String colour) {

@@ -6,9 +6,11 @@ import dev.placket.packs.description.PackFlat;
 import dev.placket.packs.description.TextPosition;
 import dev.placket.packs.flats.Reading;
 import dev.placket.packs.folder.OwnOutputs;
+import dev.placket.pictures.Drawing;
 import dev.placket.pictures.Picture;
 import dev.placket.pictures.PictureFile;
 import dev.placket.pictures.PictureReader;
+import dev.placket.pictures.base.OutlineLines;
 import dev.placket.pictures.base.PictureException;
 import dev.placket.pictures.base.PicturePart;
 import dev.placket.pictures.base.PictureSource;
@@ -158,6 +160,44 @@ final class FlatFiles {
       described.faults().add(place, "a picture without named areas", "an SVG drawing");
     }
     return Set.of();
+  }
+
+  /** The width of the lines that a flat names as its outline; null with the slip noted. */
+  @Nullable Double outline(PackFlat flat, String path) {
+    String name = String.valueOf(flat.outline());
+    Named named = named(flat);
+    Path file = file(named.file, path + "/file");
+    if (file == null) {
+      return null;
+    }
+    TextPosition place = described.places().of(path + "/outline");
+    try {
+      byte[] svg = Files.readAllBytes(file);
+      byte[] only = Fills.only(svg, name);
+      if (only == null) {
+        described.faults().unknown(place, "no part of the drawing named", name, Fills.names(svg));
+        return null;
+      }
+      PictureFile from = reading.open(PictureSource.of(file.toString(), only));
+      PicturePart part = named.part == null ? from.whole() : from.part(named.part);
+      Picture picture = from.read(part, false, Set.copyOf(flat.layers()));
+      OutlineLines lines = picture instanceof Drawing drawing ? drawing.lines() : null;
+      if (lines != null) {
+        return lines.width();
+      }
+      described
+          .faults()
+          .add(place, "the outline '" + name + "' without lines", "parts with strokes");
+    } catch (PictureException e) {
+      described
+          .faults()
+          .add(place, "the outline '" + name + "' without lines", "parts with strokes");
+    } catch (IOException e) {
+      described
+          .faults()
+          .add(place, "an outline in a picture without named parts", "an SVG drawing");
+    }
+    return null;
   }
 
   /** A file and the part of it that is named behind a number sign; null for all of it. */

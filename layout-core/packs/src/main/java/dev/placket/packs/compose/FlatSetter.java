@@ -132,6 +132,19 @@ final class FlatSetter {
               "line-weight for a picture without lines of its own",
               "an SVG drawing with strokes");
     }
+    if (flat.outline() != null && asked == null) {
+      described
+          .faults()
+          .add(
+              described.places().of(path + "/outline"),
+              "an outline without line-weight",
+              "line-weight, as in 0.6mm");
+    }
+    Double named =
+        asked == null || lines == null || flat.outline() == null ? null : files.outline(flat, path);
+    if (lines != null && named != null) {
+      lines = new OutlineLines(named, lines.reach(), lines.geometry());
+    }
     LineWeight weight = asked == null || lines == null ? null : new LineWeight(asked, lines);
     return new Read(id, flat, path, found, weight);
   }

@@ -181,6 +181,7 @@ public final class SamplePhotographs {
         PackColouring.NONE,
         List.of(),
         null,
+        null,
         List.of(),
         new PackSpots(points, callouts, Map.of()));
   }

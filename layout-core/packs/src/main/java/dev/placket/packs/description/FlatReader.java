@@ -31,6 +31,7 @@ final class FlatReader {
           "colourways",
           "hide",
           "line-weight",
+          "outline",
           "layers",
           "points",
           "callouts",
@@ -49,6 +50,7 @@ final class FlatReader {
     Role role = values.choice(e.need("role"), ROLES, "the role");
     String level = values.text(e.get("level"), "");
     String group = values.text(e.get("group"), "");
+    String outline = values.text(e.get("outline"), "");
     return new PackFlat(
         values.text(e.need("file"), ""),
         role == null ? Role.DETAIL : role,
@@ -68,6 +70,7 @@ final class FlatReader {
         colouring(e),
         values.oneOrMore(e.get("hide"), "names of parts of the drawing"),
         values.length(e.get("line-weight"), PackReader.LEAST_LINE),
+        outline.isEmpty() ? null : outline,
         values.oneOrMore(e.get("layers"), "names of layers"),
         new SpotReader(values).spots(e.get("points"), e.get("callouts"), e.get("dimensions")));
   }

@@ -24,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param colouring how areas of the drawing are coloured
  * @param hidden ids or classes of parts of the drawing that are not drawn
  * @param lineWeight the width at which its outline prints; null for that of the pack
+ * @param outline the id or the class of the parts whose lines are its outline; null for the widest
+ *     lines that make up at least 15 % of the drawn length
  * @param layers the layers of its file that are shown; empty for those that the file shows
  * @param spots what of it is pointed at
  */
@@ -42,6 +44,7 @@ public record PackFlat(
     PackColouring colouring,
     List<String> hidden,
     @Nullable Length lineWeight,
+    @Nullable String outline,
     List<String> layers,
     PackSpots spots) {
   /** Copies collections. */
@@ -86,6 +89,7 @@ public record PackFlat(
         PackColouring.NONE,
         List.of(),
         null,
+        null,
         List.of(),
         PackSpots.NONE);
   }
@@ -107,6 +111,7 @@ public record PackFlat(
         colouring,
         hidden,
         lineWeight,
+        outline,
         layers,
         spots);
   }
@@ -128,6 +133,7 @@ public record PackFlat(
         other,
         away,
         lineWeight,
+        outline,
         layers,
         spots);
   }

@@ -350,6 +350,7 @@ public final class PackWriter {
     m.put("colourways", colouring.colourways());
     m.put("hide", f.hidden());
     put(m, "line-weight", f.lineWeight(), Spelled::length);
+    put(m, "outline", f.outline(), o -> o);
     m.put("layers", f.layers());
     m.put("points", each(f.spots().points(), PackWriter::point));
     m.put("callouts", each(f.spots().callouts(), PackWriter::callout));

@@ -3,17 +3,23 @@ package dev.placket.packs.folder;
 import dev.placket.layout.density.DensityTargets;
 import dev.placket.layout.flat.Flat;
 import dev.placket.layout.flat.Grouping;
+import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Limits;
 import dev.placket.layout.flat.Role;
+import dev.placket.layout.flat.Surround;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.CaptionRoom;
 import dev.placket.packs.flats.FlatCaption;
 import dev.placket.packs.flats.FlatFile;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.FlatSpots;
+import dev.placket.packs.flats.LineWeight;
 import dev.placket.packs.flats.ScaleLine;
 import dev.placket.packs.flats.ScaleLines;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.text.Lettering;
+import dev.placket.pictures.Drawing;
+import dev.placket.pictures.base.OutlineLines;
 import dev.placket.pictures.fault.Fault;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +39,7 @@ public final class FolderFlats {
    * @param targets when a raster is soft
    * @param allowSoft whether rasters may grow until they are soft
    * @param room how wide captions may be
+   * @param weighted whether outlines print at the widths that the notes state
    * @param lettering the typeface of the captions
    * @throws Refusal naming every caption that cannot be set, and views of one scale whose units
    *     differ
@@ -42,9 +49,11 @@ public final class FolderFlats {
       DensityTargets targets,
       boolean allowSoft,
       CaptionRoom room,
+      boolean weighted,
       Lettering lettering)
       throws Refusal {
-    return of(folder, folder.notes().ratio().orElse(null), targets, allowSoft, room, lettering);
+    Double ratio = folder.notes().ratio().orElse(null);
+    return of(folder, ratio, targets, allowSoft, room, weighted, lettering);
   }
 
   /**
@@ -58,6 +67,7 @@ public final class FolderFlats {
       DensityTargets targets,
       boolean allowSoft,
       CaptionRoom room,
+      boolean weighted,
       Lettering lettering)
       throws Refusal {
     List<Grouping.Candidate> candidates =
@@ -93,12 +103,22 @@ public final class FolderFlats {
           FlatCaption.of(
               file.markedCaption(), "", scales.get(file.id()), room.of(file.role()), lettering);
       Limits limits = FlatSet.limits(file.role(), file.picture(), targets, allowSoft);
-      items.add(new FlatSet.Item(file, flat(file, caption, limits, unit, its, lettering), caption));
+      LineWeight weight = weighted ? weight(folder, file) : null;
+      Flat flat = flat(file, caption, limits, unit, its, weight, lettering);
+      items.add(new FlatSet.Item(file, flat, caption, FlatSpots.NONE, weight));
     }
     if (!wrong.isEmpty()) {
       throw Refusal.input(wrong);
     }
     return new FlatSet(FlatSet.besideFront(items, id -> true), ratios);
+  }
+
+  /** The width at which a drawing's outline prints; null as it is drawn. */
+  private static @Nullable LineWeight weight(FlatFolder folder, FlatFile file) {
+    Length asked = folder.notes().lineWeight(file.id()).orElse(null);
+    boolean drawn = file.picture() instanceof Drawing && file.role() != Role.SWATCH;
+    OutlineLines lines = drawn ? ((Drawing) file.picture()).lines() : null;
+    return asked == null || lines == null ? null : new LineWeight(asked, lines);
   }
 
   private static List<ScaleLines.Member> members(FlatFolder folder, Map<String, Double> ratios) {
@@ -134,10 +154,14 @@ public final class FolderFlats {
       Limits limits,
       @Nullable Length unit,
       @Nullable Double ratio,
+      @Nullable LineWeight weight,
       Lettering lettering) {
+    Surround below = caption.surround(lettering);
+    InkedBox ink =
+        weight == null ? FlatSet.ink(file.picture(), file.role()) : weight.lines().geometry();
     Flat flat =
-        Flat.of(file.id(), file.role(), FlatSet.ink(file.picture(), file.role()))
-            .withSurround(caption.surround(lettering))
+        Flat.of(file.id(), file.role(), ink)
+            .withSurround(weight == null ? below : weight.around(below))
             .withWindows(List.of(FlatSheet.FLATS))
             .withLimits(limits)
             .withMayFlow(!file.role().isView());

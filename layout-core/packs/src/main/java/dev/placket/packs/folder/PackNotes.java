@@ -40,6 +40,8 @@ import java.util.TreeMap;
  * role.IMG-0231=back      what one file shows, where its name does not say it
  * ratio=0.85              the scale of the other views over the front's, where one scale for all
  *                         would cost the front more than 2 %
+ * line-weight=0.6mm       the width at which the outline of every SVG prints
+ * line-weight.front=0.7mm the same for one file
  * languages=en, zh-Hans   the languages of the sheet, the first leading
  * glossary=../terms.csv   texts in these languages
  * fonts=han.ttf           TrueType files for letters that the built-in typeface lacks
@@ -92,6 +94,7 @@ public final class PackNotes {
 
   private static final String RATIO = "ratio";
 
+  private static final String LINE_WEIGHT = "line-weight";
   private static final String LANGUAGES = "languages";
   private static final String GLOSSARY = "glossary";
   private static final String FONTS = "fonts";
@@ -162,6 +165,17 @@ public final class PackNotes {
       return key.equals(UNIT_MM)
           ? Optional.empty()
           : checkStem(file, key, key.substring(UNIT_MM.length() + 1), stems);
+    }
+    if (key.equals(LINE_WEIGHT) || key.startsWith(LINE_WEIGHT + ".")) {
+      if (length(value).isEmpty()) {
+        return Optional.of(
+            Fault.content(file, "is no width of a line")
+                .in(key + "=" + value)
+                .remedy("give a length, as in 0.6mm"));
+      }
+      return key.equals(LINE_WEIGHT)
+          ? Optional.empty()
+          : checkStem(file, key, key.substring(LINE_WEIGHT.length() + 1), stems);
     }
     if (key.equals(RATIO)) {
       return aboveZero(value) && Double.parseDouble(value) <= 1
@@ -246,6 +260,26 @@ public final class PackNotes {
     }
   }
 
+  /** A length of a thousandth of a millimetre or more. */
+  private static Optional<Length> length(String value) {
+    try {
+      return Optional.of(Length.parse(value)).filter(l -> l.mm() >= 0.001);
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The width at which the outline of a picture prints, where one is stated. */
+  Optional<Length> lineWeight(String stem) {
+    String all = values.getOrDefault(LINE_WEIGHT, "");
+    return length(values.getOrDefault(LINE_WEIGHT + "." + stem, all));
+  }
+
+  /** Whether a width of lines is stated for all pictures, or for one. */
+  public boolean hasLineWeight() {
+    return values.keySet().stream().anyMatch(k -> k.startsWith(LINE_WEIGHT));
+  }
+
   private static String known() {
     List<String> keys = new ArrayList<>();
     for (Field f : Field.values()) {
@@ -255,6 +289,8 @@ public final class PackNotes {
     keys.add("unit.mm.NAME");
     keys.add("caption.NAME");
     keys.add("role.NAME");
+    keys.add(LINE_WEIGHT);
+    keys.add(LINE_WEIGHT + ".NAME");
     keys.add(LANGUAGES);
     keys.add(GLOSSARY);
     keys.add(FONTS);
