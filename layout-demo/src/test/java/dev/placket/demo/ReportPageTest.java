@@ -91,7 +91,7 @@ class ReportPageTest {
         assertTrue(drawn.contains(">" + initial + "</text>"), drawn);
       }
     }
-    assertEquals(8, sheet);
+    assertEquals(9, sheet);
   }
 
   /** The outline lies where fit.json says that the ink does, with air of a few points. */

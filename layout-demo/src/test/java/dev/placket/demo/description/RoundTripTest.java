@@ -30,6 +30,7 @@ import dev.placket.packs.description.PackMaterial;
 import dev.placket.packs.description.PackMeasurements;
 import dev.placket.packs.description.PackPoint;
 import dev.placket.packs.description.PackReader;
+import dev.placket.packs.description.PackRounding;
 import dev.placket.packs.description.PackSamples;
 import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.PackSpots;
@@ -120,6 +121,7 @@ class RoundTripTest {
                     sheets,
                     null,
                     retired,
+                    retired.isEmpty() ? null : new PackRounding(List.of(0.5, 2.5), 0.25),
                     retired.size() == 1
                         ? Map.of("front", Length.mm(0.6), "detail", Length.mm(0.5))
                         : retired.isEmpty() ? Map.of() : Map.of("", Length.mm(0.6)),
@@ -254,6 +256,7 @@ class RoundTripTest {
             Map.of(),
             workbook,
             List.of(),
+            null,
             Map.of(),
             null,
             null,

@@ -1,7 +1,9 @@
 package dev.placket.packs.compose;
 
+import dev.placket.packs.flats.ScaleSeries;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A pack whose sheets are ruled and lettered, before anything is placed.
@@ -11,6 +13,7 @@ import java.util.Map;
  * @param fields the fields as they were stated, the leading language of each
  * @param sheets the sheets in order
  * @param oneScale scale groups that have one scale on all sheets
+ * @param rounding round scales; null for the largest
  * @param notes what the writer of the description should know
  */
 public record ComposedPack(
@@ -19,6 +22,7 @@ public record ComposedPack(
     Map<String, String> fields,
     List<ComposedSheet> sheets,
     List<String> oneScale,
+    @Nullable ScaleSeries rounding,
     List<String> notes) {
   /** Copies the lists. */
   public ComposedPack {

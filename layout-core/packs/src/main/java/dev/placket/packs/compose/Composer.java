@@ -217,6 +217,7 @@ public final class Composer {
         fields(),
         sheets,
         described.pack().oneScale(),
+        ScaleRounding.of(described.pack()),
         notes);
   }
 

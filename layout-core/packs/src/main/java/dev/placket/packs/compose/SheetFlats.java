@@ -83,7 +83,7 @@ record SheetFlats(List<FlatSet.Item> items, Map<String, Double> ratios, Set<Stri
               inRow,
               grouped.get(r.id()),
               even || inRow,
-              scales.get(r.id()),
+              ScaleRounding.line(described.pack(), r.flat(), scales.get(r.id())),
               inRow ? PackLeaders.NONE : sheet.leaders(),
               bar,
               text);

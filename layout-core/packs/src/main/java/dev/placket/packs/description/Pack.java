@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param sheets the sheets by identifier; none where there is a workbook
  * @param workbook what goes onto a workbook that is ruled already; null for sheets of our own
  * @param oneScale scale groups that have one scale on all sheets, not on each its own
+ * @param rounding round scales; null for the largest
  * @param lineWeights the widths at which outlines print, by the names of roles, or {@link
  *     #ALL_ROLES}; none for lines as they are drawn
  * @param measurements the points of measure; null for none
@@ -50,6 +51,7 @@ public record Pack(
     Map<String, PackSheet> sheets,
     @Nullable PackWorkbook workbook,
     List<String> oneScale,
+    @Nullable PackRounding rounding,
     Map<String, Length> lineWeights,
     @Nullable PackMeasurements measurements,
     @Nullable PackSamples samples,
@@ -102,6 +104,7 @@ public record Pack(
         sheets,
         null,
         List.of(),
+        null,
         Map.of(),
         null,
         null,
@@ -135,6 +138,7 @@ public record Pack(
         moved,
         workbook,
         oneScale,
+        rounding,
         lineWeights,
         measurements,
         samples,
@@ -158,6 +162,7 @@ public record Pack(
         others,
         workbook,
         oneScale,
+        rounding,
         lineWeights,
         measurements,
         samples,
@@ -181,6 +186,7 @@ public record Pack(
         sheets,
         other,
         oneScale,
+        rounding,
         lineWeights,
         measurements,
         samples,

@@ -57,6 +57,7 @@ public final class PackWriter {
     }
     put(m, "workbook", pack.workbook(), PackWriter::workbook);
     m.put("one-scale", pack.oneScale());
+    put(m, "round-scales", pack.rounding(), PackWriter::rounding);
     lineWeights(pack, m);
     put(m, "measurements", pack.measurements(), PackWriter::measurements);
     put(m, "samples", pack.samples(), PackWriter::samples);
@@ -65,6 +66,19 @@ public final class PackWriter {
       m.put("materials", each(pack.materials(), PackWriter::material));
     }
     m.put("retired", pack.retired());
+    return m;
+  }
+
+  private static Map<String, Object> rounding(PackRounding rounding) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    List<Object> series = new ArrayList<>();
+    for (double scale : rounding.series()) {
+      series.add(scale >= 1 ? Spelled.number(scale) + ":1" : "1:" + Spelled.number(1 / scale));
+    }
+    if (!series.isEmpty()) {
+      m.put("series", series);
+    }
+    m.put("most", Spelled.number(100 * rounding.most()) + "%");
     return m;
   }
 

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param ratio the scale over that of the leading flat; 1 where there is nothing to compare
  * @param stated whether the real length of a unit is stated, hence a garment scale
  * @param brief whether the line keeps to what is needed, on small paper
+ * @param round scales of which alone a figure is printed; null for any
  * @param phrases the languages of the pack; the line has their marks
  */
 public record ScaleLine(
@@ -21,23 +22,30 @@ public record ScaleLine(
     double ratio,
     boolean stated,
     boolean brief,
+    @Nullable ScaleSeries round,
     Phrases phrases) {
   /** A scale as wide as any that may come out. */
   private static final double WIDEST = 1 / 88.8;
 
   /** The line of a flat that is compared with none. */
   public static ScaleLine alone(boolean stated, Phrases phrases) {
-    return new ScaleLine(null, 1, stated, false, phrases);
+    return new ScaleLine(null, 1, stated, false, null, phrases);
   }
 
   /** The same line, brief. */
   ScaleLine shortened() {
-    return new ScaleLine(against, ratio, stated, true, phrases);
+    return new ScaleLine(against, ratio, stated, true, round, phrases);
+  }
+
+  /** The same line, with a figure only where the scale is round. */
+  public ScaleLine onlyRound(ScaleSeries scales) {
+    return new ScaleLine(against, ratio, stated, brief, scales, phrases);
   }
 
   /** A line as wide as any that may come out. */
   String widest() {
-    return text(stated ? WIDEST : null);
+    Double widest = stated ? WIDEST : null;
+    return phrases.beside(language -> text(widest, language));
   }
 
   /**
@@ -46,7 +54,8 @@ public record ScaleLine(
    * @param garmentScale printed length over real length; null where no real length is stated
    */
   public String text(@Nullable Double garmentScale) {
-    return phrases.beside(language -> text(garmentScale, language));
+    boolean plain = round != null && garmentScale != null && !round.has(garmentScale);
+    return plain ? "" : phrases.beside(language -> text(garmentScale, language));
   }
 
   private Phrases.Said text(@Nullable Double garmentScale, String language) {

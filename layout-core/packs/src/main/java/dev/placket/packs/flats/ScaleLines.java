@@ -105,7 +105,7 @@ public final class ScaleLines {
     }
     return lead == m || Math.abs(ratio - 1) < SAME || !lead.isNamed(phrases)
         ? ScaleLine.alone(stated, phrases)
-        : new ScaleLine(l -> lead.against(phrases, l), ratio, stated, false, phrases);
+        : new ScaleLine(l -> lead.against(phrases, l), ratio, stated, false, null, phrases);
   }
 
   /** Flats of one group in different units, where no stated ratio says why. */

@@ -148,8 +148,9 @@ public record FlatRow(
       return "fixed at this scale";
     }
     Length greatest = flat.flat().limits().greatest();
-    String size = greatest == null ? "" : ", " + units.length(greatest);
-    return "limited to the maximum size set for it" + size;
+    return greatest == null
+        ? "limited with its scale group"
+        : "limited to the maximum size set for it, " + units.length(greatest);
   }
 
   /** At the largest size at which it is crisp, rather than at a size stated for it. */

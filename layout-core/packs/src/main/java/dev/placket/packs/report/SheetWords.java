@@ -7,6 +7,8 @@ import dev.placket.layout.fit.OrderWish;
 import dev.placket.layout.fit.Proof;
 import dev.placket.layout.fit.ReadingOrder;
 import dev.placket.layout.fit.SizeLevel;
+import dev.placket.layout.flat.Flat;
+import dev.placket.layout.flat.ScaleGroup;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.packs.placed.PlacedFlat;
 import java.util.ArrayList;
@@ -42,7 +44,7 @@ final class SheetWords {
       return List.of();
     }
     List<String> said = new ArrayList<>(continued(sheet.further()));
-    said.add("Scale: " + scale(fit.proof()) + " as this sheet is ruled.");
+    said.add("Scale: " + scale(sheet, fit) + ".");
     List<String> prices = prices(fit);
     if (!prices.isEmpty()) {
       said.add("Arrangement: " + String.join("; ", prices) + ".");
@@ -61,6 +63,33 @@ final class SheetWords {
               + (most ? ", the maximum in this order." : "."));
     }
     return said;
+  }
+
+  /** How near the largest; nothing is claimed of flats whose scale is fixed. */
+  private static String scale(SheetResult sheet, Fit fit) {
+    FitRequest request = sheet.request();
+    long fixed =
+        request == null ? 0 : request.flats().stream().filter(f -> isFixed(f, request)).count();
+    String near = scale(fit.proof()) + " as this sheet is ruled";
+    if (request == null || fixed == 0) {
+      return near;
+    }
+    return fixed == request.flats().size() ? "fixed" : near + ", beside flats of fixed scale";
+  }
+
+  /** It is held, or one of its group is. */
+  private static boolean isFixed(Flat flat, FitRequest request) {
+    ScaleGroup group = flat.group();
+    return flat.held().scale() != null
+        || group != null
+            && request.flats().stream()
+                .anyMatch(
+                    f -> {
+                      ScaleGroup its = f.group();
+                      return its != null
+                          && its.name().equals(group.name())
+                          && f.held().scale() != null;
+                    });
   }
 
   /** Details that do not stand in the order given, by name; the first few pairs. */

@@ -42,14 +42,14 @@ final class ComposedFit {
   /**
    * On the sheet, or over as many of the same kind as it takes.
    *
-   * @param shared scale groups that have one scale on all sheets: that of this one may come out
-   *     smaller, for which its callouts have wide lanes
+   * @param narrow whether callouts may have narrow lanes; not where scales come out smaller in the
+   *     end, as shared or round ones do
    */
-  static List<One> of(ComposedSheet sheet, Lettering lettering, List<String> shared) {
+  static List<One> of(ComposedSheet sheet, Lettering lettering, boolean narrow) {
     if (sheet.items().isEmpty()) {
       return List.of(new One(sheet.id(), sheet, null, null, null));
     }
-    return new ComposedFit(sheet, lettering).fit(shared.isEmpty());
+    return new ComposedFit(sheet, lettering).fit(narrow);
   }
 
   /**

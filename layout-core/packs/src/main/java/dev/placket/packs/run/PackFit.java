@@ -9,6 +9,7 @@ import dev.placket.layout.plan.Planner;
 import dev.placket.packs.compose.ComposedPack;
 import dev.placket.packs.compose.ComposedSheet;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.ScaleSeries;
 import dev.placket.packs.json.NoRoomRefusal;
 import dev.placket.packs.json.TextsJson;
 import dev.placket.packs.page.SheetTexts;
@@ -65,10 +66,12 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more, List<String
    * @throws NoRoomRefusal naming every sheet without room
    */
   static PackFit of(ComposedPack pack, Lettering lettering, Units units) throws Refusal {
+    ScaleSeries rounding = pack.rounding();
     List<One> sheets = new ArrayList<>();
     Map<String, Integer> more = new LinkedHashMap<>();
     for (ComposedSheet sheet : pack.sheets()) {
-      List<One> its = ComposedFit.of(sheet, lettering, pack.oneScale());
+      List<One> its =
+          ComposedFit.of(sheet, lettering, pack.oneScale().isEmpty() && rounding == null);
       sheets.addAll(its);
       if (its.size() > 1) {
         more.put(sheet.id(), its.size() - 1);
@@ -77,7 +80,8 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more, List<String
     List<SheetResult> results = new ArrayList<>();
     List<Fault> noRoom = new ArrayList<>();
     List<String> notes = new ArrayList<>();
-    for (One one : OneScale.across(pack.oneScale(), sheets)) {
+    for (One shared : OneScale.across(pack.oneScale(), sheets)) {
+      One one = rounding == null ? shared : new RoundedFit(rounding, notes).of(shared);
       results.add(result(one, noRoom, notes, lettering, units));
     }
     if (!noRoom.isEmpty()) {
