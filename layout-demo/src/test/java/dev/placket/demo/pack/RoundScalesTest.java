@@ -141,4 +141,45 @@ class RoundScalesTest {
       return new PDFTextStripper().getText(pdf);
     }
   }
+
+  /** The back comes first and is smaller: it is the front whose scale is round. */
+  @Test
+  void theFrontLeadsItsGroup() throws IOException {
+    Path pack = dir.resolve("pack.yaml");
+    run("");
+    String text = Files.readString(pack);
+    String back = text.lines().filter(l -> l.contains(" back:")).findFirst().orElseThrow() + "\n";
+    String first = "    flats:\n";
+    int at = text.lastIndexOf(first) + first.length();
+    text = text.replace(back, "");
+    text = text.substring(0, at) + back.replace("ratio: 1", "ratio: 0.85") + text.substring(at);
+    Files.writeString(pack, "round-scales: {most: 60%}\n" + text);
+    Run run = Run.of("fit", pack, "--out", dir.resolve("out"), "--overwrite");
+    assertEquals(0, run.code(), run.err());
+    double front = scales().get("front");
+    assertTrue(SERIES.stream().anyMatch(n -> Math.abs(n - front) < 1e-6 * n), "1:" + front);
+    assertEquals(front / 0.85, scales().get("back"), 1e-6);
+  }
+
+  /** Labels beside the views stand at a round scale as they do at the largest. */
+  @Test
+  void calloutsAreDrawnAtRoundScales() throws IOException {
+    run("");
+    Path pack = dir.resolve("pack.yaml");
+    StringBuilder points = new StringBuilder(", points: {");
+    StringBuilder callouts = new StringBuilder(", callouts: {");
+    for (int i = 0; i < 9; i++) {
+      points.append("p%d: {x: %d, y: %d}, ".formatted(i, 12 + i * 7 % 60, 14 + 9 * i));
+      callouts.append("c%d: {point: p%d, text: \"Note number %d\"}, ".formatted(i, i, i));
+    }
+    String front = "caption: Front" + points + "}" + callouts + "}";
+    String text = Files.readString(pack).replace("caption: Front", front.replace(", }", "}"));
+    Files.writeString(pack, "round-scales: {most: 60%}\n" + text);
+    Run run = Run.of("fit", pack, "--out", dir.resolve("out"), "--overwrite");
+    assertEquals(0, run.code(), run.err());
+    double its = scales().get("front");
+    assertTrue(SERIES.stream().anyMatch(n -> Math.abs(n - its) < 1e-6 * n), "1:" + its);
+    JsonNode json = new ObjectMapper().readTree(dir.resolve("out/fit.json").toFile());
+    assertEquals(9, json.at("/sheets/0/placements/0/callouts").size());
+  }
 }

@@ -81,13 +81,35 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more, List<String
     List<Fault> noRoom = new ArrayList<>();
     List<String> notes = new ArrayList<>();
     for (One shared : OneScale.across(pack.oneScale(), sheets)) {
-      One one = rounding == null ? shared : new RoundedFit(rounding, notes).of(shared);
+      One one = rounding == null ? shared : rounded(shared, rounding, lettering, notes);
       results.add(result(one, noRoom, notes, lettering, units));
     }
     if (!noRoom.isEmpty()) {
       throw new NoRoomRefusal(noRoom, results);
     }
     return new PackFit(results, more, notes);
+  }
+
+  /** At round scales, unless the leaders of its callouts can be drawn only without. */
+  private static One rounded(One one, ScaleSeries scales, Lettering lettering, List<String> notes) {
+    List<String> own = new ArrayList<>();
+    One rounded = new RoundedFit(scales, own).of(one);
+    if (isLaid(one, lettering) && !isLaid(rounded, lettering)) {
+      notes.add("sheet " + one.id() + ": not at round scales, at which leaders would cross.");
+      return one;
+    }
+    notes.addAll(own);
+    return rounded;
+  }
+
+  private static boolean isLaid(One one, Lettering lettering) {
+    FitRequest request = one.request();
+    if (request == null || !(one.outcome() instanceof Fit fit)) {
+      return true;
+    }
+    FlatSet all = new FlatSet(one.sheet().items(), one.sheet().ratios());
+    List<PlacedFlat> bare = Placing.of(all.of(request.flats()), fit, DensityTargets.DEFAULT);
+    return new LayCallouts(lettering).on(bare) != null;
   }
 
   /** Whether the flats of a sheet with callouts have room without them. */

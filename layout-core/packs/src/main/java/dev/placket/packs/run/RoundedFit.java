@@ -10,9 +10,7 @@ import dev.placket.packs.flats.ScaleNote;
 import dev.placket.packs.flats.ScaleSeries;
 import dev.placket.packs.run.PackFit.One;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
@@ -54,12 +52,11 @@ final class RoundedFit {
     if (request == null || !(one.outcome() instanceof Fit fit)) {
       return one;
     }
-    Set<String> groups = new HashSet<>();
     List<Flat> flats = new ArrayList<>();
     List<String> said = new ArrayList<>();
     for (Flat flat : request.flats()) {
-      boolean free = which.test(flat) && isFree(flat, request);
-      Double scale = free ? round(flat, fit, groups, said) : null;
+      boolean free = which.test(flat) && isFree(flat, request) && leads(flat, request);
+      Double scale = free ? round(flat, fit, said) : null;
       flats.add(scale == null ? flat : flat.withHeld(flat.held().atScale(scale)));
     }
     if (said.isEmpty()) {
@@ -86,18 +83,29 @@ final class RoundedFit {
     return !held && flat.list() == null && flat.unitLength() != null;
   }
 
+  /** It holds all of its group: the front, else the first of the largest. */
+  private static boolean leads(Flat flat, FitRequest request) {
+    ScaleGroup group = flat.group();
+    return group == null
+        || request.flats().stream()
+                .filter(f -> isIn(f, group))
+                .reduce((a, b) -> rank(b) > rank(a) ? b : a)
+                .orElse(flat)
+            == flat;
+  }
+
+  private static double rank(Flat flat) {
+    ScaleGroup group = flat.group();
+    return flat.role() == Role.FRONT ? Double.MAX_VALUE : group == null ? 1 : group.ratio();
+  }
+
   private static boolean isIn(Flat flat, ScaleGroup group) {
     ScaleGroup its = flat.group();
     return its != null && its.name().equals(group.name());
   }
 
   /** The held scale that is round, in points per drawing unit; null where the flat stays. */
-  private @Nullable Double round(Flat flat, Fit fit, Set<String> groups, List<String> said) {
-    ScaleGroup group = flat.group();
-    if (group != null && !groups.add(group.name())) {
-      // The first of a group holds all of it.
-      return null;
-    }
+  private @Nullable Double round(Flat flat, Fit fit, List<String> said) {
     Length unit = flat.unitLength();
     double unitPt = unit == null ? 1 : unit.pt();
     double scale = fit.placement(flat.id()).scale().doubleValue() / unitPt;
