@@ -217,4 +217,23 @@ class ColourwayTableTest {
     assertEquals(0, run(sound.replace("[1fr, auto]", "[1fr, 21.9mm]")).code());
     assertEquals(3, json().path("sheets").size());
   }
+
+  /** A material may stand in two tables: it is shown on the sheet that has its flat. */
+  @Test
+  void aMaterialIsShownWhereItsFlatIs() throws IOException {
+    String text =
+        TEXT.replace("fills: yoke,", "fills: yoke, lines: mark,")
+                .replace("M1: {name: Twill,", "M1: {name: Twill, shown: cloth,")
+            + "    flats: {cloth: {file: coat.svg, role: detail, least: 10mm}}\n"
+            + "  again:\n    name: Again\n    areas: [list]\n"
+            + "    tables: {list: {materials: [M1]}}\n";
+    Run run = run(text);
+    assertEquals(0, run.code(), run.err());
+    assertEquals("Shown", json().at("/sheets/1/tables/0/headings/0").asText());
+    assertEquals("cloth", json().at("/sheets/1/placements/0/flat").asText());
+    assertEquals("No.", json().at("/sheets/2/tables/0/headings/0").asText());
+    Run unknown = run(text.replace("shown: cloth", "shown: clot"));
+    assertEquals(2, unknown.code());
+    assertTrue(unknown.err().contains("no flat 'clot'"), unknown.err());
+  }
 }

@@ -8,6 +8,7 @@ import dev.placket.packs.description.PackColourways;
 import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackMaterial;
 import dev.placket.packs.description.PackMaterial.Waste;
+import dev.placket.packs.description.PackSheet;
 import dev.placket.packs.description.PackTable;
 import dev.placket.packs.description.TextPosition;
 import dev.placket.packs.description.Words;
@@ -61,6 +62,11 @@ final class MaterialBook {
           .faults()
           .unknown(place(number + "/part"), "no part of the colourways named", part, parts);
     }
+    Set<String> flats = new LinkedHashSet<>();
+    described.pack().sheets().values().forEach(s -> flats.addAll(s.flats().keySet()));
+    if (!material.shown().isBlank() && !flats.contains(material.shown())) {
+      described.faults().unknown(place(number + "/shown"), "no flat", material.shown(), flats);
+    }
     for (String text : material.consumption().byLanguage().values()) {
       if (!text.isBlank()) {
         consumption(number, text.strip(), material.waste());
@@ -105,6 +111,12 @@ final class MaterialBook {
         : named.stream().filter(materials::containsKey).toList();
   }
 
+  /** The flats of the sheet of a table. */
+  private Set<String> flats(String path) {
+    PackSheet sheet = described.pack().sheets().get(path.split("/")[1]);
+    return sheet == null ? Set.of() : sheet.flats().keySet();
+  }
+
   /** The printed table: columns that no material fills are left out. */
   PackTable filled(PackTable table, String path, Headings headings) {
     Map<String, PackMaterial> its = new LinkedHashMap<>();
@@ -112,7 +124,7 @@ final class MaterialBook {
       its.put(number, Objects.requireNonNull(materials.get(number)));
     }
     Columns columns = new Columns(its);
-    columns.shown(headings);
+    columns.shown(headings, flats(path));
     columns.add(headings.of(StockPhrase.NUMBER), null, (n, m) -> Words.of(n));
     columns.add(headings.of(StockPhrase.MATERIAL), share(1.1), (n, m) -> m.name());
     columns.add(headings.of(StockPhrase.COMPOSITION), share(1.4), (n, m) -> m.composition());
@@ -218,13 +230,13 @@ final class MaterialBook {
       this.materials = materials;
     }
 
-    /** Pictures, where a material has one. */
-    void shown(Headings headings) {
-      if (materials.values().stream().anyMatch(m -> !m.shown().isBlank())) {
+    /** Pictures, where a flat of the sheet shows a material. */
+    void shown(Headings headings, Set<String> flats) {
+      if (materials.values().stream().anyMatch(m -> flats.contains(m.shown()))) {
         columns.add(
             new PackColumn(
                 headings.of(StockPhrase.SHOWN), new GridTrack.Fixed(SHOWN), null, true, false));
-        values.add(of((n, m) -> Words.of(m.shown())));
+        values.add(of((n, m) -> Words.of(flats.contains(m.shown()) ? m.shown() : "")));
       }
     }
 
