@@ -216,10 +216,6 @@ record MeasuredList(
   }
 
   Words heading(StockPhrase phrase, String more) {
-    Map<String, String> texts = new LinkedHashMap<>();
-    for (String language : phrases.languages()) {
-      texts.put(language, phrases.in(phrase, language).text() + more);
-    }
-    return new Words(texts);
+    return new Headings(phrases).of(phrase, more);
   }
 }
