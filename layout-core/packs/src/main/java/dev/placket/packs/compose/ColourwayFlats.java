@@ -48,7 +48,7 @@ final class ColourwayFlats {
    * The description with a flat for each colourway; slips are noted.
    *
    * @param book the colourways; null for none
-   * @param notes takes what is to be said
+   * @param notes takes notes for the report
    */
   static Described placed(
       Described described, FlatFiles files, @Nullable ColourBook book, List<String> notes) {

@@ -43,7 +43,7 @@ final class FlatFiles {
     this.reading = reading;
   }
 
-  /** What is to be said of colours that were filled in. */
+  /** Notes on colours that were filled in with too little contrast. */
   List<String> notes() {
     return List.copyOf(notes);
   }

@@ -32,7 +32,7 @@ final class LineColours {
    * The colours for one flat.
    *
    * @param path where the flat is described
-   * @param notes takes what is accepted at a low contrast
+   * @param notes takes a note for each low contrast that is accepted
    */
   LineColours(Described described, String path, PackColouring colouring, List<String> notes) {
     this.described = described;

@@ -27,7 +27,7 @@ final class FlatAgain {
   private final Map<String, PackNode.Keys> first = new LinkedHashMap<>();
   private final Map<String, String> paths = new LinkedHashMap<>();
 
-  /** Whether a flat is one of an earlier sheet, of which nothing says what it is. */
+  /** Whether a flat is that of an earlier sheet: it states neither file nor role. */
   boolean is(String id, PackNode node) {
     return first.containsKey(id)
         && node instanceof PackNode.Keys keys
