@@ -207,4 +207,41 @@ class SettingTest {
             .toList();
     return (rows.get(0) + rows.get(rows.size() - 1)) / 2;
   }
+
+  /** A caption wraps at the width of its drawing; a line break that is written stays. */
+  @Test
+  void aCaptionIsAsWideAsItsDrawing() throws IOException {
+    String text =
+        """
+        format: placket-pack/1
+        sheets:
+          one:
+            name: One
+            areas: [all]
+            windows: {all: }
+            flats:
+              tag: {file: tag.svg, role: detail, caption: "%s", note: "first\\nsecond", greatest: %s}
+        """;
+    String caption = "a caption of a good many words that goes on beyond most of all drawings here";
+    assertEquals(0, run(text.formatted(caption, "200mm")).code());
+    assertEquals(List.of(caption, "first", "second"), lines());
+    assertEquals(0, run(text.formatted(caption, "80mm")).code());
+    List<String> lines = lines();
+    assertEquals(caption, String.join(" ", lines.subList(0, lines.size() - 2)));
+    double widest = 0;
+    List<Letter> letters = letters(1);
+    for (Letter l : letters) {
+      widest = Math.max(widest, l.x());
+    }
+    JsonNode ink = json().at("/sheets/0/placements/0/inkedBox");
+    assertEquals(80, (ink.path("right").asDouble() - ink.path("left").asDouble()) * 25.4 / 72, 0.1);
+    assertTrue(widest <= ink.path("right").asDouble(), "no line reaches beyond the drawing");
+    assertTrue(lines.size() == 4, "two lines of at most 80 mm: " + lines);
+  }
+
+  private List<String> lines() throws IOException {
+    List<String> lines = new ArrayList<>();
+    json().at("/sheets/0/placements/0/lines").forEach(l -> lines.add(l.asText()));
+    return lines.subList(0, lines.size());
+  }
 }

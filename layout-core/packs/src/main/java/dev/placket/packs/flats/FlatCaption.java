@@ -16,11 +16,26 @@ import org.jspecify.annotations.Nullable;
  * @param notes further lines under it
  * @param scale the line on its scale that follows; null for none
  * @param width what all of it needs across, in points
+ * @param written its text before it was wrapped
  */
 public record FlatCaption(
-    List<String> name, List<String> notes, @Nullable ScaleLine scale, double width) {
+    List<String> name,
+    List<String> notes,
+    @Nullable ScaleLine scale,
+    double width,
+    Written written) {
   /** No caption. */
-  public static final FlatCaption NONE = new FlatCaption(List.of(), List.of(), null, 0);
+  public static final FlatCaption NONE =
+      new FlatCaption(List.of(), List.of(), null, 0, new Written("", "", Length.ZERO));
+
+  /**
+   * A caption before it was wrapped.
+   *
+   * @param name its first lines
+   * @param note the lines after them; blank for none
+   * @param room for a line
+   */
+  public record Written(String name, String note, Length room) {}
 
   /** From the ink to the capitals of the name. */
   static final Length AIR = Length.mm(2);
@@ -71,12 +86,19 @@ public record FlatCaption(
     for (String part : notes) {
       width = Math.max(width, lettering.width(part, height));
     }
-    return new FlatCaption(lines, notes, line, width);
+    return new FlatCaption(lines, notes, line, width, new Written(name, note, room));
   }
 
   private static double width(ScaleLine line, Lettering lettering) {
     String widest = line.widest();
     return lettering.width(widest, noteHeight(widest));
+  }
+
+  /** The same under a drawing that prints wider than the room: its lines are as long as that. */
+  public FlatCaption across(double drawing, Lettering lettering) {
+    return drawing <= written.room.pt() || name.isEmpty()
+        ? this
+        : of(written.name, written.note, scale, Length.pt(drawing), lettering);
   }
 
   /** The room it keeps below the ink. */

@@ -45,6 +45,11 @@ public record FlatSet(List<Item> items, Map<String, Double> ratios) {
       this(file, flat, caption, FlatSpots.NONE, null);
     }
 
+    /** This item with its caption wrapped otherwise. */
+    public Item with(FlatCaption other) {
+      return new Item(file, flat, other, spots, weight);
+    }
+
     /** This item as its flat is asked for. */
     public Item with(Flat other) {
       return new Item(file, other, caption, spots, weight);

@@ -13,11 +13,13 @@ import dev.placket.layout.units.PlanePoint;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.LaidText;
 import dev.placket.packs.dimensions.LaidDimension;
+import dev.placket.packs.flats.FlatCaption;
 import dev.placket.packs.flats.FlatSet;
 import dev.placket.packs.flats.LineWeight;
 import dev.placket.packs.flats.ScaleLine;
 import dev.placket.packs.flats.ScaleNote;
 import dev.placket.packs.text.LanguageMarks;
+import dev.placket.packs.text.Lettering;
 import dev.placket.pictures.Drawing;
 import dev.placket.pictures.PdfDrawing;
 import dev.placket.pictures.base.FineDetail;
@@ -65,6 +67,12 @@ public record PlacedFlat(
   /** This flat with its lines of measure laid. */
   public PlacedFlat measured(List<LaidDimension> laid) {
     return new PlacedFlat(item, placement, target, raster, callouts, laid);
+  }
+
+  /** This flat with its caption wrapped at the width of its drawing, where that is wider. */
+  public PlacedFlat captioned(Lettering lettering) {
+    FlatCaption caption = item.caption().across(ink().toBox().width(), lettering);
+    return new PlacedFlat(item.with(caption), placement, target, raster, callouts, dimensions);
   }
 
   /** The flat. */

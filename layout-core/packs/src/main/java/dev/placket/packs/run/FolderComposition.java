@@ -143,7 +143,10 @@ record FolderComposition(
             SheetResult.of(
                 its.request().withSheet(page.sheet()),
                 its.fit(),
-                Placing.of(placed.of(its.request().flats()), its.fit(), DensityTargets.DEFAULT));
+                Placing.of(placed.of(its.request().flats()), its.fit(), DensityTargets.DEFAULT)
+                    .stream()
+                    .map(f -> f.captioned(lettering))
+                    .toList());
         fitted.add(new FittedSheet(result.of(its.further()), page, Set.of()));
       }
       return new FittedPack(

@@ -148,7 +148,10 @@ record PackFit(List<SheetResult> results, Map<String, Integer> more, List<String
       return SheetResult.noRoom(one.id(), request, new NoRoom(conflict, Map.of()));
     }
     Fit fit = (Fit) outcome;
-    List<PlacedFlat> bare = Placing.of(all.of(request.flats()), fit, DensityTargets.DEFAULT);
+    List<PlacedFlat> bare =
+        Placing.of(all.of(request.flats()), fit, DensityTargets.DEFAULT).stream()
+            .map(f -> f.captioned(lettering))
+            .toList();
     LayCallouts callouts = new LayCallouts(lettering);
     List<PlacedFlat> placed = callouts.on(bare);
     if (placed == null) {
