@@ -144,10 +144,11 @@ class ColourwayTableTest {
     assertEquals(0, run(TEXT.replace("fills: yoke,", "fills: yoke, lines: mark,")).code());
     JsonNode table = json().at("/sheets/1/tables/0");
     assertEquals(
-        List.of("No.", "Material", "Consumption\nwaste included", "K1 Silt", "K2 Alder", "K3 Lamp"),
+        List.of("No.", "Material", "Consumption", "K1 Silt", "K2 Alder", "K3 Lamp"),
         texts(table.path("headings")));
     assertEquals(
-        List.of("M1", "Twill", "2.35 m", "Silt", "Alder", "Lamp"), texts(table.at("/rows/0")));
+        List.of("M1", "Twill", "2.35 m, waste included", "Silt", "Alder", "Lamp"),
+        texts(table.at("/rows/0")));
     assertEquals(
         List.of("M2", "Button", "6 pieces", "Horn", "Horn", "Horn"), texts(table.at("/rows/1")));
   }
@@ -235,5 +236,95 @@ class ColourwayTableTest {
     Run unknown = run(text.replace("shown: cloth", "shown: clot"));
     assertEquals(2, unknown.code());
     assertTrue(unknown.err().contains("no flat 'clot'"), unknown.err());
+  }
+
+  /** Waste is in the heading only where every consumption states it. */
+  @Test
+  void theHeadingClaimsWasteOnlyOfWhatStatesIt() throws IOException {
+    String sound = TEXT.replace("fills: yoke,", "fills: yoke, lines: mark,");
+    assertEquals(0, run(sound.replace("materials: all", "materials: [M1, M3]")).code());
+    JsonNode table = json().at("/sheets/1/tables/0");
+    assertEquals("Consumption\nwaste included", table.at("/headings/2").asText());
+    assertEquals("2.35 m", table.at("/rows/0/2").asText());
+  }
+
+  /** An outline of the table keeps its contrast to the paper, too. */
+  @Test
+  void paperUnderLinesOfAPartIsKept() throws IOException {
+    String text =
+        TEXT.replace("lines: row,", "lines: {row: [body, paper]},")
+            .replace("fills: yoke,", "fills: yoke, lines: mark,");
+    Run run = run(text);
+    assertEquals(2, run.code(), run.err());
+    assertTrue(run.err().contains("body #2F4038, paper"), run.err());
+  }
+
+  /** Lines on an area that one colourway lacks lie on the rest of their areas there. */
+  @Test
+  void linesMayLieOnAnAreaThatAColourwayLacks() throws IOException {
+    String text =
+        TEXT.replace("lines: row,", "lines: {row: [body, yoke]},")
+            .replace("[silt, silt, alder]", "[silt, alder, none]");
+    Run run = run(text);
+    assertEquals(0, run.code(), run.err());
+  }
+
+  @Test
+  void aPartWithoutAnAreaInADrawingIsReported() throws IOException {
+    String text = TEXT.replace("fills: yoke,", "fills: yoke, lines: mark,");
+    run(text);
+    Files.writeString(
+        dir.resolve("back.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 100 120' fill='none' stroke='#000'>"
+            + "<path id='body' d='M10,10 H90 V110 H10 Z' fill='#fff'/><path id='row'"
+            + " d='M14,80 H86'/></svg>");
+    Path pack = dir.resolve("pack.yaml");
+    Files.writeString(
+        pack,
+        text.replace(
+            "colourways: all}\n  list",
+            "colourways: all}\n      rear: {file: back.svg, role: back, group: ways, ratio: 1,"
+                + " colourways: K1}\n  list"));
+    Run run = Run.of("fit", pack, "--out", dir.resolve("out"), "--overwrite");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("drawing of rear has no area of the part yoke"), run.out());
+  }
+
+  /** Within an area, another of its own colour: in either order both show. */
+  @ParameterizedTest
+  @CsvSource({"outer, inner", "inner, outer"})
+  void anAreaWithinAnotherKeepsItsColour(String first, String second) throws IOException {
+    Files.writeString(
+        dir.resolve("coat.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 100 120'><g id='outer'>"
+            + "<path d='M10,10 H90 V110 H10 Z' fill='#fff'/>"
+            + "<path id='inner' d='M30,30 H70 V90 H30 Z' fill='#fff'/></g></svg>");
+    String colour = "  %s: {fills: %s, colours: %s}\n";
+    String text =
+        "format: placket-pack/1\ncolourways:\n  ways: {K1: One}\n  colours:\n"
+            + "    outer: {screen: \"#C49A3A\"}\n    inner: {screen: \"#8A7F70\"}\n  parts:\n"
+            + ("  " + colour).formatted(first, first, first)
+            + ("  " + colour).formatted(second, second, second)
+            + "sheets:\n  s: {name: S, areas: [w], windows: {w: }, flats: {coat: {file: coat.svg,"
+            + " role: front, colourways: all}}}\n";
+    Path pack = Files.writeString(dir.resolve("pack.yaml"), text);
+    Run run = Run.of("fit", pack, "--out", dir.resolve("out"), "--overwrite");
+    assertEquals(0, run.code(), run.err());
+    BufferedImage page = ImageIO.read(dir.resolve("out/pack.png").toFile());
+    // 80 by 100 with a hole of 40 by 60: 5600 to 2400.
+    double ratio = count(page, 0xC49A3A) / (double) count(page, 0x8A7F70);
+    assertEquals(5600.0 / 2400, ratio, 0.05);
+  }
+
+  /** Without ids nothing can be filled; the flat is not left out without a word. */
+  @Test
+  void aDrawingWithoutIdsIsRefused() throws IOException {
+    run(TEXT);
+    Files.writeString(
+        dir.resolve("coat.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'><path d='M1,1 H8 V8 Z'/></svg>");
+    Run run = Run.of("fit", dir.resolve("pack.yaml"), "--out", dir.resolve("out"), "--overwrite");
+    assertEquals(2, run.code(), run.out());
+    assertTrue(run.err().contains("a picture without named areas"), run.err());
   }
 }

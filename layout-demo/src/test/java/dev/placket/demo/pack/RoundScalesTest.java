@@ -182,4 +182,14 @@ class RoundScalesTest {
     JsonNode json = new ObjectMapper().readTree(dir.resolve("out/fit.json").toFile());
     assertEquals(9, json.at("/sheets/0/placements/0/callouts").size());
   }
+
+  /** A scale of the label's own series is printed whole: 1:8.75 is not 1:8.8. */
+  @Test
+  void aRoundScaleIsPrintedWithAllItsFigures() throws IOException {
+    Run run = run("round-scales: {series: [\"1:8.75\", \"1:4.25\", \"1:2.125\"], most: 60%}");
+    assertEquals(0, run.code(), run.err());
+    assertEquals(8.75, scales().get("front"), 1e-6);
+    assertTrue(text().contains("1:8.75"), text());
+    assertFalse(text().contains("1:8.8"), text());
+  }
 }

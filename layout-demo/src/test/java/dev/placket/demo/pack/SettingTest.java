@@ -20,7 +20,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** How sheets are set: what is read across is alike, and nothing goes on without need. */
+/** Setting of sheets: sizes and alignment of text, heights and widths of tables. */
 class SettingTest {
   @TempDir private Path dir;
 
@@ -222,7 +222,7 @@ class SettingTest {
             flats:
               tag: {file: tag.svg, role: detail, caption: "%s", note: "first\\nsecond", greatest: %s}
         """;
-    String caption = "a caption of a good many words that goes on beyond most of all drawings here";
+    String caption = "a caption of many words that is wider than most of the drawings tested here";
     assertEquals(0, run(text.formatted(caption, "200mm")).code());
     assertEquals(List.of(caption, "first", "second"), lines());
     assertEquals(0, run(text.formatted(caption, "80mm")).code());

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * Gives rows of a grid the height that their tables need.
  *
  * <p>Where other rows take shares, these rows take at most three quarters of what lengths leave, so
- * that flats keep room; a longer table goes on over further sheets.
+ * that flats keep room; a longer table continues on further sheets.
  */
 final class AutoRows {
   private static final double MOST = 0.75;

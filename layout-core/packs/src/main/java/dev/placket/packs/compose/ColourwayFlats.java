@@ -104,6 +104,7 @@ final class ColourwayFlats {
       return ways;
     }
     names.addAll(known);
+    noteLacking(id, known, colours);
     boolean coloured = false;
     for (String code : colours.asked(flat.colouring().colourways(), path + "/colourways")) {
       String its = id + "-" + code;
@@ -120,6 +121,27 @@ final class ColourwayFlats {
           "the names of its areas under fills of a part");
     }
     return ways;
+  }
+
+  /** A part that fills areas elsewhere stays as drawn here, which may be a slip in a name. */
+  private void noteLacking(String id, Set<String> known, ColourBook colours) {
+    List<String> lacking = new ArrayList<>();
+    colours
+        .parts()
+        .forEach(
+            (name, part) -> {
+              if (!part.fills().isEmpty() && part.fills().stream().noneMatch(known::contains)) {
+                lacking.add(name);
+              }
+            });
+    if (!lacking.isEmpty()) {
+      notes.add(
+          "colourways: the drawing of "
+              + id
+              + " has no area of the part "
+              + String.join(", ", lacking)
+              + ".");
+    }
   }
 
   private PackFlat way(PackFlat flat, String code, Set<String> known, ColourBook colours) {
@@ -141,9 +163,15 @@ final class ColourwayFlats {
       for (String group : groups) {
         List<String> on = part.lines().getOrDefault(group, List.of());
         // Without areas of their own, lines lie on those of their part.
-        lines.put(group, on.isEmpty() ? areas : on.stream().filter(known::contains).toList());
+        lines.put(group, on.isEmpty() ? areas : on);
       }
     }
+    // What a group lies on, without areas that this drawing or this colourway lacks.
+    lines.replaceAll(
+        (group, on) ->
+            on.stream()
+                .filter(a -> fills.containsKey(a) || a.equals(PackColouring.PAPER))
+                .toList());
     Words caption = flat.caption();
     Words title = colours.title(code);
     return flat.with(

@@ -7,6 +7,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,8 +68,7 @@ final class Fills {
       PackColouring colouring = flat.colouring();
       LineColours colours = new LineColours(described, path, colouring, notes);
       colours.checkNames();
-      colouring
-          .fills()
+      outerFirst(colouring.fills(), named)
           .forEach(
               (name, colour) -> {
                 Element area = find(named, name, "fills/" + name);
@@ -94,6 +94,24 @@ final class Fills {
       throw new IOException(
           flat.file() + ": its parts cannot be hidden or filled, it is no SVG", e);
     }
+  }
+
+  /** An area within another keeps its own colour, in whatever order the two are stated. */
+  private static Map<String, String> outerFirst(
+      Map<String, String> fills, Map<String, Element> named) {
+    List<String> names = new ArrayList<>(fills.keySet());
+    names.sort(Comparator.comparingInt(name -> depth(named.get(name))));
+    Map<String, String> sorted = new LinkedHashMap<>();
+    names.forEach(name -> sorted.put(name, fills.get(name)));
+    return sorted;
+  }
+
+  private static int depth(@Nullable Element element) {
+    int depth = 0;
+    for (Node n = element; n != null; n = n.getParentNode()) {
+      depth++;
+    }
+    return depth;
   }
 
   /** Whether a group of lines draws the edge of an area, which borders on the paper. */

@@ -152,13 +152,20 @@ final class FlatFiles {
     }
     try {
       PictureReader.read(PictureSource.of(file), reading.limits());
-      return Fills.names(Files.readAllBytes(file));
+      Set<String> names = Fills.names(Files.readAllBytes(file));
+      if (!names.isEmpty()) {
+        return names;
+      }
     } catch (PictureException e) {
       unusable(path, e.fault().quoted(), e.fault().remedy());
+      return Set.of();
     } catch (IOException e) {
-      TextPosition place = described.places().of(path + "/file");
-      described.faults().add(place, "a picture without named areas", "an SVG drawing");
+      // Answered below: it is no SVG.
     }
+    TextPosition place = described.places().of(path + "/file");
+    described
+        .faults()
+        .add(place, "a picture without named areas", "an SVG drawing whose areas have ids");
     return Set.of();
   }
 

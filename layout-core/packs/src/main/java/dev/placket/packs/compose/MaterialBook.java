@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -33,7 +34,10 @@ final class MaterialBook {
 
   /** Of what is measured, and so may have waste in it. */
   private static final Set<String> MEASURED =
-      Set.of("m", "cm", "mm", "yd", "in", "ft", "m\u00b2", "m2", "sqm", "g", "kg", "l", "ml");
+      Set.of(
+          "m", "cm", "mm", "metre", "metres", "meter", "meters", "yd", "yds", "yard", "yards", "in",
+          "inch", "inches", "ft", "foot", "feet", "m\u00b2", "m2", "sqm", "g", "gram", "grams",
+          "kg", "l", "ml");
 
   private static final Length SHOWN = Length.mm(28);
 
@@ -83,7 +87,7 @@ final class MaterialBook {
               place(number + "/consumption"),
               "the consumption '" + text + "'",
               "a number and its unit, as in 2.35 m or 5 pieces");
-    } else if (waste == null && MEASURED.contains(m.group(1))) {
+    } else if (waste == null && MEASURED.contains(m.group(1).toLowerCase(Locale.ROOT))) {
       described
           .faults()
           .add(
@@ -143,12 +147,15 @@ final class MaterialBook {
     return table.with(columns.columns, columns.rows());
   }
 
-  /** Where waste is the same for all, the heading states it. */
+  /**
+   * Where all state the same of waste, the heading has it; nothing is claimed of what is counted.
+   */
   private void consumption(Columns columns, Map<String, PackMaterial> its, Headings headings) {
     List<Waste> stated =
         its.values().stream().map(PackMaterial::waste).filter(Objects::nonNull).distinct().toList();
     Words heading = headings.of(StockPhrase.CONSUMPTION);
-    if (stated.size() == 1) {
+    boolean all = its.values().stream().allMatch(m -> m.consumption().blank() || m.waste() != null);
+    if (stated.size() == 1 && all) {
       Words waste = waste(stated.get(0), headings);
       heading = Joined.of("\n", List.of(heading, waste), headings.phrases().languages());
       columns.add(heading, null, (n, m) -> m.consumption());

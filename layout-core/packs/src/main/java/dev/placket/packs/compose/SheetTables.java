@@ -321,7 +321,7 @@ final class SheetTables {
     return pieces;
   }
 
-  /** Where a table goes on: under the header of a further sheet, as wide as before. */
+  /** Where a table continues: under the header of a further sheet, at the same width. */
   static Rect further(Rect area, Rect between) {
     double right = between.left() + area.width();
     boolean whole = right > between.right() - 1e-6;

@@ -45,6 +45,10 @@ public record ScaleLine(
   /** A line as wide as any that may come out. */
   String widest() {
     Double widest = stated ? WIDEST : null;
+    String longest = round == null ? "" : round.widest();
+    if (stated && longest.length() > ScaleNote.scale(WIDEST).length()) {
+      return longest;
+    }
     return phrases.beside(language -> text(widest, language));
   }
 
@@ -61,7 +65,10 @@ public record ScaleLine(
   private Phrases.Said text(@Nullable Double garmentScale, String language) {
     Function<String, String> flat = against;
     if (garmentScale != null) {
-      String scale = ScaleNote.scale(garmentScale);
+      String scale =
+          round != null && round.has(garmentScale)
+              ? ScaleSeries.text(garmentScale)
+              : ScaleNote.scale(garmentScale);
       return flat == null || ratio == 1 || brief
           ? new Phrases.Said("", scale)
           : filled(StockPhrase.SHARE_OF_SCALE, scale, flat, language);

@@ -1,5 +1,8 @@
 package dev.placket.packs.flats;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -41,6 +44,27 @@ public record ScaleSeries(List<Double> series, double most) {
       }
     }
     return best > 0 && best >= scale * (1 - atMost) ? best : null;
+  }
+
+  /** A scale of the series in figures, as in {@code 1:2.5} or {@code 1:3.75}, not rounded. */
+  public static String text(double scale) {
+    String over = figure(scale);
+    String under = figure(1 / scale);
+    boolean enlarged = scale > 1 && over.length() <= under.length();
+    return enlarged ? over + ":1" : "1:" + under;
+  }
+
+  private static String figure(double value) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_EVEN);
+    return rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** The longest of its figures. */
+  String widest() {
+    return series.stream()
+        .map(ScaleSeries::text)
+        .max(Comparator.comparingInt(String::length))
+        .orElse("");
   }
 
   /** Whether a scale is one of the series. */

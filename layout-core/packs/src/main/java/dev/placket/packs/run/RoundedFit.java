@@ -118,7 +118,7 @@ final class RoundedFit {
       return null;
     }
     said.add(
-        flat.id() + " " + ScaleNote.scale(round) + " (fits at " + ScaleNote.scale(scale) + ")");
+        flat.id() + " " + ScaleSeries.text(round) + " (fits at " + ScaleNote.scale(scale) + ")");
     return round * unitPt;
   }
 }
