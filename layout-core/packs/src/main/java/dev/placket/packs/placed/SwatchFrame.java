@@ -23,13 +23,14 @@ public final class SwatchFrame {
 
   /** Whether it has one: it keeps its ground, and most of some side of that is pale. */
   public static boolean isNeeded(PlacedFlat flat) {
-    return FlatSet.keepsGround(flat.flat().role()) && vanishes(pixels(flat));
+    return FlatSet.keepsGround(flat.flat().role()) && vanishes(pixels(flat, LOOKED_AT));
   }
 
-  private static BufferedImage pixels(PlacedFlat flat) {
+  /** The picture; a drawing with that many pixels along its longest side. */
+  static BufferedImage pixels(PlacedFlat flat, int longest) {
     RasterPrint raster = flat.raster();
     return raster == null
-        ? ((Drawing) flat.item().file().picture()).render(LOOKED_AT, flat.flat().ink())
+        ? ((Drawing) flat.item().file().picture()).render(longest, flat.flat().ink())
         : raster.image();
   }
 
@@ -38,11 +39,15 @@ public final class SwatchFrame {
     if (!isNeeded(flat)) {
       return List.of();
     }
-    double in = LINE.pt() / 2;
-    double left = ink.left() + in;
-    double top = ink.top() + in;
-    double right = ink.right() - in;
-    double bottom = ink.bottom() - in;
+    return lines(ink.grown(-LINE.pt() / 2));
+  }
+
+  /** Lines along the sides of a rectangle. */
+  static List<Rule> lines(Rect box) {
+    double left = box.left();
+    double top = box.top();
+    double right = box.right();
+    double bottom = box.bottom();
     return List.of(
         new Rule(new Rect(left, top, right, top), LINE),
         new Rule(new Rect(left, bottom, right, bottom), LINE),

@@ -7,7 +7,7 @@
  * it.
  *
  * <p>Pale cloth and photographs get a hairline where their edge would not show ({@code
- * SwatchFrame}).
+ * SwatchFrame}), and so do details whose cut lines stand close to one another ({@code CropFrame}).
  */
 @NullMarked
 package dev.placket.packs.placed;

@@ -1,7 +1,7 @@
 package dev.placket.packs.run;
 
 import dev.placket.layout.flat.InkedBox;
-import dev.placket.layout.units.Rect;
+import dev.placket.layout.sheet.Rule;
 import dev.placket.packs.compose.CheckBar;
 import dev.placket.packs.flats.LineWeight;
 import dev.placket.packs.language.Phrases;
@@ -28,8 +28,10 @@ import java.util.stream.Stream;
  * @param phrases its languages
  */
 record Drawn(Lettering lettering, Phrases phrases) {
-  Inked inked(PlacedFlat flat) {
-    Rect ink = flat.ink().toBox();
+  /** A flat with the lines of its frame, if it has one. */
+  Inked inked(PlacedFlat flat, List<Rule> frame) {
+    List<Rule> marks = new ArrayList<>(SwatchFrame.of(flat, flat.ink().toBox()));
+    marks.addAll(frame);
     List<TextRun> caption =
         flat.item().caption().under(flat.stand(), flat.garmentScale(), lettering);
     return new Inked(
@@ -37,14 +39,14 @@ record Drawn(Lettering lettering, Phrases phrases) {
         flat.drawn(),
         alternative(flat),
         caption,
-        SwatchFrame.of(flat, ink),
+        marks,
         flat.callouts(),
         flat.dimensions());
   }
 
   /** The same with the bar by which a print at true size is checked. */
-  Inked checked(PlacedFlat flat) {
-    Inked plain = inked(flat);
+  Inked checked(PlacedFlat flat, List<Rule> frame) {
+    Inked plain = inked(flat, frame);
     List<TextRun> lines = new ArrayList<>(plain.caption());
     lines.addAll(CheckBar.text(flat.stand(), flat.item().caption(), phrases, lettering));
     return new Inked(

@@ -1,10 +1,12 @@
 package dev.placket.packs.run;
 
 import dev.placket.layout.density.DensityTargets;
+import dev.placket.layout.sheet.Rule;
 import dev.placket.packs.flats.Differences;
 import dev.placket.packs.json.NoRoomRefusal;
 import dev.placket.packs.page.Inked;
 import dev.placket.packs.page.PdfPack;
+import dev.placket.packs.placed.CropFrame;
 import dev.placket.packs.placed.KeepWeight;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.refusal.Refusal;
@@ -19,6 +21,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** The one way from a composition to the files of a pack: place, prepare, draw, report, write. */
@@ -111,10 +114,12 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
     List<PdfPack.Filled> pages = new ArrayList<>();
     for (int i = 0; i < sheets.size(); i++) {
       FittedSheet sheet = pack.sheets().get(i);
+      Map<String, List<Rule>> frames = CropFrame.on(sheet.page().sheet(), sheets.get(i));
       List<Inked> inked = new ArrayList<>();
       for (PlacedFlat flat : sheets.get(i)) {
         boolean bar = sheet.trueSize().contains(flat.flat().id());
-        inked.add(bar ? drawn.checked(flat) : drawn.inked(flat));
+        List<Rule> frame = frames.getOrDefault(flat.flat().id(), List.of());
+        inked.add(bar ? drawn.checked(flat, frame) : drawn.inked(flat, frame));
       }
       pages.add(new PdfPack.Filled(sheet.page(), inked));
     }
