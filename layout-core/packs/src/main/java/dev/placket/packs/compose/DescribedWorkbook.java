@@ -88,15 +88,6 @@ public record DescribedWorkbook(
     if (spots.stream().anyMatch(s -> !s.dimensions().lines().isEmpty())) {
       notes.add("dimensions: not drawn on worksheets.");
     }
-    boolean weighted =
-        !pack.lineWeights().isEmpty()
-            || pack.workbook() != null
-                && pack.workbook().worksheets().values().stream()
-                    .flatMap(w -> w.flats().values().stream())
-                    .anyMatch(f -> f.lineWeight() != null);
-    if (weighted) {
-      notes.add("line-weight: not used with a workbook.");
-    }
     if (pack.measurements() != null) {
       notes.add("measurements: not used with a workbook.");
     }

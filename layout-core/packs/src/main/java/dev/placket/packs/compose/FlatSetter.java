@@ -116,9 +116,6 @@ final class FlatSetter {
   /** A picture that was found; a width of lines that it cannot have is noted. */
   Read read(String id, PackFlat flat, String path, FlatFiles.Found found) {
     Length stated = flat.lineWeight();
-    if (described.pack().workbook() != null) {
-      return new Read(id, flat, path, found, null);
-    }
     Length asked = stated == null ? described.pack().lineWeight(flat.role()) : stated;
     OutlineLines lines =
         asked == null || flat.role() == Role.SWATCH || !(found.picture() instanceof Drawing drawing)

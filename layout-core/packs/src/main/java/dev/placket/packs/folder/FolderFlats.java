@@ -39,7 +39,6 @@ public final class FolderFlats {
    * @param targets when a raster is soft
    * @param allowSoft whether rasters may grow until they are soft
    * @param room how wide captions may be
-   * @param weighted whether outlines print at the widths that the notes state
    * @param lettering the typeface of the captions
    * @throws Refusal naming every caption that cannot be set, and views of one scale whose units
    *     differ
@@ -49,11 +48,10 @@ public final class FolderFlats {
       DensityTargets targets,
       boolean allowSoft,
       CaptionRoom room,
-      boolean weighted,
       Lettering lettering)
       throws Refusal {
     Double ratio = folder.notes().ratio().orElse(null);
-    return of(folder, ratio, targets, allowSoft, room, weighted, lettering);
+    return of(folder, ratio, targets, allowSoft, room, lettering);
   }
 
   /**
@@ -67,7 +65,6 @@ public final class FolderFlats {
       DensityTargets targets,
       boolean allowSoft,
       CaptionRoom room,
-      boolean weighted,
       Lettering lettering)
       throws Refusal {
     List<Grouping.Candidate> candidates =
@@ -103,7 +100,7 @@ public final class FolderFlats {
           FlatCaption.of(
               file.markedCaption(), "", scales.get(file.id()), room.of(file.role()), lettering);
       Limits limits = FlatSet.limits(file.role(), file.picture(), targets, allowSoft);
-      LineWeight weight = weighted ? weight(folder, file) : null;
+      LineWeight weight = weight(folder, file);
       Flat flat = flat(file, caption, limits, unit, its, weight, lettering);
       items.add(new FlatSet.Item(file, flat, caption, FlatSpots.NONE, weight));
     }

@@ -275,11 +275,6 @@ public final class PackNotes {
     return length(values.getOrDefault(LINE_WEIGHT + "." + stem, all));
   }
 
-  /** Whether a width of lines is stated for all pictures, or for one. */
-  public boolean hasLineWeight() {
-    return values.keySet().stream().anyMatch(k -> k.startsWith(LINE_WEIGHT));
-  }
-
   private static String known() {
     List<String> keys = new ArrayList<>();
     for (Field f : Field.values()) {

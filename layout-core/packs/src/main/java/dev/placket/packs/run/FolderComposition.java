@@ -41,13 +41,11 @@ record FolderComposition(
     Lettering lettering = read.notes().lettering();
     FlatSheet sheet = new FlatSheet(paper, read.notes(), lettering);
     CaptionRoom room = CaptionRoom.on(Length.pt(sheet.width()));
-    FlatSet set =
-        FolderFlats.of(read, DensityTargets.DEFAULT, how.allowSoft(), room, true, lettering);
+    FlatSet set = FolderFlats.of(read, DensityTargets.DEFAULT, how.allowSoft(), room, lettering);
     FlatSet even =
         set.ratios().values().stream().allMatch(r -> r == 1)
             ? set
-            : FolderFlats.of(
-                read, 1.0, DensityTargets.DEFAULT, how.allowSoft(), room, true, lettering);
+            : FolderFlats.of(read, 1.0, DensityTargets.DEFAULT, how.allowSoft(), room, lettering);
     return new FolderComposition(read, sheet, set, even, lettering, how.reporting().units());
   }
 

@@ -13,6 +13,7 @@ import dev.placket.layout.flat.InkedBox;
 import dev.placket.layout.flat.Targets;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.LineWeight;
 import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.placed.RasterPrint;
 import dev.placket.packs.refusal.Refusal;
@@ -77,7 +78,13 @@ final class Prepare {
     Length target = Length.pt(aimedScale * flat.ink().longestSide());
     return item.file().picture() instanceof RasterPicture raster
         ? raster(item, raster, at, target)
-        : drawing(item, (Drawing) item.file().picture(), at, target);
+        : drawing(item, weighted(item, at), at, target);
+  }
+
+  private static Drawing weighted(FlatSet.Item item, Placement at) {
+    Drawing drawing = (Drawing) item.file().picture();
+    LineWeight weight = item.weight();
+    return weight == null ? drawing : weight.of(drawing, at.scale().doubleValue());
   }
 
   private void check(Flat flat, Placement at) throws Refusal {
@@ -104,16 +111,17 @@ final class Prepare {
   /** Drawn with a whole number of EMU to the pixel, so that scale and aspect are exact. */
   private Anchored drawing(FlatSet.Item item, Drawing drawing, Placement at, Length target) {
     InkedBox ink = item.flat().ink();
+    double over = overhang(item) / at.scale().doubleValue();
     long perPixel = printed.emuPerPixel(targets.aim());
     double pixelsPerUnit = printed.emu(at.scale().doubleValue()) / perPixel;
-    int width = pixels(ink.width() * pixelsPerUnit);
-    int height = pixels(ink.height() * pixelsPerUnit);
+    int width = pixels((ink.width() + 2 * over) * pixelsPerUnit);
+    int height = pixels((ink.height() + 2 * over) * pixelsPerUnit);
     InkedBox part =
         new InkedBox(
-            ink.left(),
-            ink.top(),
-            ink.left() + width / pixelsPerUnit,
-            ink.top() + height / pixelsPerUnit);
+            ink.left() - over,
+            ink.top() - over,
+            ink.left() - over + width / pixelsPerUnit,
+            ink.top() - over + height / pixelsPerUnit);
     BufferedImage image = drawing.render(width, part);
     PixelSize size = new PixelSize(image.getWidth(), image.getHeight());
     double density = Emu.PER_INCH / (printed.percent() / 100.0 * perPixel);
@@ -129,6 +137,12 @@ final class Prepare {
             1);
     PlacedFlat placed = new PlacedFlat(item, at, target, print);
     return anchored(placed, image, perPixel * size.width(), perPixel * size.height());
+  }
+
+  /** How far the strokes of a drawing reach beyond its paths on paper, in points. */
+  private static double overhang(FlatSet.Item item) {
+    LineWeight weight = item.weight();
+    return weight == null ? 0 : weight.overhang().pt();
   }
 
   private static int pixels(double exact) {
@@ -165,7 +179,7 @@ final class Prepare {
     StoredJpeg jpeg = placed.raster() == null ? null : placed.raster().jpeg();
     boolean lighter = jpeg != null && jpeg.bytes().length < png.length;
     byte[] content = jpeg != null && lighter ? jpeg.bytes() : png;
-    return new Anchored(placed, content, lighter, spot(placed.placement()), width, height);
+    return new Anchored(placed, content, lighter, spot(placed), width, height);
   }
 
   private static byte[] png(BufferedImage image, PixelDensity density) {
@@ -176,14 +190,16 @@ final class Prepare {
     }
   }
 
-  private DrawnThing.Spot spot(Placement at) {
+  private DrawnThing.Spot spot(PlacedFlat placed) {
+    Placement at = placed.placement();
+    double over = overhang(placed.item());
     var cells = room.page().cells();
     var columns = room.narrow().columns();
     var rows = room.narrow().rows();
     long firstX = columns.start(cells.left());
     long firstY = rows.start(cells.top());
-    long x = firstX + emu(at.left().doubleValue() - room.page().left());
-    long y = firstY + emu(at.top().doubleValue() - room.page().top());
+    long x = firstX + emu(at.left().doubleValue() - over - room.page().left());
+    long y = firstY + emu(at.top().doubleValue() - over - room.page().top());
     int column = columns.at(x);
     int row = rows.at(y);
     return new DrawnThing.Spot(column, x - columns.start(column), row, y - rows.start(row));

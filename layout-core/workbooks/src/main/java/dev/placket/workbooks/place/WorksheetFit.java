@@ -13,6 +13,7 @@ import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Length;
 import dev.placket.packs.flats.FlatBoxes;
 import dev.placket.packs.flats.FlatSet;
+import dev.placket.packs.flats.LineWeight;
 import dev.placket.packs.flats.SheetSpacing;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.NoRoomText;
@@ -194,7 +195,12 @@ public final class WorksheetFit {
     double guard = percent == 0 ? 0 : Prepare.guard(new PrintedScale(percent), targets);
     Surround rest =
         new Surround(Length.ZERO, Length.ZERO, Length.pt(guard), Length.pt(guard), Length.ZERO);
-    return set.flats().stream().map(f -> f.withSurround(rest)).toList();
+    return set.items().stream().map(i -> i.flat().withSurround(around(i, rest))).toList();
+  }
+
+  private static Surround around(FlatSet.Item item, Surround rest) {
+    LineWeight weight = item.weight();
+    return weight == null ? rest : weight.around(rest);
   }
 
   /** The least width or height that any flat takes at its least size, in points. */

@@ -46,7 +46,6 @@ public record FolderSource(
                       DensityTargets.DEFAULT,
                       allowSoft,
                       CaptionRoom.USUAL,
-                      false,
                       read.notes().lettering())),
               jobs.get(i).folder().equals(folder) ? asked : Asked.NOTHING,
               jobs.get(i).worksheets(),
@@ -59,9 +58,6 @@ public record FolderSource(
 
   private static List<String> read(FlatFolder folder) {
     List<String> lines = new ArrayList<>(FolderFindings.read(folder));
-    if (folder.notes().hasLineWeight()) {
-      lines.add("line-weight: not used with a workbook.");
-    }
     lines.addAll(folder.notes().phrases().untranslated());
     return lines;
   }
