@@ -58,7 +58,7 @@ class LookViewsTest {
   @MethodSource(PAPERS)
   void roundScalesAreWhatTheySay(String paper) throws Exception {
     MadePack made = MadePack.on(paper);
-    for (String id : List.of("details", "label", "packing")) {
+    for (String id : List.of("details", "label")) {
       int sheet = made.sheet(id);
       List<JsonNode> placements = made.placements(sheet);
       PageRead page = PageRead.of(made.pdf(), sheet);
@@ -69,6 +69,17 @@ class LookViewsTest {
         double said = Double.parseDouble(note.substring(2));
         assertEquals(said, under, 0.001 * said, p.path("flat").asText());
       }
+    }
+  }
+
+  /** Common practice: what is only looked at has no scale that could be measured by. */
+  @ParameterizedTest
+  @MethodSource(PAPERS)
+  void noScaleStandsUnderColouredDrawingsAndSteps(String paper) throws Exception {
+    MadePack made = MadePack.on(paper);
+    for (String id : List.of("colourways", "packing")) {
+      PageRead page = PageRead.of(made.pdf(), made.sheet(id));
+      assertTrue(page.words().stream().noneMatch(w -> w.text().matches("1:[0-9.]+")), id);
     }
   }
 

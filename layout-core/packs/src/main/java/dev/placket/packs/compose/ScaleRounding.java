@@ -21,18 +21,23 @@ final class ScaleRounding {
   }
 
   /**
-   * The line on the scale of a flat: with round scales, none under photographs, colourways and
-   * steps, and a figure only where it is round.
+   * The line on the scale of a flat: no figure under photographs, steps and coloured drawings,
+   * which nobody measures, and with round scales a figure only where it is round.
    */
   static @Nullable ScaleLine line(Pack pack, PackFlat flat, @Nullable ScaleLine line) {
-    ScaleSeries scales = of(pack);
-    if (scales == null || line == null) {
-      return line;
+    if (line == null) {
+      return null;
     }
-    boolean never =
-        flat.role() == Role.PHOTO
-            || flat.role() == Role.STEP
-            || !flat.colouring().fills().isEmpty();
-    return never ? null : line.onlyRound(scales);
+    if (!flat.trueSize() && isOnlySeen(flat)) {
+      return line.withoutFigure();
+    }
+    ScaleSeries scales = of(pack);
+    return scales == null ? line : line.onlyRound(scales);
+  }
+
+  private static boolean isOnlySeen(PackFlat flat) {
+    return flat.role() == Role.PHOTO
+        || flat.role() == Role.STEP
+        || !flat.colouring().fills().isEmpty();
   }
 }

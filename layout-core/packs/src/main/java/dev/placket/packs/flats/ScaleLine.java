@@ -42,6 +42,13 @@ public record ScaleLine(
     return new ScaleLine(against, ratio, stated, brief, scales, phrases);
   }
 
+  /** The same line without a figure; null where it says nothing else. */
+  public @Nullable ScaleLine withoutFigure() {
+    return against == null || ratio == 1
+        ? null
+        : new ScaleLine(against, ratio, false, brief, null, phrases);
+  }
+
   /** A line as wide as any that may come out. */
   String widest() {
     Double widest = stated ? WIDEST : null;
