@@ -17,6 +17,7 @@ import picocli.CommandLine.Command;
       LinesCommand.class,
       CalloutsCommand.class,
       OrderCommand.class,
+      LookCommand.class,
       JmhCommand.class,
       ColdCommand.class,
       FirstCommand.class,
