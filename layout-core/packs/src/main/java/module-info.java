@@ -24,6 +24,7 @@ module dev.placket.packs {
   exports dev.placket.packs.placed;
   exports dev.placket.packs.refusal;
   exports dev.placket.packs.report;
+  exports dev.placket.packs.revision;
   exports dev.placket.packs.run;
   exports dev.placket.packs.sample;
   exports dev.placket.packs.text;

@@ -87,6 +87,11 @@ final class IssueCommand implements Callable<Integer> {
       description = "Does everything but write files; the exit code is that of a full run.")
   private boolean check;
 
+  @Option(
+      names = "--no-marks",
+      description = "Does not mark on the sheets what changed since the issue before.")
+  private boolean unmarked;
+
   @Mixin private QuietOption quiet = new QuietOption();
 
   @Mixin private FontOptions fonts = new FontOptions();
@@ -135,7 +140,7 @@ final class IssueCommand implements Callable<Integer> {
             .withRanges(new WorkbookRanges(WorkbookLimits.DEFAULT));
     Path folder = root == null ? file.resolveSibling("issues") : root;
     PackIssue.Issued issued =
-        new PackIssue(described, folder, Main.VERSION).issue(PaperChoice.of(paper), how);
+        new PackIssue(described, folder, Main.VERSION, !unmarked).issue(PaperChoice.of(paper), how);
     RunResult result = issued.result();
     if (result == null) {
       print("Already issued: " + Visible.line(issued.folder().toString()) + "; nothing to write.");

@@ -13,7 +13,7 @@ import picocli.CommandLine.Model.UsageMessageSpec;
 /** What an option is for: the heading above it in the help and on the manual page. */
 public enum OptionGroup {
   /** Paper and what is printed on it. */
-  SHEETS("Paper and sheets", "--paper", "--blank"),
+  SHEETS("Paper and sheets", "--paper", "--blank", "--no-marks"),
   /** How pictures are read, sized and prepared. */
   PICTURES(
       "Pictures",

@@ -21,6 +21,7 @@ import dev.placket.packs.page.Page;
 import dev.placket.packs.page.SheetTexts;
 import dev.placket.packs.table.TablePiece;
 import dev.placket.packs.text.Cell;
+import dev.placket.packs.text.TableRow;
 import dev.placket.packs.text.TextBlock.Stand;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -47,6 +48,7 @@ final class SheetMaker {
   private final List<Rect> tints = new ArrayList<>();
   private final List<Rect> blacks = new ArrayList<>();
   private final List<Inked> inked = new ArrayList<>();
+  private final List<TableRow> rows = new ArrayList<>();
   private final Map<String, SheetTexts.CellText> texts = new LinkedHashMap<>();
   private final Map<String, Rect> windows = new LinkedHashMap<>();
   private final Map<String, String> rowWindows = new LinkedHashMap<>();
@@ -85,7 +87,7 @@ final class SheetMaker {
     return new ComposedSheet(
         id,
         name,
-        new Page(sheet(name), cells, tints, blacks, inked),
+        new Page(sheet(name), cells, tints, blacks, inked, rows),
         placed.items(),
         placed.ratios(),
         placed.trueSize(),
@@ -214,6 +216,7 @@ final class SheetMaker {
     rules.addAll(piece.rules());
     tints.addAll(piece.tints());
     blacks.addAll(piece.blacks());
+    rows.addAll(piece.rows());
     for (TablePiece.RowWindow row : piece.windows()) {
       String window = name + " " + row.flat();
       windows.put(window, row.box());

@@ -143,7 +143,7 @@ public final class FlatSheet {
             List.of(new SheetWindow(FLATS, area)),
             Page.labelled(cells),
             rules);
-    return new Page(sheet, cells, List.of(), List.of(), List.of());
+    return new Page(sheet, cells, List.of(), List.of(), List.of(), List.of());
   }
 
   private List<Cell> cells(String ofSheets) throws Refusal {

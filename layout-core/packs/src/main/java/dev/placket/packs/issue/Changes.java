@@ -132,11 +132,11 @@ final class Changes {
   }
 
   private void table(String sheet, String table, JsonTree before, JsonTree after) {
-    List<String> was = texts(before.get("headings"));
-    List<String> is = texts(after.get("headings"));
+    List<String> was = TableRows.texts(before.get("headings"));
+    List<String> is = TableRows.texts(after.get("headings"));
     add(Kind.ROW, sheet, table + ", headings", String.join(" | ", was), String.join(" | ", is));
-    Map<String, List<String>> old = rows(before);
-    Map<String, List<String>> now = rows(after);
+    Map<String, List<String>> old = TableRows.named(before);
+    Map<String, List<String>> now = TableRows.named(after);
     for (String name : names(old, now)) {
       List<String> a = old.getOrDefault(name, List.of());
       List<String> b = now.getOrDefault(name, List.of());
@@ -151,24 +151,6 @@ final class Changes {
     }
   }
 
-  private static List<String> texts(JsonTree list) {
-    return list.items().stream().map(JsonTree::text).toList();
-  }
-
-  private static Map<String, List<String>> rows(JsonTree table) {
-    Map<String, List<String>> rows = new LinkedHashMap<>();
-    for (JsonTree row : table.get("rows").items()) {
-      List<String> values = texts(row);
-      String first = values.isEmpty() ? "" : values.get(0);
-      String name = first;
-      for (int n = 2; rows.containsKey(name); n++) {
-        name = first + " (" + n + ")";
-      }
-      rows.put(name, values);
-    }
-    return rows;
-  }
-
   private void flats(String sheet, Map<String, JsonTree> before, Map<String, JsonTree> after) {
     for (String id : names(before, after)) {
       JsonTree old = of(before, id);
@@ -177,18 +159,29 @@ final class Changes {
         add(Kind.FLAT, sheet, id, old.get("source").text(), now.get("source").text());
         continue;
       }
-      add(Kind.FLAT, sheet, id + ", caption", caption(old), caption(now));
-      if (!text(old, "digest").equals(text(now, "digest"))) {
-        found.add(new Change(Kind.FLAT, sheet, id + ", drawing", drawing(old), drawing(now)));
-      }
-      drawnOtherwise(sheet, id, old, now);
-      callouts(sheet, old, now);
+      flat(sheet, id, old, now);
       place(sheet, id, old, now);
     }
   }
 
+  private void flat(String sheet, String id, JsonTree old, JsonTree now) {
+    add(Kind.FLAT, sheet, id + ", caption", caption(old), caption(now));
+    if (!text(old, "digest").equals(text(now, "digest"))) {
+      found.add(new Change(Kind.FLAT, sheet, id + ", drawing", drawing(old), drawing(now)));
+    }
+    drawnOtherwise(sheet, id, old, now);
+    callouts(sheet, old, now);
+  }
+
+  /** What differs of a flat of both issues, but for its size and place. */
+  static List<Change> ofFlat(String sheet, String id, JsonTree before, JsonTree after) {
+    Changes changes = new Changes();
+    changes.flat(sheet, id, before, after);
+    return changes.found;
+  }
+
   private static String caption(JsonTree flat) {
-    return String.join(" / ", texts(flat.get("lines")));
+    return String.join(" / ", TableRows.texts(flat.get("lines")));
   }
 
   /** What differs though the file is the same: colours, hidden parts, lines, spots, measures. */
@@ -210,8 +203,8 @@ final class Changes {
         Kind.FLAT,
         sheet,
         id + ", layers",
-        String.join(", ", texts(before.get("layers"))),
-        String.join(", ", texts(after.get("layers"))));
+        String.join(", ", TableRows.texts(before.get("layers"))),
+        String.join(", ", TableRows.texts(after.get("layers"))));
     add(Kind.FLAT, sheet, id + ", lines of measure", measures(before), measures(after));
     Map<String, JsonTree> old = before.get("points").by("point");
     Map<String, JsonTree> now = after.get("points").by("point");

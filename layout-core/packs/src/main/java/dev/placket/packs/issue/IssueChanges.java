@@ -3,9 +3,11 @@ package dev.placket.packs.issue;
 import com.fasterxml.jackson.core.JsonGenerator;
 import dev.placket.packs.json.PlainCharacters;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.revision.Revised;
 import dev.placket.pictures.fault.Fault;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -53,6 +55,23 @@ public record IssueChanges(String from, String to, List<Change> changes) {
     List<Change> changes = new ArrayList<>(Changes.between(old, now));
     changes.addAll(files(inputs(before), inputs(after)));
     return new IssueChanges(named(old), named(now), changes);
+  }
+
+  /**
+   * What is marked on the sheets of a pack that has not been issued yet.
+   *
+   * @param before the folder of the issue before
+   * @param after the {@code fit.json} of the pack
+   * @throws Refusal if the issue before cannot be read
+   */
+  static Revised revised(Path before, byte[] after) throws Refusal {
+    try {
+      JsonTree now = JsonTree.read(after);
+      String code = now.get("pack").get("revision").text();
+      return new Revised(code, MarkedThings.between(read(before), now));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Files that differ; none where one of the two is no issue with a manifest. */

@@ -24,8 +24,9 @@ import org.jspecify.annotations.Nullable;
  * @param described the description
  * @param root the folder that has a folder for each issue
  * @param made the program and its version, for the manifest
+ * @param marked whether changes since the issue before are marked on the sheets
  */
-public record PackIssue(Described described, Path root, String made) {
+public record PackIssue(Described described, Path root, String made, boolean marked) {
   /**
    * What came of it.
    *
@@ -63,7 +64,13 @@ public record PackIssue(Described described, Path root, String made) {
     }
     IssueFiles files =
         new IssueFiles(name.stem(), outputs -> manifest(name, named(paper), inputs, outputs));
-    RunResult result = Packs.ofDescription(described, paper, how.withOut(folder).withIssue(files));
+    RunOptions its = how.withOut(folder).withIssue(files);
+    if (before != null && marked) {
+      // Twice: what changed is known from the values of the pack without marks, which move nothing.
+      RunResult plain = Packs.ofDescription(described, paper, its.withCheck(true));
+      its = its.withRevised(IssueChanges.revised(before, plain.json()));
+    }
+    RunResult result = Packs.ofDescription(described, paper, its);
     return new Issued(folder, before, result);
   }
 

@@ -4,6 +4,7 @@ import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.Cell;
+import dev.placket.packs.text.TableRow;
 import java.util.List;
 
 /**
@@ -14,9 +15,15 @@ import java.util.List;
  * @param tints what is laid under the text, in points on the sheet
  * @param blacks what is laid under text in white
  * @param pictures pictures in its cells, as a logo
+ * @param rows where the rows of its tables lie
  */
 public record Page(
-    Sheet sheet, List<Cell> cells, List<Rect> tints, List<Rect> blacks, List<Inked> pictures) {
+    Sheet sheet,
+    List<Cell> cells,
+    List<Rect> tints,
+    List<Rect> blacks,
+    List<Inked> pictures,
+    List<TableRow> rows) {
   /** The grey of a tint, 0 black to 1 white: lighter than a tenth of black. */
   public static final double TINT = 0.93;
 
@@ -26,6 +33,7 @@ public record Page(
     tints = List.copyOf(tints);
     blacks = List.copyOf(blacks);
     pictures = List.copyOf(pictures);
+    rows = List.copyOf(rows);
   }
 
   /** The cells as the solver knows them: names and boxes. */

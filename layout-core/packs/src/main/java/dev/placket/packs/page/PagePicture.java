@@ -100,6 +100,12 @@ final class PagePicture {
       flat.callouts().forEach(c -> callout(c, letters));
       text(flat.caption(), letters);
     }
+    for (RevisionMark mark : filled.marks()) {
+      g.setStroke(LeaderShapes.stroke());
+      g.draw(PdfPage.triangle(mark));
+      mark.strikes().forEach(this::line);
+      text(mark.runs(), letters);
+    }
     g.fill(letters);
   }
 

@@ -72,11 +72,18 @@ public final class PdfPack {
    *
    * @param page the ruled sheet with its text
    * @param flats its flats; none leaves it blank
+   * @param marks the marks of its revision
    */
-  public record Filled(Page page, List<Inked> flats) {
-    /** Copies the list. */
+  public record Filled(Page page, List<Inked> flats, List<RevisionMark> marks) {
+    /** Copies the lists. */
     public Filled {
       flats = List.copyOf(flats);
+      marks = List.copyOf(marks);
+    }
+
+    /** Without marks. */
+    public Filled(Page page, List<Inked> flats) {
+      this(page, flats, List.of());
     }
   }
 
@@ -99,7 +106,7 @@ public final class PdfPack {
       Spans spans = new Spans(languages);
       for (Filled each : pages) {
         new PdfPage(document, each.page(), fonts, tags, placed, spans)
-            .draw(each.page(), each.flats());
+            .draw(each.page(), each.flats(), each.marks());
       }
       if (pages.size() > 1) {
         bookmarks(document, pages);

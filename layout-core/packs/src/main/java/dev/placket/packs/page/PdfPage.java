@@ -2,6 +2,7 @@ package dev.placket.packs.page;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import dev.placket.layout.sheet.Rule;
+import dev.placket.layout.units.PlanePoint;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.callouts.LaidText;
 import dev.placket.packs.dimensions.LaidDimension;
@@ -10,6 +11,7 @@ import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextRun;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.util.List;
@@ -57,7 +59,7 @@ final class PdfPage {
     document.addPage(page);
   }
 
-  void draw(Page content, List<Inked> flats) throws IOException {
+  void draw(Page content, List<Inked> flats, List<RevisionMark> marks) throws IOException {
     tags.open(page);
     try (PDPageContentStream out = new PDPageContentStream(document, page)) {
       out.beginMarkedContent(COSName.ARTIFACT);
@@ -93,8 +95,33 @@ final class PdfPage {
           text(out, callout.runs());
         }
       }
+      for (RevisionMark mark : marks) {
+        out.beginMarkedContent(COSName.ARTIFACT);
+        out.setLineWidth((float) LeaderShapes.LINE);
+        path(out, triangle(mark));
+        out.stroke();
+        mark.strikes().forEach(s -> line(out, s));
+        out.endMarkedContent();
+        text(out, mark.runs());
+      }
     }
     tags.close();
+  }
+
+  /** The outline of a mark's triangle; nothing where it has none. */
+  static Path2D triangle(RevisionMark mark) {
+    Path2D path = new Path2D.Double();
+    for (PlanePoint p : mark.triangle()) {
+      if (path.getCurrentPoint() == null) {
+        path.moveTo(p.x(), p.y());
+      } else {
+        path.lineTo(p.x(), p.y());
+      }
+    }
+    if (path.getCurrentPoint() != null) {
+      path.closePath();
+    }
+    return path;
   }
 
   private void line(PDPageContentStream out, Rule rule) {

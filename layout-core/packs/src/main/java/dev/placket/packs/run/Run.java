@@ -13,6 +13,9 @@ import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.Findings;
 import dev.placket.packs.report.RunResult;
 import dev.placket.packs.report.SheetResult;
+import dev.placket.packs.revision.Marked;
+import dev.placket.packs.revision.Revised;
+import dev.placket.packs.revision.RevisionMarks;
 import dev.placket.packs.run.Composition.FittedPack;
 import dev.placket.packs.run.Composition.FittedSheet;
 import dev.placket.packs.run.Composition.Placed;
@@ -37,13 +40,14 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
     files.check(composition.items());
     FittedPack pack = placed.pack();
     how.limits().checkPixels(composition.source(), previewPixels(pack));
-    KeepWeight.Kept kept = kept(pack);
-    List<PdfPack.Filled> pages = pages(pack, kept.sheets());
+    List<RevisionMarks.OnPage> marks = marks(pack);
+    KeepWeight.Kept kept = kept(pack, marks);
+    List<PdfPack.Filled> pages = pages(pack, kept.sheets(), marks);
     return files.write(
         kept.file(),
         pages.stream().map(p -> PdfPack.preview(p, how.limits().preview())).toList(),
         how.blank() ? withoutFlats(pages) : null,
-        findings(pack, kept),
+        findings(pack, kept, marks),
         composition.facts(),
         how);
   }
@@ -70,9 +74,9 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
         .sum();
   }
 
-  private KeepWeight.Kept kept(FittedPack pack) throws Refusal {
+  private KeepWeight.Kept kept(FittedPack pack, List<RevisionMarks.OnPage> marks) throws Refusal {
     PdfPack pdf = new PdfPack(composition.title(), composition.phrases().tags());
-    KeepWeight.Writer writer = sheets -> pdf.pdf(pages(pack, sheets));
+    KeepWeight.Writer writer = sheets -> pdf.pdf(pages(pack, sheets, marks));
     try {
       return new KeepWeight(how.maxBytes(), DensityTargets.DEFAULT, writer)
           .write(pack.sheets().stream().map(sheet -> sheet.result().flats()).toList());
@@ -81,7 +85,8 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
     }
   }
 
-  private Findings findings(FittedPack pack, KeepWeight.Kept kept) {
+  private Findings findings(
+      FittedPack pack, KeepWeight.Kept kept, List<RevisionMarks.OnPage> marks) {
     List<SheetResult> results = new ArrayList<>();
     for (int i = 0; i < pack.sheets().size(); i++) {
       results.add(pack.sheets().get(i).result().with(kept.sheets().get(i)));
@@ -92,7 +97,9 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
         pack.read(),
         pack.unnamed(),
         results,
-        Stream.concat(pack.notes().stream(), claim(results).stream()).toList(),
+        Stream.of(pack.notes(), claim(results), unmarked(results, marks))
+            .flatMap(List::stream)
+            .toList(),
         kept.weight());
   }
 
@@ -109,21 +116,60 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
   }
 
   /** The ruled and lettered pages with what lies on them. */
-  private List<PdfPack.Filled> pages(FittedPack pack, List<List<PlacedFlat>> sheets) {
-    Drawn drawn = new Drawn(lettering, composition.phrases());
+  private List<PdfPack.Filled> pages(
+      FittedPack pack, List<List<PlacedFlat>> sheets, List<RevisionMarks.OnPage> marks) {
     List<PdfPack.Filled> pages = new ArrayList<>();
     for (int i = 0; i < sheets.size(); i++) {
       FittedSheet sheet = pack.sheets().get(i);
-      Map<String, List<Rule>> frames = CropFrame.on(sheet.page().sheet(), sheets.get(i));
-      List<Inked> inked = new ArrayList<>();
-      for (PlacedFlat flat : sheets.get(i)) {
-        boolean bar = sheet.trueSize().contains(flat.flat().id());
-        List<Rule> frame = frames.getOrDefault(flat.flat().id(), List.of());
-        inked.add(bar ? drawn.checked(flat, frame) : drawn.inked(flat, frame));
-      }
-      pages.add(new PdfPack.Filled(sheet.page(), inked));
+      List<Inked> inked = inked(sheet, sheets.get(i));
+      pages.add(new PdfPack.Filled(sheet.page(), inked, marks.get(i).marks()));
     }
     return pages;
+  }
+
+  private List<Inked> inked(FittedSheet sheet, List<PlacedFlat> flats) {
+    Drawn drawn = new Drawn(lettering, composition.phrases());
+    Map<String, List<Rule>> frames = CropFrame.on(sheet.page().sheet(), flats);
+    List<Inked> inked = new ArrayList<>();
+    for (PlacedFlat flat : flats) {
+      boolean bar = sheet.trueSize().contains(flat.flat().id());
+      List<Rule> frame = frames.getOrDefault(flat.flat().id(), List.of());
+      inked.add(bar ? drawn.checked(flat, frame) : drawn.inked(flat, frame));
+    }
+    return inked;
+  }
+
+  /** The marks of the revision on each sheet. */
+  private List<RevisionMarks.OnPage> marks(FittedPack pack) {
+    Revised revised = how.revised();
+    List<RevisionMarks.OnPage> marks = new ArrayList<>();
+    for (FittedSheet sheet : pack.sheets()) {
+      String id = sheet.result().id();
+      List<PlacedFlat> flats = sheet.result().flats();
+      marks.add(
+          revised == null || id == null
+              ? RevisionMarks.OnPage.NONE
+              : RevisionMarks.on(revised, id, sheet.page(), flats, inked(sheet, flats), lettering));
+    }
+    return marks;
+  }
+
+  /** Changes that have no mark, because there is no room for one beside them. */
+  private static List<String> unmarked(
+      List<SheetResult> results, List<RevisionMarks.OnPage> marks) {
+    List<String> notes = new ArrayList<>();
+    for (int i = 0; i < marks.size(); i++) {
+      String sheet = results.get(i).sheet().name();
+      for (Marked missing : marks.get(i).missing()) {
+        notes.add(
+            "Revision mark: no room beside "
+                + missing.called()
+                + " on sheet "
+                + sheet
+                + "; the list of changes names it.");
+      }
+    }
+    return notes;
   }
 
   private byte[] withoutFlats(List<PdfPack.Filled> pages) {

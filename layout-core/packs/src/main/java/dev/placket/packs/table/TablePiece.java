@@ -4,6 +4,7 @@ import dev.placket.layout.sheet.Rule;
 import dev.placket.layout.units.Length;
 import dev.placket.layout.units.Rect;
 import dev.placket.packs.text.Cell;
+import dev.placket.packs.text.TableRow;
 import dev.placket.packs.text.TextRun;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,16 +17,18 @@ import java.util.List;
  * @param tints what is laid under the column of the sample size
  * @param blacks what is laid under values in white
  * @param windows the windows of its rows
+ * @param rows where its rows lie
  */
 public record TablePiece(
     List<Cell> cells,
     List<Rule> rules,
     List<Rect> tints,
     List<Rect> blacks,
-    List<RowWindow> windows) {
+    List<RowWindow> windows,
+    List<TableRow> rows) {
   /** Without rows. */
   public static final TablePiece NONE =
-      new TablePiece(List.of(), List.of(), List.of(), List.of(), List.of());
+      new TablePiece(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
   /** The width of lines between rows and columns. */
   public static final Length LINE = Length.mm(0.18);
@@ -48,6 +51,7 @@ public record TablePiece(
     tints = List.copyOf(tints);
     blacks = List.copyOf(blacks);
     windows = List.copyOf(windows);
+    rows = List.copyOf(rows);
   }
 
   /**
@@ -102,7 +106,7 @@ public record TablePiece(
         }
       }
       text(begin, columns);
-      return new TablePiece(cells, rules(), tints, blacks(), windows());
+      return new TablePiece(cells, rules(), tints, blacks(), windows(), rows());
     }
 
     private double bottom() {
@@ -167,6 +171,18 @@ public record TablePiece(
         }
       }
       return blacks;
+    }
+
+    private List<TableRow> rows() {
+      List<TableRow> rows = new ArrayList<>();
+      for (int i = 1; i < tops.size() - 1; i++) {
+        List<Rect> boxes = new ArrayList<>();
+        for (int c = 0; c < edges.size() - 1; c++) {
+          boxes.add(new Rect(edges.get(c), tops.get(i), edges.get(c + 1), tops.get(i + 1)));
+        }
+        rows.add(new TableRow(name, from + i - 1, boxes));
+      }
+      return rows;
     }
 
     private List<RowWindow> windows() {

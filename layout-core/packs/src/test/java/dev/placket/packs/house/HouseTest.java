@@ -32,12 +32,21 @@ class HouseTest {
           Map.entry("language", Set.of("refusal", "table", "text")),
           Map.entry("flats", Set.of("callouts", "dimensions", "language", "refusal", "text")),
           Map.entry("placed", Set.of("callouts", "dimensions", "flats", "page", "refusal", "text")),
+          Map.entry("revision", Set.of("callouts", "dimensions", "page", "placed", "text")),
           Map.entry("description", Set.of("refusal", "sample", "text")),
           Map.entry("measure", Set.of()),
           Map.entry("sample", Set.of("measure")),
           Map.entry(
               "issue",
-              Set.of("compose", "description", "json", "output", "refusal", "report", "run")),
+              Set.of(
+                  "compose",
+                  "description",
+                  "json",
+                  "output",
+                  "refusal",
+                  "report",
+                  "revision",
+                  "run")),
           Map.entry("table", Set.of("refusal", "text", "description")),
           Map.entry(
               "folder", Set.of("description", "flats", "language", "page", "refusal", "text")),
@@ -88,6 +97,7 @@ class HouseTest {
                   "placed",
                   "refusal",
                   "report",
+                  "revision",
                   "sample",
                   "text")));
     }
