@@ -15,6 +15,7 @@ module dev.placket.packs {
   exports dev.placket.packs.dimensions;
   exports dev.placket.packs.flats;
   exports dev.placket.packs.folder;
+  exports dev.placket.packs.history;
   exports dev.placket.packs.issue;
   exports dev.placket.packs.json;
   exports dev.placket.packs.language;

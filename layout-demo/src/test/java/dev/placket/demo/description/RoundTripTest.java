@@ -39,7 +39,10 @@ import dev.placket.packs.description.PackWindow;
 import dev.placket.packs.description.PackWorkbook;
 import dev.placket.packs.description.PackWorksheet;
 import dev.placket.packs.description.PackWriter;
+import dev.placket.packs.description.RevisionPart;
 import dev.placket.packs.description.Words;
+import dev.placket.packs.history.LogEntry;
+import dev.placket.packs.history.PackHistory;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.sample.SampleVerdict;
 import dev.placket.packs.sample.Wash;
@@ -129,9 +132,17 @@ class RoundTripTest {
                     retired.isEmpty() ? null : SAMPLES,
                     retired.isEmpty() ? null : COLOURWAYS,
                     retired.size() == 1 ? MATERIALS : Map.of(),
+                    retired.isEmpty() ? PackHistory.NONE : HISTORY,
                     retired))
         .filter(p -> !p.sheets().isEmpty());
   }
+
+  private static final PackHistory HISTORY =
+      new PackHistory(
+          List.of(
+              new LogEntry("B", "2027-01-12", "Design room", "Construction", "Cuff tab added"),
+              new LogEntry("C", "", "", "", "Hem turned twice")),
+          Map.of());
 
   /** Graded by groups, graded by one rule, and typed. */
   private static final PackMeasurements MEASURES =
@@ -262,6 +273,7 @@ class RoundTripTest {
             null,
             null,
             Map.of(),
+            PackHistory.NONE,
             List.of());
     String text = PackWriter.write(pack);
     Described again = read(text);
@@ -358,7 +370,7 @@ class RoundTripTest {
 
   /** A table of measures, of the check of a sample, of colourways or of materials. */
   private static boolean made(String sample) {
-    return sample.length() > 1 && sample.length() < 6;
+    return sample.length() > 1 && sample.length() < 7;
   }
 
   private static Arbitrary<PackTable> tables() {
@@ -392,6 +404,7 @@ class RoundTripTest {
                             sample.length() == 2 ? CheckPart.values()[c.size()] : null,
                             sample.length() == 4 ? List.of("K1", "K2") : List.of(),
                             sample.length() == 5 ? List.of("all") : List.of(),
+                            sample.length() == 6 ? RevisionPart.values()[c.size() % 2] : null,
                             sample,
                             size,
                             least,

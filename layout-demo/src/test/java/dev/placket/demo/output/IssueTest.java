@@ -312,7 +312,7 @@ class IssueTest {
         "text: Hem rows | text: Hem rows, region: 9 | callout flats, hem-note",
         "file: pocket.svg, | file: pocket.svg, points: {p: {across: 9%, down: 9%}, q: {across: 91%, down: 9%}}, dimensions: {A: {from: p, to: q}}, | pocket, lines of measure: new: A",
         "note: {text: | note: {caption: Note, text: | cell flats, note, caption: new: Note",
-        "Never cut from a drawing. | Do not cut from a drawing. | cell flats, foot caution: Never",
+        "Never cut from a drawing. | Do not cut from a drawing. | cell foot caution: Never",
         "greatest: 40mm | greatest: 30mm | size flats, pocket"
       })
   void nothingThatIsSeenChangesInSilence(String from, String to, String expected) throws Exception {

@@ -57,7 +57,10 @@ record SheetPlan(
               }
               FilledTable filled = set.filled();
               TableText text = set.text();
-              texts.put(name, plain(text));
+              // Tables of revisions are no content of the sheet: fit.json has them as its history.
+              if (said.revisions() == null) {
+                texts.put(name, plain(text));
+              }
               List<TablePiece> pieces =
                   tables.pieces(text, filled.table(), name, area, frame.between(), path);
               for (int i = 0; i < pieces.size(); i++) {

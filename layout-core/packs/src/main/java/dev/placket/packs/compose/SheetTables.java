@@ -141,6 +141,12 @@ final class SheetTables {
     if (!table.colourways().isEmpty()) {
       return colourways(table, path);
     }
+    if (table.revisions() != null) {
+      PackTable filled =
+          new RevisionTables(described.pack())
+              .filled(table, table.revisions(), new Headings(text.phrases()));
+      return few(filled.rows().size(), described.places().of(path)) ? filled : null;
+    }
     if (!table.materials().isEmpty()) {
       PackTable filled = materials.filled(table, path, new Headings(text.phrases()));
       return few(filled.rows().size(), described.places().of(path)) ? filled : null;

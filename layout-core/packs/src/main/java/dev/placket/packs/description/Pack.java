@@ -4,6 +4,7 @@ import dev.placket.layout.flat.Role;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.history.PackHistory;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,6 +37,7 @@ import org.jspecify.annotations.Nullable;
  * @param samples what was sewn and measured; null for none
  * @param colourways the colours of its parts; null for none
  * @param materials its materials by the numbers that the pack has for them
+ * @param history the log of its revisions, and the revision of each sheet
  * @param retired identifiers of earlier revisions that must not come back
  */
 public record Pack(
@@ -57,6 +59,7 @@ public record Pack(
     @Nullable PackSamples samples,
     @Nullable PackColourways colourways,
     Map<String, PackMaterial> materials,
+    PackHistory history,
     List<String> retired) {
   /** What the first line of a description states. */
   public static final String FORMAT = "placket-pack/1";
@@ -110,6 +113,7 @@ public record Pack(
         null,
         null,
         Map.of(),
+        PackHistory.NONE,
         List.of());
   }
 
@@ -144,6 +148,7 @@ public record Pack(
         samples,
         colourways,
         materials,
+        history,
         retired);
   }
 
@@ -168,6 +173,7 @@ public record Pack(
         samples,
         colourways,
         materials,
+        history,
         retired);
   }
 
@@ -192,6 +198,32 @@ public record Pack(
         samples,
         colourways,
         materials,
+        history,
+        retired);
+  }
+
+  /** This pack with another history. */
+  public Pack with(PackHistory other) {
+    return new Pack(
+        languages,
+        printed,
+        glossary,
+        fields,
+        paper,
+        margins,
+        fonts,
+        header,
+        foot,
+        sheets,
+        workbook,
+        oneScale,
+        rounding,
+        lineWeights,
+        measurements,
+        samples,
+        colourways,
+        materials,
+        other,
         retired);
   }
 

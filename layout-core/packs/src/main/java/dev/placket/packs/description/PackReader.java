@@ -48,6 +48,7 @@ public final class PackReader {
           "samples",
           "colourways",
           "materials",
+          "log",
           "retired");
   private static final List<String> ROLES =
       Arrays.stream(Role.values()).map(Spelled::word).toList();
@@ -163,6 +164,7 @@ public final class PackReader {
         new SamplesNode(values).samples(e.get("samples")),
         new ColourwaysNode(values).colourways(e.get("colourways")),
         values.named(e.get("materials"), "its name", new ColourwaysNode(values)::material),
+        new LogNode(values).history(e.get("log")),
         values.oneOrMore(e.get("retired"), "identifiers"));
   }
 

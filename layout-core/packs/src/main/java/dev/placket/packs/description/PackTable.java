@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  *     is another table
  * @param materials numbers of the materials that it lists, or {@code all}; none where it is another
  *     table
+ * @param revisions what it lists of the revisions of the pack; null where it is another table
  * @param sample the heading of the column of the sample size, which is set strong; blank for none
  * @param size the height of capitals of its values
  * @param least the height of capitals down to which they may shrink
@@ -31,6 +32,7 @@ public record PackTable(
     @Nullable CheckPart check,
     List<String> colourways,
     List<String> materials,
+    @Nullable RevisionPart revisions,
     String sample,
     Length size,
     Length least,
@@ -57,6 +59,7 @@ public record PackTable(
         null,
         List.of(),
         List.of(),
+        null,
         "",
         Lettering.VALUE,
         Lettering.CAPTION,
@@ -73,6 +76,7 @@ public record PackTable(
         check,
         colourways,
         materials,
+        revisions,
         sample.isBlank() ? size : sample,
         this.size,
         least,
@@ -82,11 +86,26 @@ public record PackTable(
   /** This table with columns and rows that were read from its file. */
   public PackTable with(List<PackColumn> read, List<List<Words>> values) {
     return new PackTable(
-        read, values, csv, measures, check, colourways, materials, sample, size, least, windowRow);
+        read,
+        values,
+        csv,
+        measures,
+        check,
+        colourways,
+        materials,
+        revisions,
+        sample,
+        size,
+        least,
+        windowRow);
   }
 
   /** Whether its columns and rows come from another part of the description. */
   boolean made() {
-    return !measures.isEmpty() || check != null || !colourways.isEmpty() || !materials.isEmpty();
+    return !measures.isEmpty()
+        || check != null
+        || !colourways.isEmpty()
+        || !materials.isEmpty()
+        || revisions != null;
   }
 }

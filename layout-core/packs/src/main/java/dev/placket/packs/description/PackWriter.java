@@ -5,6 +5,7 @@ import dev.placket.layout.flat.Held;
 import dev.placket.layout.sheet.Margins;
 import dev.placket.layout.sheet.PaperSize;
 import dev.placket.layout.units.Length;
+import dev.placket.packs.history.LogEntry;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextBlock;
 import java.math.BigDecimal;
@@ -65,7 +66,20 @@ public final class PackWriter {
     if (!pack.materials().isEmpty()) {
       m.put("materials", each(pack.materials(), PackWriter::material));
     }
+    if (!pack.history().log().isEmpty()) {
+      m.put("log", pack.history().log().stream().map(PackWriter::logEntry).toList());
+    }
     m.put("retired", pack.retired());
+    return m;
+  }
+
+  private static Map<String, Object> logEntry(LogEntry entry) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("revision", entry.revision());
+    m.put("date", entry.date());
+    m.put("by", entry.by());
+    m.put("sheet", entry.sheet());
+    m.put("what", entry.what());
     return m;
   }
 
@@ -187,6 +201,7 @@ public final class PackWriter {
     Map<String, Object> m = new LinkedHashMap<>();
     boolean made = t.made();
     put(m, "check", t.check(), Spelled::word);
+    put(m, "revisions", t.revisions(), Spelled::word);
     listed(m, "measures", t.measures());
     listed(m, "colourways", t.colourways());
     listed(m, "materials", t.materials());

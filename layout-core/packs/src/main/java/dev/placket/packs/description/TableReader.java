@@ -17,17 +17,21 @@ final class TableReader {
           "check",
           "colourways",
           "materials",
+          "revisions",
           "sample",
           "size",
           "least",
           "window-row");
-  private static final List<String> MADE = List.of("measures", "check", "colourways", "materials");
+  private static final List<String> MADE =
+      List.of("measures", "check", "colourways", "materials", "revisions");
   private static final List<String> COLUMN =
       List.of("heading", "width", "align", "windows", "marks");
   private static final Map<String, PackColumn.Align> ALIGNS =
       Spelled.words(PackColumn.Align.values());
 
   private static final Map<String, CheckPart> PARTS = Spelled.words(CheckPart.values());
+
+  private static final Map<String, RevisionPart> REVISIONS = Spelled.words(RevisionPart.values());
 
   private final NodeValues values;
 
@@ -75,6 +79,7 @@ final class TableReader {
         values.choice(e.get("check"), PARTS, "the table of a check"),
         values.oneOrMore(e.get("colourways"), "codes of colourways, or all"),
         values.oneOrMore(e.get("materials"), "numbers of materials, or all"),
+        values.choice(e.get("revisions"), REVISIONS, "the table of revisions"),
         values.text(e.get("sample"), ""),
         size == null ? Lettering.VALUE : size,
         least == null ? Lettering.CAPTION : least,

@@ -30,6 +30,7 @@ final class Changes {
     Changes changes = new Changes();
     changes.fields(before.get("pack"), after.get("pack"));
     changes.points(before.get("measurements"), after.get("measurements"));
+    changes.cells("", SheetCells.ofBands(before), SheetCells.ofBands(after));
     changes.sheets(before.get("sheets").by("id"), after.get("sheets").by("id"));
     changes.found.sort(Comparator.comparing(Change::kind));
     Set<String> points = new LinkedHashSet<>();
@@ -111,20 +112,22 @@ final class Changes {
 
   private void sheet(String id, JsonTree before, JsonTree after) {
     add(Kind.SHEET, id, "paper", paper(before), paper(after));
-    Map<String, JsonTree> old = before.get("cells").by("cell");
-    Map<String, JsonTree> now = after.get("cells").by("cell");
-    for (String cell : names(old, now)) {
-      JsonTree a = of(old, cell);
-      JsonTree b = of(now, cell);
-      add(Kind.CELL, id, cell, text(a, "text"), text(b, "text"));
-      add(Kind.CELL, id, cell + ", caption", text(a, "caption"), text(b, "caption"));
-    }
+    cells(id, SheetCells.ofSheet(before), SheetCells.ofSheet(after));
     Map<String, JsonTree> tables = before.get("tables").by("table");
     Map<String, JsonTree> others = after.get("tables").by("table");
     for (String table : names(tables, others)) {
       table(id, table, of(tables, table), of(others, table));
     }
     flats(id, before.get("placements").by("flat"), after.get("placements").by("flat"));
+  }
+
+  private void cells(String sheet, Map<String, JsonTree> old, Map<String, JsonTree> now) {
+    for (String cell : names(old, now)) {
+      JsonTree a = of(old, cell);
+      JsonTree b = of(now, cell);
+      add(Kind.CELL, sheet, cell, text(a, "text"), text(b, "text"));
+      add(Kind.CELL, sheet, cell + ", caption", text(a, "caption"), text(b, "caption"));
+    }
   }
 
   private static String paper(JsonTree sheet) {

@@ -1,8 +1,11 @@
 package dev.placket.packs.issue;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import dev.placket.packs.history.LogEntry;
+import dev.placket.packs.history.PackHistory;
 import dev.placket.packs.json.PlainCharacters;
 import dev.placket.packs.refusal.Refusal;
+import dev.placket.packs.revision.Marked;
 import dev.placket.packs.revision.Revised;
 import dev.placket.pictures.fault.Fault;
 import java.io.ByteArrayOutputStream;
@@ -58,17 +61,29 @@ public record IssueChanges(String from, String to, List<Change> changes) {
   }
 
   /**
-   * What is marked on the sheets of a pack that has not been issued yet.
+   * A revision that has not been issued yet.
+   *
+   * @param revised what is marked on its sheets
+   * @param history its log, and the revision of each sheet
+   */
+  record Next(Revised revised, PackHistory history) {}
+
+  /**
+   * What a pack changes that has not been issued yet.
    *
    * @param before the folder of the issue before
    * @param after the {@code fit.json} of the pack
+   * @param stated the log of the description
    * @throws Refusal if the issue before cannot be read
    */
-  static Revised revised(Path before, byte[] after) throws Refusal {
+  static Next next(Path before, byte[] after, List<LogEntry> stated) throws Refusal {
     try {
+      JsonTree old = read(before);
       JsonTree now = JsonTree.read(after);
+      List<Marked> marked = MarkedThings.between(old, now);
+      List<Change> changes = Changes.between(old, now);
       String code = now.get("pack").get("revision").text();
-      return new Revised(code, MarkedThings.between(read(before), now));
+      return new Next(new Revised(code, marked), LogRows.of(stated, old, now, changes, marked));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

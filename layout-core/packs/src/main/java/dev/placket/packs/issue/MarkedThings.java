@@ -15,9 +15,6 @@ import org.jspecify.annotations.Nullable;
  * Nor are size and place of flats, which change nothing of the garment.
  */
 final class MarkedThings {
-  /** Fields of which each revision has its own: marks on them would say nothing. */
-  private static final List<String> OWN = List.of("title", "revision", "date");
-
   private final JsonTree before;
   private final JsonTree after;
   private final List<Marked> found = new ArrayList<>();
@@ -30,6 +27,7 @@ final class MarkedThings {
   static List<Marked> between(JsonTree before, JsonTree after) {
     MarkedThings things = new MarkedThings(before, after);
     things.fields();
+    things.cells("", SheetCells.ofBands(before), SheetCells.ofBands(after));
     Map<String, JsonTree> old = before.get("sheets").by("id");
     after
         .get("sheets")
@@ -47,20 +45,18 @@ final class MarkedThings {
   private void fields() {
     Map<String, JsonTree> old = before.get("pack").fields();
     Map<String, JsonTree> now = after.get("pack").fields();
-    JsonTree cells = after.get("sheets").items().stream().findFirst().orElse(after).get("cells");
+    Map<String, JsonTree> cells = SheetCells.ofBands(after);
     now.forEach(
         (field, value) -> {
           String was = text(old, field);
-          if (!OWN.contains(field) && !was.equals(value.text())) {
+          if (!OwnFields.NAMES.contains(field) && !was.equals(value.text())) {
             String braces = "{" + dashed(field) + "}";
-            cells
-                .by("cell")
-                .forEach(
-                    (cell, c) -> {
-                      if (c.get("text").text().contains(braces)) {
-                        found.add(Marked.cell("", cell, was));
-                      }
-                    });
+            cells.forEach(
+                (cell, c) -> {
+                  if (c.get("text").text().contains(braces)) {
+                    found.add(Marked.cell("", cell, was));
+                  }
+                });
           }
         });
   }
@@ -82,19 +78,20 @@ final class MarkedThings {
     return dashed.toString();
   }
 
+  private void cells(String sheet, Map<String, JsonTree> old, Map<String, JsonTree> now) {
+    now.forEach(
+        (cell, its) -> {
+          JsonTree was = old.getOrDefault(cell, new JsonTree(""));
+          String text = was.get("text").text();
+          if (isOther(text, its.get("text").text())
+              || isOther(was.get("caption").text(), its.get("caption").text())) {
+            found.add(Marked.cell(sheet, cell, text));
+          }
+        });
+  }
+
   private void sheet(String id, JsonTree old, JsonTree now) {
-    Map<String, JsonTree> cells = old.get("cells").by("cell");
-    now.get("cells")
-        .by("cell")
-        .forEach(
-            (cell, its) -> {
-              JsonTree was = cells.getOrDefault(cell, new JsonTree(""));
-              String text = was.get("text").text();
-              if (isOther(text, its.get("text").text())
-                  || isOther(was.get("caption").text(), its.get("caption").text())) {
-                found.add(Marked.cell(id, cell, text));
-              }
-            });
+    cells(id, SheetCells.ofSheet(old), SheetCells.ofSheet(now));
     Map<String, JsonTree> tables = old.get("tables").by("table");
     now.get("tables")
         .by("table")
@@ -104,16 +101,8 @@ final class MarkedThings {
     now.get("placements").by("flat").forEach((flat, its) -> flat(id, flat, flats.get(flat), its));
   }
 
-  /** Whether a text differs by more than the revision and the date that are filled into it. */
   private boolean isOther(String was, String is) {
-    String filled = was;
-    for (String field : List.of("revision", "date")) {
-      String own = before.get("pack").get(field).text();
-      if (!own.isEmpty()) {
-        filled = filled.replace(own, after.get("pack").get(field).text());
-      }
-    }
-    return !was.equals(is) && !filled.equals(is);
+    return OwnFields.isOther(before, after, was, is);
   }
 
   private void table(String sheet, String table, JsonTree before, JsonTree after) {

@@ -1,6 +1,7 @@
 package dev.placket.packs.issue;
 
 import dev.placket.packs.description.Described;
+import dev.placket.packs.description.Pack;
 import dev.placket.packs.description.PaperChoice;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.RunResult;
@@ -65,12 +66,18 @@ public record PackIssue(Described described, Path root, String made, boolean mar
     IssueFiles files =
         new IssueFiles(name.stem(), outputs -> manifest(name, named(paper), inputs, outputs));
     RunOptions its = how.withOut(folder).withIssue(files);
-    if (before != null && marked) {
-      // Twice: what changed is known from the values of the pack without marks, which move nothing.
-      RunResult plain = Packs.ofDescription(described, paper, its.withCheck(true));
-      its = its.withRevised(IssueChanges.revised(before, plain.json()));
+    if (before == null) {
+      return new Issued(folder, null, Packs.ofDescription(described, paper, its));
     }
-    RunResult result = Packs.ofDescription(described, paper, its);
+    // Twice: what changed is known from the values of the pack.
+    RunResult plain = Packs.ofDescription(described, paper, its.withCheck(true));
+    Pack pack = described.pack();
+    IssueChanges.Next next = IssueChanges.next(before, plain.json(), pack.history().log());
+    Described logged =
+        new Described(
+            described.file(), pack.with(next.history()), described.places(), described.faults());
+    RunResult result =
+        Packs.ofDescription(logged, paper, its.withRevised(marked ? next.revised() : null));
     return new Issued(folder, before, result);
   }
 

@@ -13,6 +13,8 @@ import dev.placket.layout.sheet.LabelledCell;
 import dev.placket.layout.sheet.Sheet;
 import dev.placket.layout.sheet.SheetWindow;
 import dev.placket.layout.units.Rect;
+import dev.placket.packs.history.LogEntry;
+import dev.placket.packs.history.PackHistory;
 import dev.placket.packs.measure.MeasureList;
 import dev.placket.packs.placed.PackWeight;
 import dev.placket.packs.placed.PlacedFlat;
@@ -75,6 +77,30 @@ public final class FitJson {
     return bytes.toByteArray();
   }
 
+  private void history(PackHistory history) throws IOException {
+    if (history.equals(PackHistory.NONE)) {
+      return;
+    }
+    json.writeObjectFieldStart("history");
+    json.writeArrayFieldStart("log");
+    for (LogEntry entry : history.log()) {
+      json.writeStartObject();
+      json.writeStringField("revision", entry.revision());
+      json.writeStringField("date", entry.date());
+      json.writeStringField("by", entry.by());
+      json.writeStringField("sheet", entry.sheet());
+      json.writeStringField("what", entry.what());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeObjectFieldStart("sheets");
+    for (Map.Entry<String, String> sheet : history.sheets().entrySet()) {
+      json.writeStringField(sheet.getKey(), sheet.getValue());
+    }
+    json.writeEndObject();
+    json.writeEndObject();
+  }
+
   private void write(
       String title,
       PackFacts facts,
@@ -91,6 +117,7 @@ public final class FitJson {
       json.writeStringField(camel(field.getKey()), field.getValue());
     }
     json.writeEndObject();
+    history(facts.history());
     MeasureList measures = facts.measures();
     if (measures != null) {
       MeasuresJson.write(json, measures);

@@ -54,6 +54,8 @@ public enum StockPhrase {
   FACTORY("Factory"),
   /** Header. */
   ISSUED_BY("Issued by"),
+  /** Heading of a column: what a revision changed. */
+  CHANGED("Changed"),
   /** Which of how many sheets it is. */
   SHEET_OF("{sheet} of {sheets}"),
   /** A caution. */

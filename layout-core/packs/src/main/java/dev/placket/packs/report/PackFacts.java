@@ -1,5 +1,6 @@
 package dev.placket.packs.report;
 
+import dev.placket.packs.history.PackHistory;
 import dev.placket.packs.measure.MeasureList;
 import dev.placket.packs.sample.SampleCheck;
 import java.util.Collections;
@@ -14,9 +15,13 @@ import org.jspecify.annotations.Nullable;
  * @param fields the header's values by their names, as in {@code style-number}
  * @param measures the points of measure; null for none
  * @param samples what was sewn, judged by them, in the order of the rounds
+ * @param history the log of its revisions, and the revision of each sheet
  */
 public record PackFacts(
-    Map<String, String> fields, @Nullable MeasureList measures, List<SampleCheck> samples) {
+    Map<String, String> fields,
+    @Nullable MeasureList measures,
+    List<SampleCheck> samples,
+    PackHistory history) {
   /** Copies the collections. */
   public PackFacts {
     samples = List.copyOf(samples);
@@ -25,6 +30,6 @@ public record PackFacts(
 
   /** Without points of measure. */
   public static PackFacts of(Map<String, String> fields) {
-    return new PackFacts(fields, null, List.of());
+    return new PackFacts(fields, null, List.of(), PackHistory.NONE);
   }
 }

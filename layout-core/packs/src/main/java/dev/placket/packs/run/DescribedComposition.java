@@ -57,7 +57,8 @@ record DescribedComposition(Described described, Composer composer, ComposedPack
 
   @Override
   public PackFacts facts() {
-    return new PackFacts(pack.fields(), composer.measures(), composer.checks());
+    return new PackFacts(
+        pack.fields(), composer.measures(), composer.checks(), described.pack().history());
   }
 
   @Override

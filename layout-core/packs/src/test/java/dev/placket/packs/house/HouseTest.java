@@ -33,12 +33,14 @@ class HouseTest {
           Map.entry("flats", Set.of("callouts", "dimensions", "language", "refusal", "text")),
           Map.entry("placed", Set.of("callouts", "dimensions", "flats", "page", "refusal", "text")),
           Map.entry("revision", Set.of("callouts", "dimensions", "page", "placed", "text")),
-          Map.entry("description", Set.of("refusal", "sample", "text")),
+          Map.entry("description", Set.of("history", "refusal", "sample", "text")),
           Map.entry("measure", Set.of()),
+          Map.entry("history", Set.of()),
           Map.entry("sample", Set.of("measure")),
           Map.entry(
               "issue",
               Set.of(
+                  "history",
                   "compose",
                   "description",
                   "json",
@@ -53,6 +55,7 @@ class HouseTest {
           Map.entry(
               "compose",
               Set.of(
+                  "history",
                   "callouts",
                   "description",
                   "dimensions",
@@ -66,10 +69,13 @@ class HouseTest {
                   "sample",
                   "table",
                   "text")),
-          Map.entry("report", Set.of("flats", "measure", "placed", "refusal", "sample", "text")),
+          Map.entry(
+              "report",
+              Set.of("flats", "history", "measure", "placed", "refusal", "sample", "text")),
           Map.entry(
               "json",
               Set.of(
+                  "history",
                   "callouts",
                   "dimensions",
                   "flats",
