@@ -249,4 +249,44 @@ class RevisionMarksTest {
     // Right of the frame, which ends 10 mm from the edge of the paper.
     assertTrue(marks.get(0).x() > (297 - 10) * 72 / 25.4, "" + marks);
   }
+
+  /** The changed sheet stands in the report as it was and as it is, with boxes on both. */
+  @Test
+  void theReportShowsTheSheetBeforeAndAfter() throws IOException {
+    change("Fold once across.", "Fold twice across.");
+    assertEquals(0, issue().code());
+    String stem = "MG-1_D_2027-03-04";
+    String page = Files.readString(dir.resolve("issues/" + stem + "/" + stem + "-report.html"));
+    int start = page.indexOf("What changed since C 2027-02-11");
+    assertTrue(start > 0, page.substring(0, 2000));
+    String section = page.substring(start, page.indexOf("</section>", start));
+    assertTrue(
+        section.contains(
+            "row flats, steps, 2, What is done: Fold once across. -&gt; Fold twice across."),
+        section.replaceAll("base64,[^\"]*", "base64"));
+    assertEquals(1, section.split("class=\"pair\"", -1).length - 1);
+    int was = section.split("<rect class=\"was\"", -1).length - 1;
+    assertTrue(was >= 2, "the row and the revision: " + was);
+    assertEquals(was, section.split("<rect class=\"is\"", -1).length - 1);
+    assertTrue(section.contains("href=\"data:image/png;base64,"), "as it was");
+    assertTrue(section.contains("href=\"#picture-1\""), "as it is");
+    // Without an earlier issue there is nothing to compare.
+    String first = "MG-1_C_2027-02-11";
+    assertFalse(
+        Files.readString(dir.resolve("issues/" + first + "/" + first + "-report.html"))
+            .contains("What changed"));
+  }
+
+  /** A preview of the issue before that is gone leaves out the pictures, not the list. */
+  @Test
+  void aLostPreviewLeavesOutThePictures() throws IOException {
+    change("Fold once across.", "Fold twice across.");
+    Files.delete(dir.resolve("issues/MG-1_C_2027-02-11/MG-1_C_2027-02-11.png"));
+    Run run = issue();
+    assertEquals(0, run.code(), run.err());
+    String stem = "MG-1_D_2027-03-04";
+    String page = Files.readString(dir.resolve("issues/" + stem + "/" + stem + "-report.html"));
+    assertTrue(page.contains("What changed since C 2027-02-11"));
+    assertFalse(page.contains("class=\"pair\""));
+  }
 }

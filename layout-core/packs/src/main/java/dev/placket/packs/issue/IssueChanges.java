@@ -7,6 +7,7 @@ import dev.placket.packs.json.PlainCharacters;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.revision.Marked;
 import dev.placket.packs.revision.Revised;
+import dev.placket.packs.revision.WhatChanged;
 import dev.placket.pictures.fault.Fault;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -15,9 +16,11 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -83,10 +86,38 @@ public record IssueChanges(String from, String to, List<Change> changes) {
       List<Marked> marked = MarkedThings.between(old, now);
       List<Change> changes = Changes.between(old, now);
       String code = now.get("pack").get("revision").text();
-      return new Next(new Revised(code, marked), LogRows.of(stated, old, now, changes, marked));
+      List<String> lines = changes.stream().map(IssueChanges::line).toList();
+      WhatChanged changed =
+          new WhatChanged(named(old), lines, before(before, old, changes, marked));
+      return new Next(
+          new Revised(code, marked, changed), LogRows.of(stated, old, now, changes, marked));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** The previews of the sheets of an issue that differ in the next. */
+  private static Map<String, byte[]> before(
+      Path folder, JsonTree issue, List<Change> changes, List<Marked> marked) throws IOException {
+    Set<String> sheets = new TreeSet<>();
+    changes.forEach(c -> sheets.add(c.sheet()));
+    marked.forEach(m -> sheets.add(m.sheet()));
+    List<String> previews =
+        issue.get("files").items().stream()
+            .map(JsonTree::text)
+            .filter(name -> name.endsWith(".png"))
+            .toList();
+    List<String> ids =
+        issue.get("sheets").items().stream().map(sheet -> sheet.get("id").text()).toList();
+    Map<String, byte[]> pictures = new LinkedHashMap<>();
+    for (int i = 0; i < Math.min(ids.size(), previews.size()); i++) {
+      Path file = folder.resolve(previews.get(i));
+      boolean own = Objects.equals(file.getParent(), folder) && Files.isRegularFile(file);
+      if (sheets.contains(ids.get(i)) && own && Files.size(file) <= MOST_BYTES) {
+        pictures.put(ids.get(i), Files.readAllBytes(file));
+      }
+    }
+    return pictures;
   }
 
   /** Files that differ; none where one of the two is no issue with a manifest. */
@@ -171,7 +202,7 @@ public record IssueChanges(String from, String to, List<Change> changes) {
   private static String line(Change c) {
     String kind = c.kind().name().toLowerCase(Locale.ROOT);
     String where = c.sheet().isEmpty() ? "" : c.sheet() + ", ";
-    String what = kind + " " + where + c.what() + ": ";
+    String what = kind + " " + where + plain(c.what()) + ": ";
     if (c.added()) {
       return what + "new: " + plain(c.after());
     }

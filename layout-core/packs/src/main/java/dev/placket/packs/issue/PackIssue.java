@@ -77,7 +77,8 @@ public record PackIssue(Described described, Path root, String made, boolean mar
         new Described(
             described.file(), pack.with(next.history()), described.places(), described.faults());
     RunResult result =
-        Packs.ofDescription(logged, paper, its.withRevised(marked ? next.revised() : null));
+        Packs.ofDescription(
+            logged, paper, its.withRevised(marked ? next.revised() : next.revised().unmarked()));
     return new Issued(folder, before, result);
   }
 

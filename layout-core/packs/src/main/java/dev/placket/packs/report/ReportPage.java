@@ -1,6 +1,7 @@
 package dev.placket.packs.report;
 
 import dev.placket.layout.density.PrintState;
+import dev.placket.packs.revision.WhatChanged;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -9,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The report as a page by itself: nothing is fetched, nothing needs a script, each sheet is a
@@ -42,10 +44,15 @@ public final class ReportPage {
    *
    * @param account the content
    * @param pictures a PNG of each sheet, in their order
+   * @param changed what differs from the issue before; null where nothing is compared
    */
-  public static byte[] of(ReportContent account, List<byte[]> pictures) {
+  public static byte[] of(
+      ReportContent account, List<byte[]> pictures, @Nullable WhatChanged changed) {
     ReportPage page = new ReportPage(account);
     page.head();
+    if (changed != null) {
+      new ChangesSection(page.html, account, pictures).add(changed);
+    }
     page.overview();
     for (int i = 0; i < account.sheets().size(); i++) {
       page.sheet(i + 1, account.sheets().get(i), pictures.get(i));
@@ -129,7 +136,7 @@ public final class ReportPage {
     html.close().line().close().line();
   }
 
-  private static String picture(int sheet) {
+  static String picture(int sheet) {
     return "picture-" + sheet;
   }
 

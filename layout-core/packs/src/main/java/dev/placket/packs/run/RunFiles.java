@@ -13,6 +13,7 @@ import dev.placket.packs.report.ReportOptions;
 import dev.placket.packs.report.ReportPage;
 import dev.placket.packs.report.RunResult;
 import dev.placket.packs.report.WrittenFiles;
+import dev.placket.packs.revision.Revised;
 import dev.placket.pictures.fault.Fault;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -134,6 +135,7 @@ public record RunFiles(
       PackFacts facts,
       RunOptions how)
       throws Refusal {
+    Revised revised = how.revised();
     ReportOptions reporting = how.reporting();
     boolean written = !how.check();
     List<String> stale =
@@ -159,7 +161,8 @@ public record RunFiles(
       if (blank != null) {
         files.put(blank, Objects.requireNonNull(blankFile, "the file without flats"));
       }
-      files.put(report, ReportPage.of(account, pictures));
+      files.put(
+          report, ReportPage.of(account, pictures, revised == null ? null : revised.changed()));
       files.put(json(), json);
       if (issue != null) {
         files.put(issue.manifestName(), issue.manifest().apply(files));

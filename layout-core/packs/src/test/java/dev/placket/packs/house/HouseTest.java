@@ -71,7 +71,15 @@ class HouseTest {
                   "text")),
           Map.entry(
               "report",
-              Set.of("flats", "history", "measure", "placed", "refusal", "sample", "text")),
+              Set.of(
+                  "flats",
+                  "history",
+                  "measure",
+                  "placed",
+                  "refusal",
+                  "revision",
+                  "sample",
+                  "text")),
           Map.entry(
               "json",
               Set.of(
