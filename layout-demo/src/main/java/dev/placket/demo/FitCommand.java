@@ -59,7 +59,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Exit codes: 0 all placed; 1 internal error; 2 wrong usage or input, nothing written; 3 all"
-          + " placed, but a picture is soft or the PDF is over the size limit; 4 no room, nothing"
+          + " placed, but a picture is soft or a sheet is over the size limit; 4 no room, nothing"
           + " written.",
       "",
       "Examples:",

@@ -56,7 +56,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Exit codes: 0 issued, or this issue exists already; 1 internal error; 2 wrong usage or input,"
-          + " nothing written; 3 issued, but a picture is soft or the PDF is over the size limit;"
+          + " nothing written; 3 issued, but a picture is soft or a sheet is over the size limit;"
           + " 4 no room, nothing written.",
       "",
       "Example: placket issue my-style/pack.yaml",

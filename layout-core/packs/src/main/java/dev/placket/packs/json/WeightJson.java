@@ -38,6 +38,18 @@ final class WeightJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+    if (!weight.parts().isEmpty()) {
+      json.writeArrayFieldStart("parts");
+      for (PackWeight.Part part : weight.parts()) {
+        json.writeStartObject();
+        json.writeStringField("file", part.name());
+        json.writeNumberField("bytes", part.bytes());
+        json.writeNumberField("first", part.first());
+        json.writeNumberField("last", part.last());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+    }
     json.writeEndObject();
   }
 }

@@ -96,7 +96,7 @@ public final class KeepWeight {
       byte[] file, List<List<PlacedFlat>> sheets, PackWeight.@Nullable Lowered lowered)
       throws IOException, Refusal {
     List<PackWeight.Heavy> heaviest = file.length > limit ? heaviest(file, sheets) : List.of();
-    return new PackWeight(limit, file.length, lowered, heaviest);
+    return new PackWeight(limit, file.length, lowered, heaviest, List.of());
   }
 
   /** What each flat takes is what the file has less without it: pixels or paths. */

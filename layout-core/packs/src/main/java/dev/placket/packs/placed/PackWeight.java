@@ -10,8 +10,10 @@ import org.jspecify.annotations.Nullable;
  * @param bytes the bytes that it has
  * @param lowered what densities were lowered for it; null where it held without
  * @param heaviest its pictures, the heaviest first; empty where the limit holds
+ * @param parts the files that it is split into; none where it is under the limit as a whole
  */
-public record PackWeight(long limit, long bytes, @Nullable Lowered lowered, List<Heavy> heaviest) {
+public record PackWeight(
+    long limit, long bytes, @Nullable Lowered lowered, List<Heavy> heaviest, List<Part> parts) {
   /**
    * Densities lowered for the weight.
    *
@@ -28,12 +30,33 @@ public record PackWeight(long limit, long bytes, @Nullable Lowered lowered, List
    */
   public record Heavy(String name, long bytes) {}
 
-  /** Copies the list. */
+  /**
+   * A file with some of the sheets.
+   *
+   * @param name its name
+   * @param bytes its size
+   * @param first the number of its first sheet
+   * @param last that of its last
+   */
+  public record Part(String name, long bytes, int first, int last) {}
+
+  /** Copies the lists. */
   public PackWeight {
     heaviest = List.copyOf(heaviest);
+    parts = List.copyOf(parts);
   }
 
-  /** By how many bytes the limit is not kept; 0 where it is. */
+  /** The same in parts. */
+  public PackWeight with(List<Part> files) {
+    return new PackWeight(limit, bytes, lowered, heaviest, files);
+  }
+
+  /** Whether no file that can be mailed has all of it: a single sheet is over the limit. */
+  public boolean isOver() {
+    return parts.isEmpty() ? over() > 0 : parts.stream().anyMatch(p -> p.bytes() > limit);
+  }
+
+  /** By how many bytes the whole file is over the limit; 0 where it is not. */
   public long over() {
     return Math.max(0, bytes - limit);
   }

@@ -12,6 +12,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -164,23 +165,42 @@ final class NextSteps {
   private static List<String> sending(WrittenFiles made, @Nullable PackWeight weight) {
     List<String> said = new ArrayList<>();
     String size = Figures.bytes(made.mainBytes());
-    if (weight != null && weight.over() > 0) {
-      String heaviest =
-          weight.heaviest().isEmpty() ? "" : ", first " + weight.heaviest().get(0).name();
-      said.add(
-          made.main()
-              + " is over the size limit by "
-              + Figures.bytes(weight.over())
-              + ": print pictures smaller, or use fewer"
-              + heaviest
-              + ".");
+    List<PackWeight.Part> parts = weight == null ? List.of() : weight.parts();
+    if (weight != null && weight.isOver()) {
+      said.add(tooLarge(made, weight));
     }
     if (!made.written()) {
       said.add("Write the files: this run only checked, and " + made.main() + " has " + size + ".");
       return said;
     }
     said.add("Check it in " + made.page() + ", then on paper: print " + made.main() + " at 100 %.");
-    said.add("Send " + made.main() + ": " + size + ".");
+    if (parts.isEmpty()) {
+      said.add("Send " + made.main() + ": " + size + ".");
+    } else {
+      said.add(
+          (parts.size() == 2 ? "Send both parts" : "Send all " + parts.size() + " parts")
+              + ", each in a mail of its own: "
+              + parts.stream()
+                  .map(p -> p.name() + " (" + Figures.bytes(p.bytes()) + ")")
+                  .collect(Collectors.joining(", "))
+              + ".");
+    }
     return said;
+  }
+
+  /** The file that is too large, or the sheets that are so each by itself. */
+  private static String tooLarge(WrittenFiles made, PackWeight weight) {
+    String heaviest =
+        weight.heaviest().isEmpty() ? "" : ", first " + weight.heaviest().get(0).name();
+    String remedy = ": print pictures smaller, or use fewer" + heaviest + ".";
+    if (weight.parts().isEmpty()) {
+      return made.main() + " is over the size limit by " + Figures.bytes(weight.over()) + remedy;
+    }
+    List<String> over =
+        weight.parts().stream()
+            .filter(p -> p.bytes() > weight.limit())
+            .map(p -> "sheet " + p.first() + " (" + Figures.bytes(p.bytes()) + ")")
+            .toList();
+    return "Over the size limit by itself: " + String.join(", ", over) + remedy;
   }
 }

@@ -57,7 +57,7 @@ public record ReportContent(
   /** Whether a picture is soft or the file is over the size limit. */
   public boolean falls() {
     PackWeight weight = findings.weight();
-    return count(PrintState.SOFT) > 0 || (weight != null && weight.over() > 0);
+    return count(PrintState.SOFT) > 0 || (weight != null && weight.isOver());
   }
 
   /** How many flats are in this state. */

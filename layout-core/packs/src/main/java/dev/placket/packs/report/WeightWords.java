@@ -1,6 +1,7 @@
 package dev.placket.packs.report;
 
 import dev.placket.packs.placed.PackWeight;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -23,6 +24,18 @@ final class WeightWords {
     }
     if (weight.over() == 0) {
       return List.of(weighs + ".");
+    }
+    if (!weight.parts().isEmpty()) {
+      List<String> lines = new ArrayList<>(List.of(weighs + ".", "Split to keep the limit:"));
+      for (PackWeight.Part part : weight.parts()) {
+        String sheets =
+            part.first() == part.last()
+                ? "sheet " + part.first()
+                : "sheets " + part.first() + " to " + part.last();
+        String over = part.bytes() > weight.limit() ? ", over the size limit" : "";
+        lines.add(part.name() + ": " + sheets + ", " + kilo(part.bytes()) + " kB" + over + ".");
+      }
+      return lines;
     }
     String which =
         weight.heaviest().stream()

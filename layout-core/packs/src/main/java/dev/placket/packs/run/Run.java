@@ -43,8 +43,15 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
     List<RevisionMarks.OnPage> marks = marks(pack);
     KeepWeight.Kept kept = kept(pack, marks);
     List<PdfPack.Filled> pages = pages(pack, kept.sheets(), marks);
+    PackParts.Split split = split(kept, pages, files);
+    if (!split.parts().isEmpty()) {
+      kept = new KeepWeight.Kept(kept.file(), kept.sheets(), kept.weight().with(split.parts()));
+      files = files.in(split.files().keySet());
+      files.check(composition.items());
+    }
     return files.write(
         kept.file(),
+        split.files(),
         pages.stream().map(p -> PdfPack.preview(p, how.limits().preview())).toList(),
         how.blank() ? withoutFlats(pages) : null,
         findings(pack, kept, marks),
@@ -80,6 +87,21 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
     try {
       return new KeepWeight(how.maxBytes(), DensityTargets.DEFAULT, writer)
           .write(pack.sheets().stream().map(sheet -> sheet.result().flats()).toList());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The parts of a file that is over the size limit; none of another. */
+  private PackParts.Split split(KeepWeight.Kept kept, List<PdfPack.Filled> pages, RunFiles files) {
+    if (kept.weight().over() == 0) {
+      return PackParts.Split.NONE;
+    }
+    String stem = files.main().replaceFirst("\\.pdf$", "");
+    try {
+      return new PackParts(
+              composition.title(), composition.phrases().tags(), lettering, how.maxBytes())
+          .of(pages, stem);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

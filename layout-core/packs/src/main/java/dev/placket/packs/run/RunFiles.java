@@ -20,6 +20,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +37,7 @@ import org.jspecify.annotations.Nullable;
  * @param previews names of the previews, one for each sheet
  * @param blank the name of the file without flats; null where none is written
  * @param report the name of the report page
+ * @param parts names of the files that the first is split into; none where it is one
  * @param issue that they are an issue; null for a folder that may be written again
  */
 public record RunFiles(
@@ -45,6 +47,7 @@ public record RunFiles(
     List<String> previews,
     @Nullable String blank,
     String report,
+    List<String> parts,
     @Nullable IssueFiles issue) {
   private static final String JSON = "fit.json";
 
@@ -56,12 +59,13 @@ public record RunFiles(
       List<String> previews,
       @Nullable String blank,
       String report) {
-    this(out, overwrite, main, previews, blank, report, null);
+    this(out, overwrite, main, previews, blank, report, List.of(), null);
   }
 
   /** Copies the list. */
   public RunFiles {
     previews = List.copyOf(previews);
+    parts = List.copyOf(parts);
   }
 
   /** The files of a pack in PDF; previews are numbered where there is more than one sheet. */
@@ -81,6 +85,7 @@ public record RunFiles(
 
   private List<String> names() {
     List<String> names = new ArrayList<>(List.of(main));
+    names.addAll(parts);
     names.addAll(previews);
     if (blank != null) {
       names.add(blank);
@@ -99,7 +104,12 @@ public record RunFiles(
 
   /** The same as an issue. */
   RunFiles of(IssueFiles its) {
-    return new RunFiles(out, overwrite, main, previews, blank, report, its);
+    return new RunFiles(out, overwrite, main, previews, blank, report, parts, its);
+  }
+
+  /** The same with the files that the first is split into. */
+  RunFiles in(Collection<String> names) {
+    return new RunFiles(out, overwrite, main, previews, blank, report, List.copyOf(names), issue);
   }
 
   /**
@@ -121,6 +131,7 @@ public record RunFiles(
    * Writes all files, or none; writes none in a check.
    *
    * @param mainFile the file that is sent out
+   * @param split the files that it is split into, by their names
    * @param pictures the previews, one for each name
    * @param blankFile the file without flats, where it has a name
    * @param findings the findings of the run
@@ -129,6 +140,7 @@ public record RunFiles(
    */
   public RunResult write(
       byte[] mainFile,
+      Map<String, byte[]> split,
       List<byte[]> pictures,
       byte @Nullable [] blankFile,
       Findings findings,
@@ -155,6 +167,7 @@ public record RunFiles(
               names());
       Map<String, byte[]> files = new LinkedHashMap<>();
       files.put(main, mainFile);
+      files.putAll(split);
       for (int i = 0; i < previews.size(); i++) {
         files.put(previews.get(i), pictures.get(i));
       }

@@ -13,6 +13,9 @@
  * <p><b>A sheet that continues is ruled twice</b>: once to fit and, where its flats need further
  * sheets, again with their number, since every sheet states which of how many it is. Rulings do not
  * depend on that text, so the fit stays valid.
+ *
+ * <p><b>A file over the size limit is also written in parts</b> ({@code PackParts}): whole sheets
+ * in their order, as many in each part as the limit allows, which gives the fewest parts.
  */
 @NullMarked
 package dev.placket.packs.run;

@@ -37,6 +37,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -180,7 +181,13 @@ public record OntoRun(
         OntoWords.findings(title(given), given.source(), read, unnamed, fitted, results, tolerance);
     byte[] copy = WorkbookCopy.bytes(parts, workbook, fitted, OntoRun::alternative);
     return files.write(
-        copy, previews(fitted, lettering), null, findings, PackFacts.of(given.fields()), how);
+        copy,
+        Map.of(),
+        previews(fitted, lettering),
+        null,
+        findings,
+        PackFacts.of(given.fields()),
+        how);
   }
 
   /** Previews of usual paper are drawn together, large ones one by one: each takes its memory. */
