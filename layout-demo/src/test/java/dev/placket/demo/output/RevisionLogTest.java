@@ -190,6 +190,16 @@ class RevisionLogTest {
     assertTrue(page(second, 1).contains("Folded smaller, for the new carton"), page(second, 1));
   }
 
+  /** A text with braces stands in the log as it is, and is no field that is missing. */
+  @Test
+  void bracesInTheLogAreNoFields() throws IOException {
+    change(
+        "sheets:\n  cover:",
+        "log: [{revision: D, what: \"Hem {not a field}\"}]\nsheets:\n  cover:");
+    Path first = issue("C", "2027-02-11");
+    assertTrue(page(first, 1).contains("Hem {not a field}"), page(first, 1));
+  }
+
   /** Of a long text the part that differs. */
   @Test
   void longTextsAreCutAroundTheDifference() throws IOException {

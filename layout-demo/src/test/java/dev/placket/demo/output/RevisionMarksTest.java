@@ -237,6 +237,24 @@ class RevisionMarksTest {
     assertTrue(text.contains("Polybag."), text);
   }
 
+  /** Of a stage and a round, initials and number stand in the triangle. */
+  @Test
+  void aLongRevisionIsMarkedByItsInitials() throws IOException {
+    change("revision: D, date: \"2027-03-04\"", "revision: proto 2, date: \"2027-03-04\"");
+    change("season: A27", "season: S28");
+    Run run = issue();
+    assertEquals(0, run.code(), run.err());
+    assertFalse(run.out().contains("no room"), run.out());
+    Path folder;
+    try (var all = Files.list(dir.resolve("issues"))) {
+      folder = all.filter(f -> f.toString().contains("proto")).findFirst().orElseThrow();
+    }
+    try (var files = Files.list(folder)) {
+      Path pdf = files.filter(f -> f.toString().endsWith(".pdf")).findFirst().orElseThrow();
+      assertTrue(text(letters(pdf)).contains("P2"), text(letters(pdf)));
+    }
+  }
+
   /** A cell full of text has no room; the margin beside it has. */
   @Test
   void aMarkWithoutRoomInItsCellStandsInTheMargin() throws IOException {

@@ -5,6 +5,7 @@ import dev.placket.packs.description.CheckPart;
 import dev.placket.packs.description.Described;
 import dev.placket.packs.description.PackColumn;
 import dev.placket.packs.description.PackTable;
+import dev.placket.packs.description.RevisionPart;
 import dev.placket.packs.description.TextPosition;
 import dev.placket.packs.description.Words;
 import dev.placket.packs.refusal.PackSetting;
@@ -256,12 +257,11 @@ final class SheetTables {
       List<String> row = new ArrayList<>();
       for (int c = 0; c < table.rows().get(r).size(); c++) {
         String at = path + "/rows/" + r + "/" + c;
-        // A file's values stand as they are: braces there are no fields.
         Words value = table.rows().get(r).get(c);
         String set =
-            table.csv() == null
-                ? text.setLines(value, at)
-                : text.setValue(value.byLanguage().getOrDefault("", ""));
+            isLiteral(table)
+                ? text.setValue(value.byLanguage().getOrDefault("", ""))
+                : text.setLines(value, at);
         settable &= settable(set, table.csv() == null ? at : path + "/csv");
         row.add(set);
       }
@@ -276,6 +276,11 @@ final class SheetTables {
             Lettering.steps(rows.toString(), table.size(), table.least()),
             table.windowRow())
         : null;
+  }
+
+  /** Whether values stand as they are: braces in a file, and in the log, are no fields. */
+  private static boolean isLiteral(PackTable table) {
+    return table.csv() != null || table.revisions() == RevisionPart.LOG;
   }
 
   private boolean settable(String value, String path) {

@@ -9,6 +9,7 @@ import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TextRun;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The parts of a mark: an equilateral triangle as large as its code needs, and an old value struck
@@ -17,6 +18,9 @@ import java.util.List;
 final class MarkShape {
   /** As long as that, an old value stands in the list of changes only. */
   private static final int LONGEST = 40;
+
+  /** A code of no more characters stands in the triangle as it is. */
+  private static final int SHORT = 3;
 
   private static final double LEAST_HEIGHT = Length.mm(3.6).pt();
   private static final double BELOW_CODE = Length.mm(0.5).pt();
@@ -33,11 +37,26 @@ final class MarkShape {
   private final double height;
 
   MarkShape(String code, Lettering lettering) {
-    this.code = code;
+    this.code = initials(code);
     this.lettering = lettering;
     // Above its foot a triangle narrows; the code is as wide as it is at the top of its letters.
-    double needed = lettering.width(code, HEIGHT) + 2 * BESIDE_CODE;
+    double needed = lettering.width(this.code, HEIGHT) + 2 * BESIDE_CODE;
     this.height = Math.max(LEAST_HEIGHT, needed / SIDE + BELOW_CODE + HEIGHT.pt());
+  }
+
+  /** Of a code of more than three characters, as in {@code proto 2}, its initials and numbers. */
+  private static String initials(String code) {
+    if (code.length() <= SHORT) {
+      return code;
+    }
+    StringBuilder initials = new StringBuilder();
+    for (String word : code.strip().split("[^\\p{L}\\p{N}]+", -1)) {
+      if (!word.isEmpty()) {
+        int first = word.codePointAt(0);
+        initials.append(Character.isDigit(first) ? word : Character.toString(first));
+      }
+    }
+    return initials.toString().toUpperCase(Locale.ROOT);
   }
 
   double height() {

@@ -1,30 +1,21 @@
 package dev.placket.packs.run;
 
 import dev.placket.layout.density.DensityTargets;
-import dev.placket.layout.sheet.Rule;
 import dev.placket.packs.flats.Differences;
 import dev.placket.packs.json.NoRoomRefusal;
-import dev.placket.packs.page.Inked;
 import dev.placket.packs.page.PdfPack;
-import dev.placket.packs.placed.CropFrame;
 import dev.placket.packs.placed.KeepWeight;
-import dev.placket.packs.placed.PlacedFlat;
 import dev.placket.packs.refusal.Refusal;
 import dev.placket.packs.report.Findings;
 import dev.placket.packs.report.RunResult;
 import dev.placket.packs.report.SheetResult;
-import dev.placket.packs.revision.Marked;
-import dev.placket.packs.revision.Revised;
-import dev.placket.packs.revision.RevisionMarks;
 import dev.placket.packs.run.Composition.FittedPack;
-import dev.placket.packs.run.Composition.FittedSheet;
 import dev.placket.packs.run.Composition.Placed;
 import dev.placket.packs.text.Lettering;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /** The one way from a composition to the files of a pack: place, prepare, draw, report, write. */
@@ -40,9 +31,10 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
     files.check(composition.items());
     FittedPack pack = placed.pack();
     how.limits().checkPixels(composition.source(), previewPixels(pack));
-    List<RevisionMarks.OnPage> marks = marks(pack);
-    KeepWeight.Kept kept = kept(pack, marks);
-    List<PdfPack.Filled> pages = pages(pack, kept.sheets(), marks);
+    PackPages drawn =
+        new PackPages(pack, new Drawn(lettering, composition.phrases()), lettering, how.revised());
+    KeepWeight.Kept kept = kept(pack, drawn);
+    List<PdfPack.Filled> pages = drawn.of(kept.sheets());
     PackParts.Split split = split(kept, pages, files);
     if (!split.parts().isEmpty()) {
       kept = new KeepWeight.Kept(kept.file(), kept.sheets(), kept.weight().with(split.parts()));
@@ -54,7 +46,7 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
         split.files(),
         pages.stream().map(p -> PdfPack.preview(p, how.limits().preview())).toList(),
         how.blank() ? withoutFlats(pages) : null,
-        findings(pack, kept, marks),
+        findings(pack, kept, drawn.notes()),
         composition.facts(),
         how);
   }
@@ -81,9 +73,9 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
         .sum();
   }
 
-  private KeepWeight.Kept kept(FittedPack pack, List<RevisionMarks.OnPage> marks) throws Refusal {
+  private KeepWeight.Kept kept(FittedPack pack, PackPages drawn) throws Refusal {
     PdfPack pdf = new PdfPack(composition.title(), composition.phrases().tags());
-    KeepWeight.Writer writer = sheets -> pdf.pdf(pages(pack, sheets, marks));
+    KeepWeight.Writer writer = sheets -> pdf.pdf(drawn.of(sheets));
     try {
       return new KeepWeight(how.maxBytes(), DensityTargets.DEFAULT, writer)
           .write(pack.sheets().stream().map(sheet -> sheet.result().flats()).toList());
@@ -107,8 +99,7 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
     }
   }
 
-  private Findings findings(
-      FittedPack pack, KeepWeight.Kept kept, List<RevisionMarks.OnPage> marks) {
+  private Findings findings(FittedPack pack, KeepWeight.Kept kept, List<String> unmarked) {
     List<SheetResult> results = new ArrayList<>();
     for (int i = 0; i < pack.sheets().size(); i++) {
       results.add(pack.sheets().get(i).result().with(kept.sheets().get(i)));
@@ -119,9 +110,7 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
         pack.read(),
         pack.unnamed(),
         results,
-        Stream.of(pack.notes(), claim(results), unmarked(results, marks))
-            .flatMap(List::stream)
-            .toList(),
+        Stream.of(pack.notes(), claim(results), unmarked).flatMap(List::stream).toList(),
         kept.weight());
   }
 
@@ -135,63 +124,6 @@ record Run(Composition composition, RunOptions how, Lettering lettering) {
         .map(f -> "PDF/A-2a and PDF/UA-1: not claimed, because of " + f + ".")
         .limit(1)
         .toList();
-  }
-
-  /** The ruled and lettered pages with what lies on them. */
-  private List<PdfPack.Filled> pages(
-      FittedPack pack, List<List<PlacedFlat>> sheets, List<RevisionMarks.OnPage> marks) {
-    List<PdfPack.Filled> pages = new ArrayList<>();
-    for (int i = 0; i < sheets.size(); i++) {
-      FittedSheet sheet = pack.sheets().get(i);
-      List<Inked> inked = inked(sheet, sheets.get(i));
-      pages.add(new PdfPack.Filled(sheet.page(), inked, marks.get(i).marks()));
-    }
-    return pages;
-  }
-
-  private List<Inked> inked(FittedSheet sheet, List<PlacedFlat> flats) {
-    Drawn drawn = new Drawn(lettering, composition.phrases());
-    Map<String, List<Rule>> frames = CropFrame.on(sheet.page().sheet(), flats);
-    List<Inked> inked = new ArrayList<>();
-    for (PlacedFlat flat : flats) {
-      boolean bar = sheet.trueSize().contains(flat.flat().id());
-      List<Rule> frame = frames.getOrDefault(flat.flat().id(), List.of());
-      inked.add(bar ? drawn.checked(flat, frame) : drawn.inked(flat, frame));
-    }
-    return inked;
-  }
-
-  /** The marks of the revision on each sheet. */
-  private List<RevisionMarks.OnPage> marks(FittedPack pack) {
-    Revised revised = how.revised();
-    List<RevisionMarks.OnPage> marks = new ArrayList<>();
-    for (FittedSheet sheet : pack.sheets()) {
-      String id = sheet.result().id();
-      List<PlacedFlat> flats = sheet.result().flats();
-      marks.add(
-          revised == null || id == null
-              ? RevisionMarks.OnPage.NONE
-              : RevisionMarks.on(revised, id, sheet.page(), flats, inked(sheet, flats), lettering));
-    }
-    return marks;
-  }
-
-  /** Changes that have no mark, because there is no room for one beside them. */
-  private static List<String> unmarked(
-      List<SheetResult> results, List<RevisionMarks.OnPage> marks) {
-    List<String> notes = new ArrayList<>();
-    for (int i = 0; i < marks.size(); i++) {
-      String sheet = results.get(i).sheet().name();
-      for (Marked missing : marks.get(i).missing()) {
-        notes.add(
-            "Revision mark: no room beside "
-                + missing.called()
-                + " on sheet "
-                + sheet
-                + "; the list of changes names it.");
-      }
-    }
-    return notes;
   }
 
   private byte[] withoutFlats(List<PdfPack.Filled> pages) {
