@@ -11,6 +11,7 @@ import dev.placket.packs.text.Cell;
 import dev.placket.packs.text.Lettering;
 import dev.placket.packs.text.TableRow;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -122,19 +123,34 @@ public final class RevisionMarks {
   }
 
   private boolean cell(Cell cell, String before) {
+    List<Rect> lines =
+        cell.runs().stream()
+            .filter(r -> !r.text().isBlank() && !before.contains(r.text().strip()))
+            .map(PageInk::box)
+            .toList();
     double both = shape.width() + BESIDE + shape.width(before);
-    return beside(Stream.concat(lines(cell, before, both), inside(cell.box(), both)), before)
-        || triangle(lines(cell, before, shape.width()))
-        || triangle(inside(cell.box(), shape.width()))
+    return beside(near(cell.box(), lines, both), before)
+        || triangle(near(cell.box(), lines, shape.width()))
         || triangle(margins(cell.box(), shape.width()));
   }
 
-  /** Beside the lines of a cell that did not stand there before. */
-  private Stream<Rect> lines(Cell cell, String before, double width) {
-    return cell.runs().stream()
-        .filter(r -> !r.text().isBlank() && !before.contains(r.text().strip()))
-        .flatMap(r -> margins(PageInk.box(r), width))
-        .filter(cell.box()::contains);
+  /** Places in a cell: beside its new lines, then ever farther from them, then anywhere. */
+  private Stream<Rect> near(Rect box, List<Rect> lines, double width) {
+    List<Rect> places = new ArrayList<>();
+    for (double y = box.top() + CLEAR; y + shape.height() <= box.bottom(); y += STEP) {
+      for (double x = box.left() + BESIDE; x + width <= box.right() - CLEAR; x += STEP) {
+        places.add(Rect.ofSize(x, y, width, shape.height()));
+      }
+    }
+    places.sort(Comparator.comparingDouble(p -> distance(p, lines)));
+    Stream<Rect> beside = lines.stream().flatMap(l -> margins(l, width)).filter(box::contains);
+    return Stream.of(
+            beside, lines.isEmpty() ? Stream.<Rect>of() : places.stream(), inside(box, width))
+        .flatMap(s -> s);
+  }
+
+  private static double distance(Rect place, List<Rect> lines) {
+    return lines.stream().mapToDouble(place::separation).min().orElse(0);
   }
 
   private boolean row(TableRow row, Map<Integer, String> before) {
