@@ -295,6 +295,18 @@ class RevisionMarksTest {
             .contains("What changed"));
   }
 
+  /** Without the values of the issue before nothing can be marked: nothing is issued. */
+  @Test
+  void aDamagedIssueBeforeIsNamedAndNothingIsWritten() throws IOException {
+    Path json = dir.resolve("issues/MG-1_C_2027-02-11/MG-1_C_2027-02-11-fit.json");
+    Files.writeString(json, "{");
+    Run run = issue();
+    assertEquals(2, run.code());
+    assertTrue(run.err().contains("MG-1_C_2027-02-11-fit.json"), run.err());
+    assertTrue(run.err().contains("or move the issue away"), run.err());
+    assertFalse(Files.exists(dir.resolve("issues/MG-1_D_2027-03-04")));
+  }
+
   /** A preview of the issue before that is gone leaves out the pictures, not the list. */
   @Test
   void aLostPreviewLeavesOutThePictures() throws IOException {

@@ -81,7 +81,7 @@ public record IssueChanges(String from, String to, List<Change> changes) {
    */
   static Next next(Path before, byte[] after, List<LogEntry> stated) throws Refusal {
     try {
-      JsonTree old = read(before);
+      JsonTree old = read(before, "restore it, or move the issue away");
       JsonTree now = JsonTree.read(after);
       List<Marked> marked = MarkedThings.between(old, now);
       List<Change> changes = Changes.between(old, now);
@@ -152,7 +152,11 @@ public record IssueChanges(String from, String to, List<Change> changes) {
   }
 
   private static JsonTree read(Path path) throws Refusal {
-    Path file = Files.isDirectory(path) ? json(path) : path;
+    return read(path, "give the folder of an issue, or the fit.json of a pack");
+  }
+
+  private static JsonTree read(Path path, String remedy) throws Refusal {
+    Path file = Files.isDirectory(path) ? json(path, remedy) : path;
     try {
       if (Files.size(file) > MOST_BYTES) {
         throw new IOException("it has more than " + MOST_BYTES + " bytes");
@@ -166,12 +170,11 @@ public record IssueChanges(String from, String to, List<Change> changes) {
     } catch (IOException e) {
       String why = String.valueOf(e.getMessage()).lines().findFirst().orElse("");
       throw Refusal.input(
-          Fault.content(file, "is no fit.json that can be read (" + why + ")")
-              .remedy("give the folder of an issue, or the fit.json of a pack"));
+          Fault.content(file, "is no fit.json that can be read (" + why + ")").remedy(remedy));
     }
   }
 
-  private static Path json(Path folder) throws Refusal {
+  private static Path json(Path folder, String remedy) throws Refusal {
     List<Path> found = new ArrayList<>();
     try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*fit.json")) {
       files.forEach(found::add);
@@ -181,7 +184,7 @@ public record IssueChanges(String from, String to, List<Change> changes) {
     if (found.size() != 1) {
       throw Refusal.input(
           Fault.content(folder, "has " + (found.isEmpty() ? "no" : "several") + " fit.json")
-              .remedy("give the folder of an issue, or the fit.json of a pack"));
+              .remedy(remedy));
     }
     return found.get(0);
   }
